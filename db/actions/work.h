@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "db/actions/action.h"
+#include "db/shop_file.h"
+#include "domain/commission/shop_settings.h"
+#include "domain/measure/caught.h"
+
+namespace tangmark::db {
+
+/// What a running action works with: the shop file inside its transaction, the times, and the place
+/// where slips are caught.
+class Work {
+ public:
+  Work(ShopFile& shop, const Action& action, Instant now, Instant at, std::string override_reason);
+
+  ShopFile& shop() const { return shop_; }
+  /// The clock on the wall when this is typed in.
+  Instant now() const { return now_; }
+  /// When it really happened: the common field `at`, else now.
+  Instant at() const { return at_; }
+  CalendarDate today() const;
+  /// True when `at` lies further back than the shop calls live (15 minutes; common practice, no source).
+  bool entered_later() const;
+  const commission::ShopSettings& settings() const { return settings_; }
+
+  /// The next number of a kind ("commission", "blade", "lot", "piece", "billet", "firing",
+  /// "certificate", "payment", "invoice", "finding"); never given twice, even after a scrap.
+  std::int64_t next_number(std::string_view kind);
+
+  /// Looks at what was caught. A stop is refused; an ask is refused unless the maker gave
+  /// `override`, whose reason is then kept; a remark becomes a warning. True when the work may go on.
+  bool passes(const Catch& caught);
+  bool passes(const Catches& caught);
+  /// Problems gathered from catches so far.
+  const Problems& problems() const { return problems_; }
+  void warn(std::string sentence) { warnings_.push_back(std::move(sentence)); }
+
+  /// The result, carrying all warnings.
+  ActionResult done(std::string number = {}) const { return {std::move(number), warnings_}; }
+
+ private:
+  ShopFile& shop_;
+  const Action& action_;
+  Instant now_, at_;
+  std::string override_reason_;
+  commission::ShopSettings settings_;
+  Problems problems_;
+  std::vector<std::string> warnings_;
+};
+
+}  // namespace tangmark::db

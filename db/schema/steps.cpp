@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+#include "db/schema/steps.h"
+
+#include <array>
+
+#include "db/schema/step_001.h"
+
+namespace tangmark::db {
+
+std::span<const char* const> schema_steps() {
+  static const std::array<const char*, 1> steps{step_001};
+  return steps;
+}
+
+}  // namespace tangmark::db
