@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#include "domain/measure/share.h"
+
+#include <array>
+
+#include "domain/measure/figure.h"
+
+namespace tangmark {
+namespace {
+
+constexpr figures::Unit percent = {"%", 10'000};
+constexpr figures::Unit fraction = {"", 1'000'000};
+constexpr std::array<figures::Unit, 2> units = {{percent, {"percent", 10'000}}};
+
+constexpr figures::Kind kind = {.noun = "a share",
+                               .measure = "share",
+                               .example = "40 % or 0.4",
+                               .units = units,
+                               .most = 1'000'000'000,
+                               .most_text = "100000 %"};
+
+}  // namespace
+
+Outcome<Share> parse_share(std::string_view text, std::string_view field) {
+  const auto term = figures::read_term(text, kind, field);
+  if (!term) return term.problems();
+  if (!term->rest.empty()) return figures::not_a(text, kind, field);
+  const bool bare = term->unit == nullptr;
+  if (bare && term->figure.numerator > term->figure.denominator) {
+    return Problem{std::string(field),
+                   figures::quoted(text) + " could be a percentage or a multiple.",
+                   "Write the % sign, such as 40 %, or a fraction up to 1, such as 0.4."};
+  }
+  const auto millionths = figures::counts(term->figure, bare ? fraction : percent);
+  if (millionths > kind.most) return figures::too_much(text, kind, field);
+  return Share::millionths(static_cast<std::int64_t>(millionths));
+}
+
+std::string to_text(Share share) { return figures::shortest(share.millionths(), 4) + " %"; }
+
+}  // namespace tangmark
