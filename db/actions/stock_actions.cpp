@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: MIT
+#include "db/actions/registry.h"
+
+namespace tangmark::db {
+
+std::vector<const Action*> stock_actions() { return {}; }
+
+}  // namespace tangmark::db
