@@ -68,6 +68,12 @@ void Row::update(const ShopFile& shop, std::int64_t id) const {
   static_cast<void>(changed);
 }
 
+void delete_row(const ShopFile& shop, const std::string& table, std::int64_t id) {
+  SQLite::Statement statement(shop.database(), "DELETE FROM \"" + table + "\" WHERE id = ?");
+  statement.bind(1, id);
+  statement.exec();
+}
+
 Query::Query(const ShopFile& shop, const std::string& sql)
     : statement_(std::make_unique<SQLite::Statement>(shop.database(), sql)) {}
 Query::Query(Query&&) noexcept = default;

@@ -84,6 +84,9 @@ class Row {
   std::vector<Cell> cells_;
 };
 
+/// Takes one row out of a table; only for lists of what is usual (bench hours), never for a record.
+void delete_row(const ShopFile& shop, const std::string& table, std::int64_t id);
+
 /// One whole readable statement and its rows, read by column name.
 ///
 ///     Query query(shop, "SELECT id, tag, mass_ug FROM piece WHERE lot_id = ? ORDER BY id");

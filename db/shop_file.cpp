@@ -4,6 +4,7 @@
 #include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
+#include <sqlite3.h>
 #include <unistd.h>
 
 #include <fstream>

@@ -41,7 +41,7 @@ Outcome<bool> parse_yes_no(const std::string& text, std::string_view field) {
 }
 
 Outcome<std::string> sound_text(std::string text, std::string_view field) {
-  if (!is_utf8(text))
+  if (!is_valid_utf8(text))
     return Problem{std::string(field), "The text holds bytes that are not UTF-8.",
                    "Type it again, or save the source as UTF-8."};
   const bool control = std::any_of(text.begin(), text.end(), [](char c) {

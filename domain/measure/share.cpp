@@ -19,6 +19,13 @@ constexpr figures::Kind kind = {.noun = "a share",
                                .most = 1'000'000'000,
                                .most_text = "100000 %"};
 
+constexpr figures::Kind count_kind = {.noun = "a count",
+                                     .measure = "count",
+                                     .example = "0.5 or 12",
+                                     .units = {},
+                                     .most = 1'000'000'000'000,
+                                     .most_text = "a million"};
+
 }  // namespace
 
 Outcome<Share> parse_share(std::string_view text, std::string_view field) {
@@ -35,6 +42,14 @@ Outcome<Share> parse_share(std::string_view text, std::string_view field) {
   if (millionths > kind.most) return figures::too_much(text, kind, field);
   return Share::millionths(static_cast<std::int64_t>(millionths));
 }
+
+Outcome<Share> parse_quantity(std::string_view text, std::string_view field) {
+  const auto millionths = figures::read_quantity(text, count_kind, fraction, field);
+  if (!millionths) return millionths.problems();
+  return Share::millionths(*millionths);
+}
+
+std::string quantity_text(Share quantity) { return figures::shortest(quantity.millionths(), 6); }
 
 std::string to_text(Share share) { return figures::shortest(share.millionths(), 4) + " %"; }
 

@@ -32,6 +32,11 @@ class Share {
 
 /// Reads "40 %", "40%", "0.4". A bare number above 1 is refused as ambiguous.
 Outcome<Share> parse_share(std::string_view text, std::string_view field);
+/// Reads a plain count of things such as "0.5", "12" or "1/4" belts, as millionths of one. Refuses
+/// negative counts and anything above a million.
+Outcome<Share> parse_quantity(std::string_view text, std::string_view field);
+/// "0.5", "12": a plain count, up to six decimals.
+std::string quantity_text(Share quantity);
 /// "40 %", "12.5 %".
 std::string to_text(Share share);
 

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/actions/action.h"
+
+namespace tangmark::db {
+
+extern const Action add_bench_hours;
+extern const Action add_day_off;
+extern const Action add_grade;
+extern const Action add_operation;
+extern const Action change_setting;
+extern const Action remove_bench_hours;
+
+}  // namespace tangmark::db
