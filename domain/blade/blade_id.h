@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "domain/measure/id.h"
+
+namespace tangmark::blade {
+
+/// Not the short number that is stamped into a tang: that is a blade's `number`.
+using BladeId = Id<struct BladeTag>;
+
+}  // namespace tangmark::blade
