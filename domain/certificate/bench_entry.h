@@ -42,6 +42,8 @@ struct Heat {
   Eye eye = Eye::not_used;
   std::optional<Duration> hold;  ///< of this blade, at temperature
   std::optional<RecordCoverage> record;
+  /// Whether anything at all is stated.
+  bool stated() const { return set || read || eye != Eye::not_used || hold || record; }
 };
 
 enum class Immersion { whole, edge, interrupted };

@@ -77,6 +77,14 @@ struct BladeSize {
   std::optional<Mass> knife_mass;
 };
 
+/// How the shop likes figures to be written, and the zone of its wall clock.
+struct Manner {
+  TemperatureUnit temperature = TemperatureUnit::celsius;
+  LengthUnit length = LengthUnit::millimetre;
+  MassUnit mass = MassUnit::gram;
+  Zone zone;
+};
+
 /// Everything the shop's record says about one blade, gathered by the store. Nothing in it is a
 /// statement yet: compose() decides what may be said. A missing fact is an empty optional or list.
 struct Dossier {
@@ -86,6 +94,7 @@ struct Dossier {
   std::string maker;
   std::string shop;
   std::optional<std::string> buyer;  ///< printed only when the buyer asked for it
+  Manner manner;
 
   SteelTrail steel;
   std::vector<BenchEntry> log;  ///< all entries, superseded ones too, in the order of the work

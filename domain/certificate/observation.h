@@ -70,8 +70,8 @@ struct Finding {
   std::string what;   ///< the maker's words
   std::string place;  ///< "left side of the ricasso, 11 mm from the edge"
   std::optional<Length> size;
-  std::optional<CalendarDate> seen;
-  SeenAfter after = SeenAfter::not_noted;
+  std::optional<Instant> seen;
+  SeenAfter after = SeenAfter::not_noted;  ///< not noted: judged from the log by `seen`
   bool affects_blade = false;
   bool reaches_edge = false;
   Decision decision = Decision::open;

@@ -44,8 +44,8 @@ struct ElementLimits {
   friend bool operator==(const ElementLimits&, const ElementLimits&) = default;
 };
 
-/// How a steel is hardened. An air-hardening steel cannot show a hamon.
-enum class Hardening { water, oil, air };
+/// What a steel is hardened in. An air-hardening steel cannot show a hamon.
+enum class HardensIn { water, oil, air };
 
 /// What the table of grades says about a lot's grade. Nominal compositions are given as equal ends
 /// with `nominal` set, and are then not used to judge an analysis.
@@ -53,7 +53,7 @@ struct GradeFacts {
   std::string source;  ///< "ASTM A681", or "entered by the shop"
   std::map<std::string, ElementLimits> limits;
   bool nominal = false;
-  std::optional<Hardening> hardening;
+  std::optional<HardensIn> hardens_in;
   friend bool operator==(const GradeFacts&, const GradeFacts&) = default;
 };
 
@@ -122,12 +122,13 @@ struct StackPart {
 
 /// One thing done to a billet. `fold` doubles the layers, `cut` stacks `pieces` pieces again;
 /// the others leave the count as it is.
-enum class StageWork { stack, fold, cut, weld, twist, press_pattern, draw_out, crop, turn };
+enum class StageWork { stack, fold, cut, weld, twist, press_pattern, draw, crop };
 
 struct WeldStage {
   StageWork work = StageWork::weld;
   std::vector<StackPart> parts;  ///< of a stack
   int pieces = 0;                ///< of a cut
+  bool welded = false;           ///< the entry covers the weld that closes this stack, fold or cut
   std::optional<Instant> at;
   Logged logged = Logged::at_the_time;
   Hand hand;

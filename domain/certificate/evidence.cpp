@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+#include "domain/certificate/evidence.h"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+
+namespace tangmark::certificate {
+namespace {
+
+struct Row {
+  EvidenceKind kind;
+  Level level;
+  std::string_view words;
+};
+
+using K = EvidenceKind;
+using L = Level;
+
+constexpr std::array rows = {
+    Row{K::mill_document_on_bar, L::a, "inspection document, its melt number found on the bar"},
+    Row{K::mill_document_not_on_bar, L::b,
+        "inspection document, its melt number not matched to a mark on the bar"},
+    Row{K::mill_document_uncompared, L::b,
+        "inspection document, analysis not compared with limits of the grade"},
+    Row{K::mill_document_no_results, L::c, "inspection document without a usable analysis"},
+    Row{K::test_report, L::c, "test report, results not of this delivery"},
+    Row{K::compliance_declaration, L::c, "declaration of compliance, no results"},
+    Row{K::supplier_label, L::c, "supplier's label or invoice, no inspection document"},
+    Row{K::suppliers_word, L::e, "supplier's word, no document"},
+    Row{K::own_test, L::d, "own test at the bench"},
+    Row{K::nothing_on_file, L::e, "nothing on file"},
+    Row{K::laboratory_analysis, L::a, "analysis by a laboratory"},
+    Row{K::handheld_xray, L::d, "hand-held X-ray, which does not give carbon"},
+    Row{K::chain_unbroken, L::a, "piece records unbroken from the lot to this blade"},
+    Row{K::gap_closed_by_test, L::b, "one gap in the piece records, closed by a test"},
+    Row{K::gaps_closed_by_tests, L::c, "more than one gap in the piece records, closed by tests"},
+    Row{K::chain_gap, L::e, "the piece lost its mark"},
+    Row{K::logged_at_the_time, L::a, "logged at the time"},
+    Row{K::logged_later, L::c, "entered later, from memory"},
+    Row{K::photograph, L::a, "photograph on file"},
+    Row{K::outside_slip, L::c, "slip of the outside service on file"},
+    Row{K::outside_word, L::e, "word of the outside service, no slip"},
+    Row{K::seen_on_blade, L::a, "seen on this blade"},
+    Row{K::no_entry, L::e, "no entry"},
+    Row{K::thermocouple_record, L::a, "recorded by independent thermocouple, kiln checked"},
+    Row{K::thermocouple_record_unchecked, L::b,
+        "recorded by independent thermocouple, no kiln check within a year"},
+    Row{K::controller_record, L::b, "recorded by the kiln's own controller"},
+    Row{K::display_noted, L::b, "read off the kiln's display and noted"},
+    Row{K::set_point_only, L::c, "as set, not recorded"},
+    Row{K::judged_by_eye, L::d, "judged by eye"},
+    Row{K::heat_not_recorded, L::e, "not recorded"},
+    Row{K::hardness_checked, L::a,
+        "measured on this blade after its last heat, tester checked on a block that day"},
+    Row{K::hardness_unchecked, L::b,
+        "measured on this blade after its last heat, a single reading or an unchecked tester"},
+    Row{K::hardness_coupon, L::c, "measured on a coupon, not on this blade"},
+    Row{K::hardness_files, L::d, "compared with a set of files"},
+    Row{K::hardness_expected, L::e, "expected, not measured"},
+    Row{K::hardness_not_measured, L::e, "not measured"},
+    Row{K::material_examined, L::a, "examined by a laboratory"},
+    Row{K::material_papers, L::b, "document on file"},
+    Row{K::material_label, L::c, "as stated by the supplier's label or invoice"},
+    Row{K::material_word, L::e, "by word of the supplier"},
+    Row{K::material_not_known, L::e, "not known"},
+    Row{K::by_count_of_stacking, L::a, "by count of stacking"},
+    Row{K::estimated, L::d, "an estimate, not a measurement"},
+};
+
+const Row& row_of(EvidenceKind kind) {
+  const auto found =
+      std::find_if(rows.begin(), rows.end(), [&](const Row& row) { return row.kind == kind; });
+  assert(found != rows.end() && "every kind of evidence has its level");
+  return *found;
+}
+
+}  // namespace
+
+char letter(Level level) { return static_cast<char>('A' + static_cast<int>(level)); }
+
+std::string_view legend(Level level) {
+  switch (level) {
+    case Level::a: return "A: measured, recorded or logged on this blade at the time; chain unbroken";
+    case Level::b: return "B: a document or record with one link unchecked";
+    case Level::c: return "C: supplier's paper only, as set only, or entered later";
+    case Level::d: return "D: own test or judgement by eye";
+    case Level::e: return "E: not known, or by word of mouth";
+  }
+  return {};
+}
+
+Level level_of(EvidenceKind kind) { return row_of(kind).level; }
+std::string_view kind_words(EvidenceKind kind) { return row_of(kind).words; }
+
+Level weakest(const std::vector<Evidence>& chain) {
+  if (chain.empty()) return Level::e;
+  Level level = Level::a;
+  for (const Evidence& link : chain) level = weaker(level, link.level());
+  return level;
+}
+
+std::string to_text(const Evidence& evidence) {
+  const std::string words(kind_words(evidence.kind));
+  return evidence.what.empty() ? words : evidence.what + ": " + words;
+}
+
+std::string level_line(const std::vector<Evidence>& chain) {
+  std::string line = std::string("Level ") + letter(weakest(chain)) + ": ";
+  for (std::size_t i = 0; i < chain.size(); ++i) line += (i ? "; " : "") + to_text(chain[i]);
+  return line + ".";
+}
+
+}  // namespace tangmark::certificate
