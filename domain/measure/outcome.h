@@ -39,9 +39,12 @@ class [[nodiscard]] Outcome {
   /// The value. Asking a refusal for its value is a mistake in the program.
   const T& value() const& { assert(ok()); return std::get<0>(held_); }
   T&& value() && { assert(ok()); return std::get<0>(std::move(held_)); }
+  T& value() & { assert(ok()); return std::get<0>(held_); }
   const T& operator*() const& { return value(); }
+  T& operator*() & { return value(); }
   T&& operator*() && { return std::move(*this).value(); }
   const T* operator->() const { return &value(); }
+  T* operator->() { return &value(); }
   T value_or(T other) const { return ok() ? value() : std::move(other); }
 
   /// All problems; empty for a success.
