@@ -14,11 +14,6 @@ inline constexpr auto trade_words<commission::Paper> = std::array{
     std::pair{commission::Paper::a4, std::string_view{"A4"}},
     std::pair{commission::Paper::letter, std::string_view{"Letter"}}};
 template <>
-inline constexpr auto trade_words<commission::TaxMode> = std::array{
-    std::pair{commission::TaxMode::none, std::string_view{"none"}},
-    std::pair{commission::TaxMode::exclusive, std::string_view{"exclusive"}},
-    std::pair{commission::TaxMode::inclusive, std::string_view{"inclusive"}}};
-template <>
 inline constexpr auto trade_words<TemperatureUnit> = std::array{
     std::pair{TemperatureUnit::celsius, std::string_view{"C"}},
     std::pair{TemperatureUnit::fahrenheit, std::string_view{"F"}}};

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <utility>
 
 #include "domain/measure/length.h"
 #include "domain/measure/mass.h"
 #include "domain/measure/money.h"
 #include "domain/measure/share.h"
 #include "domain/measure/temperature.h"
+#include "domain/measure/trade_word.h"
 #include "domain/measure/when.h"
 
 namespace tangmark::commission {
@@ -68,3 +72,11 @@ struct ShopSettings {
 };
 
 }  // namespace tangmark::commission
+
+namespace tangmark {
+template <>
+inline constexpr auto trade_words<commission::TaxMode> = std::array{
+    std::pair{commission::TaxMode::none, std::string_view{"none"}},
+    std::pair{commission::TaxMode::exclusive, std::string_view{"exclusive"}},
+    std::pair{commission::TaxMode::inclusive, std::string_view{"inclusive"}}};
+}  // namespace tangmark
