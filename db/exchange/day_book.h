@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "db/actions/action.h"
+#include "db/shop_file.h"
+
+namespace tangmark::db {
+
+/// A day book: what was done, day by day, as plain lines that anyone can read and type.
+///
+///     # Words behind a hash are for the reader.
+///     day -214                      (days before now; or: day 2026-04-25)
+///     09:30 new_customer name="Ilse Varn" country=Norway as=ilse
+///     09:35 new_commission customer=$ilse words="a hunter for the autumn"
+///           wanted_by=+60d as=varn  (indented lines go on)
+///
+/// `as=NAME` keeps the number of what was made; `$NAME` stands for it later, in any book. A value
+/// "+60d" or "-3d" is the date so many days from the line's day, and "@9:10" that time on it.
+struct DayBook {
+  std::string name;  ///< for problems: "kitchen.daybook, line 14"
+  std::string text;
+};
+
+/// Does all lines of all books in the order of their times, as one: either every line was done, or
+/// the shop is as it was and the problem names book and line. Returns how many were done.
+Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books, Instant now);
+
+/// Does one action for each record of a table whose first record names the action's fields; a column
+/// "at" says when. All or nothing. Returns how many were done.
+Outcome<int> perform_table(ShopFile& shop, const Action& action, std::string_view name,
+                           std::string_view text, Instant now);
+
+}  // namespace tangmark::db
