@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "reports/page.h"
+
+namespace tangmark::reports {
+
+/// Something measured once that can be put anywhere on a page but not be broken: a line of a
+/// paragraph, a row of a table, a chart. Elements are placed from the block's own top left corner.
+struct Block {
+  Points height = 0;
+  std::vector<Element> elements;
+  bool keep_with_next = false;  ///< a heading, the first line of a paragraph
+  Points space_before = 0;      ///< left out where the block opens a page or column
+  std::string outline;          ///< an entry for the outline; mostly empty
+  /// The head of the table this row belongs to, set again when the row opens a page. Shared because
+  /// all rows of a table have the one head.
+  std::shared_ptr<const Block> repeated_head;
+};
+
+/// Blocks in reading order.
+using Flow = std::vector<Block>;
+
+/// The element moved by this much.
+Element moved(Element element, Points right, Points down);
+/// Appends one flow to another.
+void append(Flow& flow, Flow more);
+/// An empty block of this height, for filling with elements.
+Block blank(Points height);
+/// Height of the whole flow when nothing breaks it.
+Points height_of(const Flow& flow);
+/// The flow as one block that cannot be broken.
+Block glued(const Flow& flow);
+
+/// What an element covers. Text covers from its ascent to its descent; a turned run is not asked.
+Box cover(const Element& element);
+
+}  // namespace tangmark::reports
