@@ -11,7 +11,6 @@
 
 #include "db/failure.h"
 #include "gui/command/word.h"
-#include "reports/failure.h"
 
 namespace tangmark::command {
 namespace {
@@ -122,8 +121,6 @@ int main(int count, char** typed) {
   try {
     return command::run(count, typed);
   } catch (const db::Failure& failure) {
-    command::tell(failure.what());
-  } catch (const reports::Failure& failure) {
     command::tell(failure.what());
   } catch (const std::exception& error) {
     command::tell(std::string("The machine failed: ") + error.what() + ". Nothing more was stored.");
