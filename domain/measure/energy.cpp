@@ -26,11 +26,11 @@ constexpr std::array<figures::Unit, 9> energy_units = {{
 }};
 
 constexpr figures::Kind energy_kind = {.noun = "an energy",
-                                      .measure = "energy",
-                                      .example = "4.2 kWh or 15 MJ",
-                                      .units = energy_units,
-                                      .most = 3'600'000 * std::int64_t{1'000'000},
-                                      .most_text = "1000000 kWh"};
+                                       .measure = "energy",
+                                       .example = "4.2 kWh or 15 MJ",
+                                       .units = energy_units,
+                                       .most = 3'600'000 * std::int64_t{1'000'000},
+                                       .most_text = "1000000 kWh"};
 
 constexpr figures::Unit litre = {"l", 1'000'000};
 
@@ -71,12 +71,12 @@ constexpr std::array<figures::Ambiguous, 6> volume_ambiguous = {{
 }};
 
 constexpr figures::Kind volume_kind = {.noun = "a volume",
-                                      .measure = "volume",
-                                      .example = "15 l, 250 ml or 2 US gal",
-                                      .units = volume_units,
-                                      .ambiguous = volume_ambiguous,
-                                      .most = std::int64_t{100'000} * 1'000'000,
-                                      .most_text = "100000 l"};
+                                       .measure = "volume",
+                                       .example = "15 l, 250 ml or 2 US gal",
+                                       .units = volume_units,
+                                       .ambiguous = volume_ambiguous,
+                                       .most = std::int64_t{100'000} * 1'000'000,
+                                       .most_text = "100000 l"};
 
 std::int64_t rounded(std::int64_t n, std::int64_t d) {
   return static_cast<std::int64_t>(figures::half_even(n, d));
@@ -90,7 +90,9 @@ Outcome<Energy> parse_energy(std::string_view text, std::string_view field) {
   return Energy::joules(*joules);
 }
 
-std::string to_text(Energy e) { return figures::fixed(rounded(e.joules(), 36'000), 2) + " kWh"; }
+std::string to_text(Energy e) {
+  return figures::fixed(rounded(e.joules(), 36'000), 2) + " kWh";
+}
 
 Outcome<Volume> parse_volume(std::string_view text, std::string_view field) {
   const auto ul = figures::read_quantity(text, volume_kind, litre, field);

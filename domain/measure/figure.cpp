@@ -11,12 +11,15 @@
 namespace tangmark::figures {
 namespace {
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+char lower(char c) {
+  return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
 
-constexpr std::array<std::string_view, 9> spaces = {" ",      "\t",     "\n",           "\r",
-                                                    "\v",     "\f",     "\xC2\xA0",     "\xE2\x80\xAF",
-                                                    "\xE2\x80\x89"};
+constexpr std::array<std::string_view, 9> spaces = {
+    " ", "\t", "\n", "\r", "\v", "\f", "\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x89"};
 
 std::string_view without_leading_space(std::string_view text) {
   for (bool found = true; found;) {
@@ -124,7 +127,9 @@ std::string_view unit_spelling(std::string_view& rest) {
   std::size_t n = 0;
   while (n < rest.size() && !is_digit(rest[n]) && rest[n] != '.' && rest[n] != '-') ++n;
   // A point behind an abbreviation ("3 in.") belongs to it; before a digit it starts a figure.
-  if (n > 0 && n < rest.size() && rest[n] == '.' && (n + 1 == rest.size() || !is_digit(rest[n + 1]))) ++n;
+  if (n > 0 && n < rest.size() && rest[n] == '.' &&
+      (n + 1 == rest.size() || !is_digit(rest[n + 1])))
+    ++n;
   const std::string_view spelling = trimmed(rest.substr(0, n));
   rest = without_leading_space(rest.substr(n));
   return spelling.ends_with('.') ? spelling.substr(0, spelling.size() - 1) : spelling;
@@ -189,7 +194,9 @@ Wide half_even(Wide n, Wide d) {
   return up ? quotient + 1 : quotient;
 }
 
-bool fits(Wide n) { return n <= INT64_MAX && n >= -Wide{INT64_MAX}; }
+bool fits(Wide n) {
+  return n <= INT64_MAX && n >= -Wide{INT64_MAX};
+}
 
 Wide counts(Exact figure, const Unit& unit) {
   return half_even(Wide{figure.numerator} * unit.numerator,

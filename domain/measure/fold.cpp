@@ -34,9 +34,11 @@ constexpr std::array<Spelling, 24> spellings = {{
     {U'ǉ', "lj"}, {U'ǌ', "nj"}, {U'ǳ', "dz"}, {U'ﬁ', "fi"}, {U'ﬂ', "fl"}, {U'ﬀ', "ff"},
 }};
 
-char32_t small_ascii(char32_t c) { return c >= 'A' && c <= 'Z' ? c + ('a' - 'A') : c; }
+char32_t small_ascii(char32_t c) {
+  return c >= 'A' && c <= 'Z' ? c + ('a' - 'A') : c;
+}
 
-char32_t looked_up(char32_t c, std::u16string_view Run::* table) {
+char32_t looked_up(char32_t c, std::u16string_view Run::*table) {
   if (c < 0x80) return small_ascii(c);
   for (const Run& run : runs) {
     const std::u16string_view letters = run.*table;
@@ -45,8 +47,12 @@ char32_t looked_up(char32_t c, std::u16string_view Run::* table) {
   return c;
 }
 
-bool vanishes(char32_t c) { return (c >= 0x300 && c <= 0x36F) || c == 0xAD || c == 0x200B; }
-bool is_odd_space(char32_t c) { return c == 0xA0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F; }
+bool vanishes(char32_t c) {
+  return (c >= 0x300 && c <= 0x36F) || c == 0xAD || c == 0x200B;
+}
+bool is_odd_space(char32_t c) {
+  return c == 0xA0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F;
+}
 
 void append_folded(std::string& out, char32_t c) {
   if (vanishes(c)) return;

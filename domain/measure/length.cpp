@@ -42,11 +42,11 @@ constexpr std::array<figures::Unit, 24> units = {{
 }};
 
 constexpr figures::Kind kind = {.noun = "a length",
-                               .measure = "length",
-                               .example = "3.2 mm or 1/8 in",
-                               .units = units,
-                               .most = 10'000 * nm_per_mm,
-                               .most_text = "10 m"};
+                                .measure = "length",
+                                .example = "3.2 mm or 1/8 in",
+                                .units = units,
+                                .most = 10'000 * nm_per_mm,
+                                .most_text = "10 m"};
 
 constexpr figures::Unit millimetre = {"mm", nm_per_mm};
 constexpr figures::Unit inch = {"in", nm_per_inch};

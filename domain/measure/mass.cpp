@@ -50,16 +50,16 @@ constexpr std::array<figures::Ambiguous, 5> ambiguous = {{
 }};
 
 constexpr figures::Kind kind = {.noun = "a mass",
-                               .measure = "mass",
-                               .example = "235 g, 1.2 kg or 2 lb 3 oz",
-                               .units = units,
-                               .ambiguous = ambiguous,
-                               .most = 10'000'000 * ug_per_g,
-                               .most_text = "10 t"};
+                                .measure = "mass",
+                                .example = "235 g, 1.2 kg or 2 lb 3 oz",
+                                .units = units,
+                                .ambiguous = ambiguous,
+                                .most = 10'000'000 * ug_per_g,
+                                .most_text = "10 t"};
 
 std::int64_t rounded(Mass m, const figures::Unit& unit, int per_unit) {
-  return static_cast<std::int64_t>(figures::half_even(
-      Wide{m.micrograms()} * per_unit * unit.denominator, Wide{unit.numerator}));
+  return static_cast<std::int64_t>(
+      figures::half_even(Wide{m.micrograms()} * per_unit * unit.denominator, Wide{unit.numerator}));
 }
 
 std::int64_t checked(Wide ug) {
@@ -67,7 +67,9 @@ std::int64_t checked(Wide ug) {
   return static_cast<std::int64_t>(ug);
 }
 
-bool below(Mass m, std::int64_t ug) { return m.micrograms() < ug && m.micrograms() > -ug; }
+bool below(Mass m, std::int64_t ug) {
+  return m.micrograms() < ug && m.micrograms() > -ug;
+}
 
 }  // namespace
 
@@ -77,8 +79,8 @@ Mass Mass::nearest_grams(double g) {
 }
 
 Mass bar_mass(Length length, Length width, Length thickness, Density density) {
-  // nm2 fits 128 bits with room for the third side only in steps: the face is taken to um2 first,
-  // a loss below a millionth of a microgram per millimetre of length.
+  // Three sides and a density can pass 128 bits. The face of a bar that large is first rounded to
+  // whole square micrometres, far below a microgram of the result's last figure.
   assert(density.kg_per_m3 >= 0 && "a density is not below zero");
   const Wide face_nm2 = Wide{width.nanometres()} * thickness.nanometres();
   // 1 nm3 of 1 kg/m3 weighs 1e-27 kg, that is 1e-18 ug.
@@ -92,12 +94,14 @@ Mass bar_mass(Length length, Length width, Length thickness, Density density) {
 
 Mass round_mass(Length length, Length diameter, Density density) {
   const double radius_m = diameter.in_millimetres() / 2000.0;
-  const double volume_m3 = std::numbers::pi * radius_m * radius_m * length.in_millimetres() / 1000.0;
+  const double volume_m3 =
+      std::numbers::pi * radius_m * radius_m * length.in_millimetres() / 1000.0;
   return Mass::nearest_grams(volume_m3 * static_cast<double>(density.kg_per_m3) * 1000.0);
 }
 
 Outcome<Mass> parse_mass(std::string_view text, MassUnit usual, std::string_view field) {
-  const auto ug = figures::read_quantity(text, kind, usual == MassUnit::pound ? pound : gram, field);
+  const auto ug =
+      figures::read_quantity(text, kind, usual == MassUnit::pound ? pound : gram, field);
   if (!ug) return ug.problems();
   return Mass::micrograms(*ug);
 }
@@ -114,7 +118,8 @@ std::string to_text(Mass m, MassUnit unit) {
   if (below(m, 1000 * ug_per_g - ug_per_g / 20)) {
     return figures::shortest(rounded(m, gram, 10), 1) + " g";
   }
-  return figures::fixed(static_cast<std::int64_t>(figures::half_even(m.micrograms(), ug_per_g)), 3) +
+  return figures::fixed(static_cast<std::int64_t>(figures::half_even(m.micrograms(), ug_per_g)),
+                        3) +
          " kg";
 }
 

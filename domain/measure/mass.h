@@ -44,8 +44,8 @@ Mass bar_mass(Length length, Length width, Length thickness, Density density);
 Mass round_mass(Length length, Length diameter, Density density);
 
 /// Reads "235 g", "1.2 kg", "3 lb", "8 oz", "2 lb 3 oz"; a bare number is grams for MassUnit::gram
-/// and pounds for MassUnit::pound. Refuses negative figures and anything above 10 t. An ounce is the
-/// avoirdupois ounce; "oz t" is refused.
+/// and pounds for MassUnit::pound. Refuses negative figures and anything above 10 t. An ounce is
+/// the avoirdupois ounce; "oz t" is refused.
 Outcome<Mass> parse_mass(std::string_view text, MassUnit usual, std::string_view field);
 /// "235 g", "1.204 kg", or "8.3 oz", "2.66 lb".
 std::string to_text(Mass m, MassUnit unit);

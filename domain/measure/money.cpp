@@ -18,7 +18,9 @@ std::int64_t checked(Wide minor) {
   return static_cast<std::int64_t>(minor);
 }
 
-char capital(char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; }
+char capital(char c) {
+  return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+}
 
 }  // namespace
 
@@ -51,7 +53,9 @@ Money operator-(Money a, Money b) {
   return {checked(Wide{a.minor_} - b.minor_), a.currency_};
 }
 
-Money operator*(Money a, std::int64_t n) { return {checked(Wide{a.minor_} * n), a.currency_}; }
+Money operator*(Money a, std::int64_t n) {
+  return {checked(Wide{a.minor_} * n), a.currency_};
+}
 
 std::strong_ordering operator<=>(const Money& a, const Money& b) {
   assert(a.currency_ == b.currency_ && "two currencies are never compared by size");

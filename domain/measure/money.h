@@ -13,11 +13,12 @@
 
 namespace tangmark {
 
-/// An ISO 4217 currency: three capital letters and the number of minor digits (EUR 2, JPY 0, KWD 3).
-/// Source: ISO 4217:2015 list one, active currencies.
+/// An ISO 4217 currency: three capital letters and the number of minor digits (EUR 2, JPY 0, KWD
+/// 3). Source: ISO 4217:2015 list one, active currencies.
 class Currency {
  public:
-  /// The currency of a code, lower case accepted. Refuses a code that is not in ISO 4217.
+  /// The currency of a code, lower case accepted. Refuses a code that is not in ISO 4217, and those
+  /// that it lists without a minor unit (XAU, XXX).
   static Outcome<Currency> of(std::string_view code, std::string_view field = "currency");
   Currency();  ///< EUR
   std::string code() const { return {code_.data(), 3}; }
@@ -66,7 +67,8 @@ std::vector<Money> split(Money a, const std::vector<std::int64_t>& weights);
 
 /// Reads "12.50", "12.50 EUR", "EUR 1 290.00", "1290", "1'290.00"; a bare amount is in `usual`.
 /// Thousands marks are a space, a thin space or an apostrophe; a comma is refused because it means
-/// two things. More digits than the currency has are refused, so is a negative amount.
+/// two things. More digits than the currency has are refused, so is a negative amount and one above
+/// a million million.
 Outcome<Money> parse_money(std::string_view text, Currency usual, std::string_view field);
 /// "1 290.00 EUR": no-break thin groups, always all minor digits.
 std::string to_text(Money money);

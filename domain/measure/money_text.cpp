@@ -13,8 +13,12 @@ constexpr std::array<std::string_view, 6> thousands_marks = {
     " ", "\xC2\xA0", thin_space, "\xE2\x80\x89", "'", "\xE2\x80\x99"};
 constexpr std::int64_t most_major = 1'000'000'000'000;
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+bool is_letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
 
 Problem refuse(std::string_view text, std::string_view field, std::string_view why) {
   return {std::string(field), figures::quoted(text) + std::string(why),
@@ -98,7 +102,8 @@ Outcome<Money> parse_money(std::string_view text, Currency usual, std::string_vi
                    "Write an amount such as 1290.00 or 1 290.00 EUR."};
   }
   if (amount.find(',') != std::string_view::npos) {
-    return Problem{std::string(field), figures::quoted(text) + " has a comma, which means two things.",
+    return Problem{std::string(field),
+                   figures::quoted(text) + " has a comma, which means two things.",
                    "Write decimals after a point and leave the thousands unmarked or spaced, such "
                    "as 1 290.50."};
   }
@@ -124,6 +129,8 @@ std::string amount_text(Money money) {
   return text;
 }
 
-std::string to_text(Money money) { return amount_text(money) + " " + money.currency().code(); }
+std::string to_text(Money money) {
+  return amount_text(money) + " " + money.currency().code();
+}
 
 }  // namespace tangmark

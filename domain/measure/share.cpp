@@ -13,18 +13,18 @@ constexpr figures::Unit fraction = {"", 1'000'000};
 constexpr std::array<figures::Unit, 2> units = {{percent, {"percent", 10'000}}};
 
 constexpr figures::Kind kind = {.noun = "a share",
-                               .measure = "share",
-                               .example = "40 % or 0.4",
-                               .units = units,
-                               .most = 1'000'000'000,
-                               .most_text = "100000 %"};
+                                .measure = "share",
+                                .example = "40 % or 0.4",
+                                .units = units,
+                                .most = 1'000'000'000,
+                                .most_text = "100000 %"};
 
 constexpr figures::Kind count_kind = {.noun = "a count",
-                                     .measure = "count",
-                                     .example = "0.5 or 12",
-                                     .units = {},
-                                     .most = 1'000'000'000'000,
-                                     .most_text = "a million"};
+                                      .measure = "count",
+                                      .example = "0.5 or 12",
+                                      .units = {},
+                                      .most = 1'000'000'000'000,
+                                      .most_text = "a million"};
 
 }  // namespace
 
@@ -49,8 +49,12 @@ Outcome<Share> parse_quantity(std::string_view text, std::string_view field) {
   return Share::millionths(*millionths);
 }
 
-std::string quantity_text(Share quantity) { return figures::shortest(quantity.millionths(), 6); }
+std::string quantity_text(Share quantity) {
+  return figures::shortest(quantity.millionths(), 6);
+}
 
-std::string to_text(Share share) { return figures::shortest(share.millionths(), 4) + " %"; }
+std::string to_text(Share share) {
+  return figures::shortest(share.millionths(), 4) + " %";
+}
 
 }  // namespace tangmark

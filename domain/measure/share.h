@@ -20,8 +20,12 @@ class Share {
   static constexpr Share whole() { return Share(1'000'000); }
   constexpr std::int64_t millionths() const { return millionths_; }
   constexpr double fraction() const { return static_cast<double>(millionths_) / 1e6; }
-  friend constexpr Share operator+(Share a, Share b) { return Share(a.millionths_ + b.millionths_); }
-  friend constexpr Share operator-(Share a, Share b) { return Share(a.millionths_ - b.millionths_); }
+  friend constexpr Share operator+(Share a, Share b) {
+    return Share(a.millionths_ + b.millionths_);
+  }
+  friend constexpr Share operator-(Share a, Share b) {
+    return Share(a.millionths_ - b.millionths_);
+  }
   friend constexpr bool operator==(Share, Share) = default;
   friend constexpr auto operator<=>(Share, Share) = default;
 
@@ -30,7 +34,8 @@ class Share {
   std::int64_t millionths_ = 0;
 };
 
-/// Reads "40 %", "40%", "0.4". A bare number above 1 is refused as ambiguous.
+/// Reads "40 %", "40%", "0.4", to the nearest millionth. A bare number above 1 is refused as
+/// ambiguous, so is a figure below zero or above 100,000 %.
 Outcome<Share> parse_share(std::string_view text, std::string_view field);
 /// Reads a plain count of things such as "0.5", "12" or "1/4" belts, as millionths of one. Refuses
 /// negative counts and anything above a million.

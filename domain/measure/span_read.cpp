@@ -14,26 +14,10 @@ constexpr std::int64_t day_s = 86'400;
 
 constexpr figures::Unit minute = {"min", minute_s};
 constexpr std::array<figures::Unit, 20> units = {{
-    {"s", 1},
-    {"sec", 1},
-    {"secs", 1},
-    {"second", 1},
-    {"seconds", 1},
-    minute,
-    {"m", minute_s},
-    {"mins", minute_s},
-    {"minute", minute_s},
-    {"minutes", minute_s},
-    {"h", hour_s},
-    {"hr", hour_s},
-    {"hrs", hour_s},
-    {"hour", hour_s},
-    {"hours", hour_s},
-    {"d", day_s},
-    {"day", day_s},
-    {"days", day_s},
-    {"week", 7 * day_s},
-    {"weeks", 7 * day_s},
+    {"s", 1},      {"sec", 1},      {"secs", 1},        {"second", 1},        {"seconds", 1},
+    minute,        {"m", minute_s}, {"mins", minute_s}, {"minute", minute_s}, {"minutes", minute_s},
+    {"h", hour_s}, {"hr", hour_s},  {"hrs", hour_s},    {"hour", hour_s},     {"hours", hour_s},
+    {"d", day_s},  {"day", day_s},  {"days", day_s},    {"week", 7 * day_s},  {"weeks", 7 * day_s},
 }};
 
 constexpr figures::Kind kind = {.noun = "a span of time",
@@ -43,7 +27,9 @@ constexpr figures::Kind kind = {.noun = "a span of time",
                                 .most = 3653 * day_s,
                                 .most_text = "ten years"};
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
 
 // Up to `most` digits at the front.
 std::optional<std::int64_t> take_digits(std::string_view& rest, std::size_t most) {

@@ -17,7 +17,9 @@ std::size_t line_of(std::string_view text, std::size_t at) {
   return 1 + static_cast<std::size_t>(std::count(text.begin(), end, '\n'));
 }
 
-std::string cells_text(std::size_t n) { return std::to_string(n) + (n == 1 ? " cell" : " cells"); }
+std::string cells_text(std::size_t n) {
+  return std::to_string(n) + (n == 1 ? " cell" : " cells");
+}
 
 }  // namespace
 
@@ -125,10 +127,10 @@ bool TableReader::next(TableRow& row) {
   take_line_end();
   if (columns_ == 0) columns_ = n;
   if (n == columns_) return true;
-  return refuse(row.line,
-                "This line has " + cells_text(n) + " where the first has " + std::to_string(columns_) +
-                    ".",
-                "Give every line the same columns, and quote a cell that holds the separator.");
+  return refuse(
+      row.line,
+      "This line has " + cells_text(n) + " where the first has " + std::to_string(columns_) + ".",
+      "Give every line the same columns, and quote a cell that holds the separator.");
 }
 
 Outcome<std::vector<TableRow>> read_table(std::string_view text, std::string_view what,

@@ -23,9 +23,9 @@ struct TableRow {
 /// CRLF, a byte order mark is passed over, empty lines at the very end are passed over, and the
 /// separator may be another character.
 ///
-/// Refuses, naming the line: text that is not UTF-8, a NUL byte, a quotation mark inside an unquoted
-/// cell or words behind a closing one, a quotation that never ends, a record with more or fewer
-/// cells than the first, and a text without any record.
+/// Refuses, naming the line: text that is not UTF-8, a NUL byte, a quotation mark inside an
+/// unquoted cell or words behind a closing one, a quotation that never ends, a record with more or
+/// fewer cells than the first, and a text without any record.
 ///
 ///     TableReader reader(text, "kiln record");
 ///     TableRow row;

@@ -22,17 +22,25 @@ struct Scale {
 
 constexpr std::array<Scale, 21> scales = {{
     {TemperatureUnit::celsius, "C"},
-    {TemperatureUnit::celsius, "\xC2\xB0" "C"},
+    {TemperatureUnit::celsius,
+     "\xC2\xB0"
+     "C"},
     {TemperatureUnit::celsius, "\xC2\xB0 C"},
-    {TemperatureUnit::celsius, "\xC2\xBA" "C"},
+    {TemperatureUnit::celsius,
+     "\xC2\xBA"
+     "C"},
     {TemperatureUnit::celsius, "\xE2\x84\x83"},
     {TemperatureUnit::celsius, "deg C"},
     {TemperatureUnit::celsius, "degC"},
     {TemperatureUnit::celsius, "celsius"},
     {TemperatureUnit::fahrenheit, "F"},
-    {TemperatureUnit::fahrenheit, "\xC2\xB0" "F"},
+    {TemperatureUnit::fahrenheit,
+     "\xC2\xB0"
+     "F"},
     {TemperatureUnit::fahrenheit, "\xC2\xB0 F"},
-    {TemperatureUnit::fahrenheit, "\xC2\xBA" "F"},
+    {TemperatureUnit::fahrenheit,
+     "\xC2\xBA"
+     "F"},
     {TemperatureUnit::fahrenheit, "\xE2\x84\x89"},
     {TemperatureUnit::fahrenheit, "deg F"},
     {TemperatureUnit::fahrenheit, "degF"},
@@ -58,24 +66,27 @@ constexpr std::array<figures::Unit, scales.size()> make_units() {
 constexpr std::array<figures::Unit, scales.size()> units = make_units();
 
 constexpr figures::Kind reading_kind = {.noun = "a temperature",
-                                       .measure = "temperature",
-                                       .example = "802 C or 1475 F",
-                                       .units = units,
-                                       .most_text = "2000 C",
-                                       .sign = figures::Sign::allowed};
+                                        .measure = "temperature",
+                                        .example = "802 C or 1475 F",
+                                        .units = units,
+                                        .most_text = "2000 C",
+                                        .sign = figures::Sign::allowed};
 constexpr figures::Kind step_kind = {.noun = "a temperature step",
-                                    .measure = "temperature",
-                                    .example = "50 F or 28 C",
-                                    .units = units,
-                                    .most = 2000 * per_kelvin,
-                                    .most_text = "2000 C",
-                                    .sign = figures::Sign::allowed};
+                                     .measure = "temperature",
+                                     .example = "50 F or 28 C",
+                                     .units = units,
+                                     .most = 2000 * per_kelvin,
+                                     .most_text = "2000 C",
+                                     .sign = figures::Sign::allowed};
 
 std::int64_t zero_of(TemperatureUnit unit) {
   switch (unit) {
-    case TemperatureUnit::celsius: return Temperature::celsius(0).counts();
-    case TemperatureUnit::fahrenheit: return Temperature::fahrenheit(0).counts();
-    case TemperatureUnit::kelvin: return 0;
+    case TemperatureUnit::celsius:
+      return Temperature::celsius(0).counts();
+    case TemperatureUnit::fahrenheit:
+      return Temperature::fahrenheit(0).counts();
+    case TemperatureUnit::kelvin:
+      return 0;
   }
   assert(false && "every unit has its zero");
   return 0;
@@ -83,9 +94,14 @@ std::int64_t zero_of(TemperatureUnit unit) {
 
 std::string_view sign_of(TemperatureUnit unit) {
   switch (unit) {
-    case TemperatureUnit::celsius: return "\xC2\xB0" "C";
-    case TemperatureUnit::fahrenheit: return "\xC2\xB0" "F";
-    case TemperatureUnit::kelvin: return "K";
+    case TemperatureUnit::celsius:
+      return "\xC2\xB0"
+             "C";
+    case TemperatureUnit::fahrenheit:
+      return "\xC2\xB0"
+             "F";
+    case TemperatureUnit::kelvin:
+      return "K";
   }
   assert(false && "every unit has its sign");
   return "";
@@ -147,8 +163,8 @@ Outcome<TemperatureDifference> parse_temperature_difference(std::string_view tex
 }
 
 std::string figure(Temperature t, TemperatureUnit unit) {
-  const Wide hundredths = figures::half_even(Wide{t.counts() - zero_of(unit)} * 100,
-                                            counts_per_degree(unit));
+  const Wide hundredths =
+      figures::half_even(Wide{t.counts() - zero_of(unit)} * 100, counts_per_degree(unit));
   return figures::shortest(static_cast<std::int64_t>(hundredths), 2);
 }
 

@@ -18,8 +18,12 @@ class TemperatureDifference {
  public:
   constexpr TemperatureDifference() = default;
   static constexpr TemperatureDifference counts(std::int64_t n) { return TemperatureDifference(n); }
-  static constexpr TemperatureDifference celsius(std::int64_t c) { return TemperatureDifference(c * 1800); }
-  static constexpr TemperatureDifference fahrenheit(std::int64_t f) { return TemperatureDifference(f * 1000); }
+  static constexpr TemperatureDifference celsius(std::int64_t c) {
+    return TemperatureDifference(c * 1800);
+  }
+  static constexpr TemperatureDifference fahrenheit(std::int64_t f) {
+    return TemperatureDifference(f * 1000);
+  }
   constexpr std::int64_t counts() const { return n_; }
   constexpr double kelvins() const { return static_cast<double>(n_) / 1800.0; }
   friend constexpr auto operator<=>(TemperatureDifference, TemperatureDifference) = default;
@@ -35,9 +39,13 @@ class Temperature {
   constexpr Temperature() : n_(zero_c) {}  ///< 0 C
   static constexpr Temperature counts(std::int64_t n) { return Temperature(n); }
   /// From hundredths of a degree C (79'000 is 790 C) or thousandths of a degree F; exact.
-  static constexpr Temperature centi_celsius(std::int64_t c100) { return Temperature(zero_c + c100 * 18); }
+  static constexpr Temperature centi_celsius(std::int64_t c100) {
+    return Temperature(zero_c + c100 * 18);
+  }
   static constexpr Temperature celsius(std::int64_t c) { return centi_celsius(c * 100); }
-  static constexpr Temperature milli_fahrenheit(std::int64_t f1000) { return Temperature(zero_f + f1000); }
+  static constexpr Temperature milli_fahrenheit(std::int64_t f1000) {
+    return Temperature(zero_f + f1000);
+  }
   static constexpr Temperature fahrenheit(std::int64_t f) { return milli_fahrenheit(f * 1000); }
   /// Nearest count to a computed figure, for results of formulas and of measuring.
   static Temperature nearest_celsius(double c);

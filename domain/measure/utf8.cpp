@@ -12,7 +12,9 @@ unsigned char byte_at(std::string_view text, std::size_t i) {
   return static_cast<unsigned char>(text[i]);
 }
 
-bool within(unsigned char b, unsigned char low, unsigned char high) { return b >= low && b <= high; }
+bool within(unsigned char b, unsigned char low, unsigned char high) {
+  return b >= low && b <= high;
+}
 
 struct Shape {
   std::size_t length;
@@ -74,14 +76,17 @@ char32_t take_code_point(std::string_view& text) {
     return length == 1 ? char32_t{lead} : replacement;
   }
   char32_t code_point = lead & (0xFFu >> (length + 1));
-  for (std::size_t i = 1; i < length; ++i) code_point = (code_point << 6) | (byte_at(text, i) & 0x3Fu);
+  for (std::size_t i = 1; i < length; ++i)
+    code_point = (code_point << 6) | (byte_at(text, i) & 0x3Fu);
   text.remove_prefix(length);
   return code_point;
 }
 
 void append_code_point(std::string& out, char32_t c) {
   if (c > 0x10FFFF || (c >= 0xD800 && c <= 0xDFFF)) c = replacement;
-  const auto put = [&out](char32_t b) { out.push_back(static_cast<char>(static_cast<unsigned char>(b))); };
+  const auto put = [&out](char32_t b) {
+    out.push_back(static_cast<char>(static_cast<unsigned char>(b)));
+  };
   if (c < 0x80) return put(c);
   if (c < 0x800) {
     put(0xC0 | (c >> 6));

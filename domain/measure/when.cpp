@@ -27,7 +27,9 @@ Outcome<Zone> Zone::of(std::string_view name, std::string_view field) {
 
 Zone::Zone() : zone_(date::locate_zone("Etc/UTC")) {}
 
-std::string Zone::name() const { return zone_->name(); }
+std::string Zone::name() const {
+  return zone_->name();
+}
 
 CalendarDate Zone::date_of(Instant at) const {
   return CalendarDate{date::floor<date::days>(zone_->to_local(at))};

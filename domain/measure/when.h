@@ -40,7 +40,8 @@ class Zone {
 };
 
 /// Reads "2026-11-25T07:51:00+01:00", "...Z", "2026-11-25 07:51" and "2026-11-25" (start of day) in
-/// the shop's zone, "07:51" (today at `now`), and "now". Trailing words are refused.
+/// the shop's zone, "07:51" (today at `now`), and "now". Trailing words are refused, so are years
+/// outside 1900 to 2199. Parts of a second are cut off.
 Outcome<Instant> parse_instant(std::string_view text, const Zone& zone, Instant now,
                                std::string_view field);
 /// Reads "2026-11-25" or "25 Nov 2026". Refuses a day that the month does not have.
@@ -61,7 +62,8 @@ std::string clock_text(Instant at, const Zone& zone);
 /// "Wed 25 Nov 2026" and the short "25 Nov".
 std::string to_text(CalendarDate day);
 std::string short_text(CalendarDate day);
-/// "2 h 05 min", "45 s", "3 d 2 h".
+/// "2 h 05 min", "45 s", "3 d 2 h": from an hour to the nearest minute, from 48 hours to the nearest
+/// hour.
 std::string to_text(Duration span);
 /// "2.1" hours to one decimal, for tables whose head names the hour.
 std::string hours_text(Duration span);

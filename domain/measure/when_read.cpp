@@ -19,7 +19,9 @@ constexpr std::array<std::string_view, 12> month_names = {
     "january", "february", "march",     "april",   "may",      "june",
     "july",    "august",   "september", "october", "november", "december"};
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
 
 Problem refuse(std::string_view text, std::string_view field, std::string_view why,
                std::string_view remedy) {
@@ -168,7 +170,8 @@ Outcome<CalendarDate> parse_date(std::string_view text, std::string_view field) 
   if (day && !rest.empty()) day.reset();
   if (!day) day = worded_date(day_text);
   if (!day) {
-    return refuse(text, field, " is not a date.", "Write a date such as 2026-11-25 or 25 Nov 2026.");
+    return refuse(text, field, " is not a date.",
+                  "Write a date such as 2026-11-25 or 25 Nov 2026.");
   }
   return accepted(*day, text, field);
 }

@@ -13,7 +13,9 @@ constexpr std::array<const char*, 7> weekdays = {"Sun", "Mon", "Tue", "Wed", "Th
 constexpr std::array<const char*, 12> months = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                                 "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 
-const char* name_of(date::month month) { return months[unsigned{month} - 1]; }
+const char* name_of(date::month month) {
+  return months[unsigned{month} - 1];
+}
 
 // Beyond two days the hours are said in days, and below an hour the seconds are said.
 constexpr std::int64_t minute_s = 60;

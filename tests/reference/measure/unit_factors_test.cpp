@@ -19,9 +19,15 @@ using Parse = std::function<std::int64_t(const char*)>;
 std::int64_t nm(const char* t) {
   return parse_length(t, LengthUnit::millimetre, "x")->nanometres();
 }
-std::int64_t ug(const char* t) { return parse_mass(t, MassUnit::gram, "x")->micrograms(); }
-std::int64_t joules(const char* t) { return parse_energy(t, "x")->joules(); }
-std::int64_t ul(const char* t) { return parse_volume(t, "x")->microlitres(); }
+std::int64_t ug(const char* t) {
+  return parse_mass(t, MassUnit::gram, "x")->micrograms();
+}
+std::int64_t joules(const char* t) {
+  return parse_energy(t, "x")->joules();
+}
+std::int64_t ul(const char* t) {
+  return parse_volume(t, "x")->microlitres();
+}
 double kelvin(const char* t) {
   return parse_temperature(t, TemperatureUnit::celsius, "x")->in_kelvin();
 }
@@ -47,19 +53,19 @@ void agree(const Question& q, std::int64_t count) {
 }  // namespace
 
 TEST_CASE("the factors are those of NIST SP 811") {
-  CHECK(nm("1 in") == 25'400'000);           // inch: 2.54 E+01 mm, exact
-  CHECK(nm("1 ft") == 304'800'000);          // foot: 3.048 E-01 m, exact
-  CHECK(nm("1 thou") == 25'400);             // mil: 2.54 E-02 mm, exact
-  CHECK(ug("1 lb") == 453'592'370);          // pound (avoirdupois): 4.535 923 7 E-01 kg, exact
-  CHECK(ug("1 oz") == 28'349'523);           // ounce (avoirdupois): 2.834 952 E+01 g
-  CHECK(joules("1000 Btu") == 1'055'056);    // Btu (IT): 1.055 056 E+03 J
-  CHECK(joules("1 kWh") == 3'600'000);       // kilowatt hour: 3.6 E+06 J, exact
-  CHECK(ul("1000 US gal") == 3'785'411'784); // gallon (US): 3.785 412 E+00 L
-  CHECK(ul("1 imp gal") == 4'546'090);       // gallon (Imperial): 4.546 09 E+00 L, exact
-  CHECK(ul("1 qt") == 946'353);              // quart (US liquid): 9.463 529 E-01 L
-  CHECK(ul("1 US fl oz") == 29'574);         // ounce (US fluid): 2.957 353 E+01 mL
-  CHECK(kelvin("32 F") == Approx(273.15));   // (F + 459.67) / 1.8
-  CHECK(step("1.8 F") == Approx(1.0));       // degree Fahrenheit interval: 5/9 K
+  CHECK(nm("1 in") == 25'400'000);            // inch: 2.54 E+01 mm, exact
+  CHECK(nm("1 ft") == 304'800'000);           // foot: 3.048 E-01 m, exact
+  CHECK(nm("1 thou") == 25'400);              // mil: 2.54 E-02 mm, exact
+  CHECK(ug("1 lb") == 453'592'370);           // pound (avoirdupois): 4.535 923 7 E-01 kg, exact
+  CHECK(ug("1 oz") == 28'349'523);            // ounce (avoirdupois): 2.834 952 E+01 g
+  CHECK(joules("1000 Btu") == 1'055'056);     // Btu (IT): 1.055 056 E+03 J
+  CHECK(joules("1 kWh") == 3'600'000);        // kilowatt hour: 3.6 E+06 J, exact
+  CHECK(ul("1000 US gal") == 3'785'411'784);  // gallon (US): 3.785 412 E+00 L
+  CHECK(ul("1 imp gal") == 4'546'090);        // gallon (Imperial): 4.546 09 E+00 L, exact
+  CHECK(ul("1 qt") == 946'353);               // quart (US liquid): 9.463 529 E-01 L
+  CHECK(ul("1 US fl oz") == 29'574);          // ounce (US fluid): 2.957 353 E+01 mL
+  CHECK(kelvin("32 F") == Approx(273.15));    // (F + 459.67) / 1.8
+  CHECK(step("1.8 F") == Approx(1.0));        // degree Fahrenheit interval: 5/9 K
 }
 
 TEST_CASE("GNU units converts to the same figures") {
@@ -79,8 +85,7 @@ TEST_CASE("GNU units converts to the same figures") {
   agree({"7 US fl oz", "7 usfloz", "microliter"}, ul("7 US fl oz"));
   agree({"4.2 kWh", "4.2 kWh", "J"}, joules("4.2 kWh"));
   // NIST rounds the Btu (IT) to seven figures; GNU units carries it in full.
-  CHECK(static_cast<double>(joules("12000 Btu")) ==
-        Approx(asked("12000 btu", "J")).epsilon(2e-7));
+  CHECK(static_cast<double>(joules("12000 Btu")) == Approx(asked("12000 btu", "J")).epsilon(2e-7));
 }
 
 TEST_CASE("GNU units reads thermometers the same way") {

@@ -61,10 +61,10 @@ TEST_CASE("a volume is read in litres or in gallons that name their country") {
       {"15", 15'000'000},
       {"15 L", 15'000'000},
       {"250 ml", 250'000},
-      {"2 US gal", 7'570'824},    // 7,570,823.568
+      {"2 US gal", 7'570'824},  // 7,570,823.568
       {"1 imp gal", 4'546'090},
-      {"1 qt", 946'353},          // 946,352.946
-      {"1 US fl oz", 29'574},     // 29,573.5295625
+      {"1 qt", 946'353},       // 946,352.946
+      {"1 US fl oz", 29'574},  // 29,573.5295625
   }));
   CAPTURE(row.text);
   const auto volume = parse_volume(row.text, "tank");

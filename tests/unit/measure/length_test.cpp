@@ -61,7 +61,9 @@ TEST_CASE("a length that is not one is refused with the field, the reason and a 
       {"mm", "not a length"},
       {"abc", "not a length"},
       {"-3 mm", "below zero"},
-      {"\xE2\x88\x92" "3 mm", "below zero"},
+      {"\xE2\x88\x92"
+       "3 mm",
+       "below zero"},
       {"3,2 mm", "comma"},
       {"1,290 mm", "comma"},
       {"1 290 mm", "not a length"},

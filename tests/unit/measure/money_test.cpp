@@ -9,7 +9,9 @@ using namespace tangmark;
 
 namespace {
 
-Money eur(std::int64_t minor) { return Money(minor, Currency()); }
+Money eur(std::int64_t minor) {
+  return Money(minor, Currency());
+}
 
 std::vector<std::int64_t> minors(const std::vector<Money>& parts) {
   std::vector<std::int64_t> out;

@@ -30,8 +30,12 @@ TEST_CASE("money is read with or without its code and with thousands marks") {
       {"EUR 1 290.00", "EUR", 129'000},
       {"USD1290", "USD", 129'000},
       {"1'290.00", "EUR", 129'000},
-      {"1\xE2\x80\x99" "290", "EUR", 129'000},
-      {"1\xE2\x80\xAF" "290.00 EUR", "EUR", 129'000},
+      {"1\xE2\x80\x99"
+       "290",
+       "EUR", 129'000},
+      {"1\xE2\x80\xAF"
+       "290.00 EUR",
+       "EUR", 129'000},
       {"1 234 567.89", "EUR", 123'456'789},
       {"1290 JPY", "JPY", 1290},
       {"1.234 KWD", "KWD", 1234},
@@ -65,7 +69,9 @@ TEST_CASE("money that means two things or none is refused") {
       {"12.50 XYZ", "not a currency"},
       {"EUR 12.50 EUR", "not an amount"},
       {"EUR", "not an amount"},
-      {"\xE2\x82\xAC" "12", "not an amount"},
+      {"\xE2\x82\xAC"
+       "12",
+       "not an amount"},
       {"1000000000000.01", "more than a million million"},
       {"99999999999999999999999999", "more than a million million"},
       {"1e3", "not an amount"},
@@ -76,12 +82,18 @@ TEST_CASE("money that means two things or none is refused") {
 }
 
 TEST_CASE("money is shown with thin groups and always all minor digits") {
-  CHECK(to_text(Money(129'000, Currency())) == "1\xE2\x80\xAF" "290.00 EUR");
+  CHECK(to_text(Money(129'000, Currency())) ==
+        "1\xE2\x80\xAF"
+        "290.00 EUR");
   CHECK(to_text(Money(5, Currency())) == "0.05 EUR");
   CHECK(to_text(Money(-5, Currency())) == "-0.05 EUR");
-  CHECK(to_text(Money(-129'000, Currency())) == "-1\xE2\x80\xAF" "290.00 EUR");
+  CHECK(to_text(Money(-129'000, Currency())) ==
+        "-1\xE2\x80\xAF"
+        "290.00 EUR");
   CHECK(to_text(Money(1'290'000, *Currency::of("JPY"))) ==
-        "1\xE2\x80\xAF" "290\xE2\x80\xAF" "000 JPY");
+        "1\xE2\x80\xAF"
+        "290\xE2\x80\xAF"
+        "000 JPY");
   CHECK(amount_text(Money(1234, *Currency::of("KWD"))) == "1.234");
   CHECK(amount_text(Money(99'900, Currency())) == "999.00");
 }

@@ -15,15 +15,25 @@ using namespace tangmark;
 namespace {
 
 template <class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b) {
+  a + b;
+};
 template <class A, class B>
-concept Subtractable = requires(A a, B b) { a - b; };
+concept Subtractable = requires(A a, B b) {
+  a - b;
+};
 template <class A, class B>
-concept Multipliable = requires(A a, B b) { a * b; };
+concept Multipliable = requires(A a, B b) {
+  a* b;
+};
 template <class A, class B>
-concept Comparable = requires(A a, B b) { a < b; };
+concept Comparable = requires(A a, B b) {
+  a < b;
+};
 template <class A, class B>
-concept Equatable = requires(A a, B b) { a == b; };
+concept Equatable = requires(A a, B b) {
+  a == b;
+};
 
 static_assert(Addable<Money, Money> && Addable<Length, Length> && Addable<Mass, Mass>);
 static_assert(!Addable<Money, int> && !Addable<Money, Mass> && !Addable<Money, double>);

@@ -53,7 +53,9 @@ TEST_CASE("a damaged table is refused and the line is named") {
       {"a,b\n1,2\rx\n", "record, line 2", "carriage return"},
       {"a,b\n1,H\xE4rte\n", "record, line 2", "not UTF-8"},
       {std::string("a,b\n1,2\n\0,3\n", 12), "record, line 3", "zero byte"},
-      {"\xFF\xFE" "a", "record, line 1", "not UTF-8"},
+      {"\xFF\xFE"
+       "a",
+       "record, line 1", "not UTF-8"},
   }));
   CAPTURE(row.text);
   check_refused(read_table(row.text, "record"), row.field, row.word);

@@ -30,15 +30,21 @@ TEST_CASE("a temperature is read in C, F or K in the same field") {
       {"802", celsius, Temperature::celsius(802)},
       {"802.5", celsius, Temperature::centi_celsius(80250)},
       {"1475F", celsius, Temperature::fahrenheit(1475)},
-      {"1475 \xC2\xB0" "F", celsius, Temperature::fahrenheit(1475)},
+      {"1475 \xC2\xB0"
+       "F",
+       celsius, Temperature::fahrenheit(1475)},
       {"1475", fahrenheit, Temperature::fahrenheit(1475)},
-      {"802 \xC2\xB0" "C", fahrenheit, Temperature::celsius(802)},
+      {"802 \xC2\xB0"
+       "C",
+       fahrenheit, Temperature::celsius(802)},
       {"802\xE2\x84\x83", fahrenheit, Temperature::celsius(802)},
       {"802 deg C", fahrenheit, Temperature::celsius(802)},
       {"1073.15 K", celsius, Temperature::celsius(800)},
       {"-80 C", fahrenheit, Temperature::celsius(-80)},
       {"-40 F", celsius, Temperature::celsius(-40)},
-      {"\xE2\x88\x92" "196 C", celsius, Temperature::celsius(-196)},
+      {"\xE2\x88\x92"
+       "196 C",
+       celsius, Temperature::celsius(-196)},
       {"0 K", celsius, Temperature::counts(0)},
       {"2000 C", celsius, Temperature::celsius(2000)},
   }));
@@ -75,7 +81,9 @@ TEST_CASE("every whole degree F and tenth of a degree C survives reading and pri
   for (int f = -459; f <= 3632; ++f) {
     const auto t = parse_temperature(std::to_string(f) + " F", celsius, "soak");
     REQUIRE(t.ok());
-    REQUIRE(to_text(*t, fahrenheit) == std::to_string(f) + " \xC2\xB0" "F");
+    REQUIRE(to_text(*t, fahrenheit) == std::to_string(f) +
+                                           " \xC2\xB0"
+                                           "F");
   }
   for (int c10 = -2730; c10 <= 20'000; ++c10) {
     const Temperature t = Temperature::centi_celsius(c10 * 10);
@@ -96,15 +104,21 @@ TEST_CASE("a step of 50 F is not the temperature 50 F") {
 }
 
 TEST_CASE("a step that no kiln makes is refused") {
-  check_refused(parse_temperature_difference("2001 C", celsius, "ramp"), "ramp", "more than 2000 C");
-  check_refused(parse_temperature_difference("-2001 C", celsius, "ramp"), "ramp", "more than 2000 C");
+  check_refused(parse_temperature_difference("2001 C", celsius, "ramp"), "ramp",
+                "more than 2000 C");
+  check_refused(parse_temperature_difference("-2001 C", celsius, "ramp"), "ramp",
+                "more than 2000 C");
   check_refused(parse_temperature_difference("", celsius, "ramp"), "ramp", "no temperature");
   check_refused(parse_temperature_difference("5 mm", celsius, "ramp"), "ramp", "not a unit");
 }
 
 TEST_CASE("a temperature is shown with no more decimals than it has") {
-  CHECK(to_text(Temperature::celsius(802), celsius) == "802 \xC2\xB0" "C");
-  CHECK(to_text(Temperature::centi_celsius(80250), celsius) == "802.5 \xC2\xB0" "C");
+  CHECK(to_text(Temperature::celsius(802), celsius) ==
+        "802 \xC2\xB0"
+        "C");
+  CHECK(to_text(Temperature::centi_celsius(80250), celsius) ==
+        "802.5 \xC2\xB0"
+        "C");
   CHECK(to_text(Temperature::celsius(800), kelvin) == "1073.15 K");
   CHECK(figure(Temperature::fahrenheit(1475), celsius) == "801.67");
   CHECK(figure(Temperature::centi_celsius(-50), celsius) == "-0.5");

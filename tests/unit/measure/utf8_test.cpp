@@ -62,7 +62,9 @@ TEST_CASE("a find is insensitive to case and marks") {
   CHECK(folded("Ёлка Й") == "елка и");
   CHECK(folded("Hứa") == "hua");
   CHECK(folded("a\xCC\x88") == "a");
-  CHECK(folded("1\xE2\x80\xAF" "290\xC2\xA0" "EUR") == "1 290 eur");
+  CHECK(folded("1\xE2\x80\xAF"
+               "290\xC2\xA0"
+               "EUR") == "1 290 eur");
   CHECK(folded("刃物 65HRC") == "刃物 65hrc");
 }
 
