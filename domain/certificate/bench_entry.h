@@ -12,9 +12,34 @@ namespace tangmark::certificate {
 
 /// What was done. `other` carries the maker's own word in BenchEntry::own_word.
 enum class Operation {
-  profile, drill, mark, forge, forge_weld, twist, anneal, stress_relief, normalize, thermal_cycle,
-  rough_grind, clay, harden, sub_zero, snap_temper, temper, straighten, finish_grind, hand_sand,
-  polish, etch, fit_up, glue, handle, sharpen, sheath, inspect, other,
+  profile,
+  drill,
+  mark,
+  forge,
+  forge_weld,
+  twist,
+  anneal,
+  stress_relief,
+  normalize,
+  thermal_cycle,
+  rough_grind,
+  clay,
+  harden,
+  sub_zero,
+  snap_temper,
+  temper,
+  straighten,
+  finish_grind,
+  hand_sand,
+  polish,
+  etch,
+  fit_up,
+  glue,
+  handle,
+  sharpen,
+  sheath,
+  inspect,
+  other,
 };
 
 /// Which instrument wrote a kiln record.
@@ -28,7 +53,7 @@ struct RecordCoverage {
   std::optional<Temperature> soak_low;  ///< lowest and highest reading while the blade soaked
   std::optional<Temperature> soak_high;
   std::optional<Temperature> peak;
-  bool gap_in_soak = false;  ///< samples are missing while the blade was in
+  bool gap_in_soak = false;                  ///< samples are missing while the blade was in
   std::optional<CalendarDate> kiln_checked;  ///< last check of kiln and sensor before the firing
 };
 
@@ -49,7 +74,7 @@ struct Heat {
 enum class Immersion { whole, edge, interrupted };
 
 struct Quench {
-  std::string medium;  ///< "fast oil", "water", "plates"
+  std::string medium;      ///< "fast oil", "water", "plates"
   bool still_air = false;  ///< air or plates: nothing that a hamon could come from
   std::optional<Temperature> bath;
   std::optional<Duration> to_bath;

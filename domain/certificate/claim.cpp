@@ -43,8 +43,12 @@ const Words& words_of(Claim claim) {
 
 }  // namespace
 
-std::string_view claim_id(Claim claim) { return words_of(claim).id; }
-std::string_view claim_head(Claim claim) { return words_of(claim).head; }
+std::string_view claim_id(Claim claim) {
+  return words_of(claim).id;
+}
+std::string_view claim_head(Claim claim) {
+  return words_of(claim).head;
+}
 
 std::optional<Claim> claim_of(std::string_view id) {
   for (const Words& w : words)

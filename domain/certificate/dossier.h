@@ -21,28 +21,35 @@ enum class SpeciesEvidence { not_known, suppliers_word, label, document, laborat
 
 /// One material of handle, fittings or sheath.
 struct HandleMaterial {
-  std::string part;       ///< "scales", "bolster"
-  std::string material;   ///< "bog oak"
-  bool natural = false;   ///< wood, horn, bone: a species is owed
+  std::string part;                    ///< "scales", "bolster"
+  std::string material;                ///< "bog oak"
+  bool natural = false;                ///< wood, horn, bone: a species is owed
   std::optional<std::string> species;  ///< Latin name
   SpeciesEvidence evidence = SpeciesEvidence::not_known;
-  std::optional<std::string> source;   ///< supplier, place, owner
-  std::vector<std::string> papers;     ///< "CITES import permit 1234"
+  std::optional<std::string> source;  ///< supplier, place, owner
+  std::vector<std::string> papers;    ///< "CITES import permit 1234"
   TreatyWatch watch = TreatyWatch::none;
   std::optional<CalendarDate> watch_list_date;
-  std::vector<std::string> treatments;  ///< "stabilised with resin", "pores filled"
+  std::vector<std::string> treatments;    ///< "stabilised with resin", "pores filled"
   std::vector<std::string> health_notes;  ///< "contains beryllium"
 };
 
 enum class OutsideKind {
-  billet, heat_treatment, blank_cutting, grinding, handle, sheath, engraving, other,
+  billet,
+  heat_treatment,
+  blank_cutting,
+  grinding,
+  handle,
+  sheath,
+  engraving,
+  other,
 };
 
 /// Work done elsewhere on this blade or on a part that goes with it.
 struct OutsideWork {
   OutsideKind kind = OutsideKind::other;
-  std::string what;   ///< "hardened and tempered"
-  std::string by;     ///< as named on the certificate; empty: not recorded
+  std::string what;  ///< "hardened and tempered"
+  std::string by;    ///< as named on the certificate; empty: not recorded
   std::optional<CalendarDate> sent;
   std::optional<CalendarDate> back;
   bool slip_on_file = false;
@@ -105,8 +112,8 @@ struct Dossier {
   std::vector<Finding> findings;
   std::vector<HandleMaterial> handle;
   std::vector<OutsideWork> outside;
-  int tempers_planned = 2;  ///< from the route
-  std::vector<Operation> route_still_open;  ///< planned steps with no entry
+  int tempers_planned = 2;                         ///< from the route
+  std::vector<Operation> route_still_open;         ///< planned steps with no entry
   std::optional<std::string> home_country;         ///< ISO 3166 two letters
   std::optional<std::string> destination_country;  ///< the same
   OrderCompared order;

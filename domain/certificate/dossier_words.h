@@ -16,14 +16,34 @@ template <>
 inline constexpr auto trade_words<certificate::Operation> = [] {
   using enum certificate::Operation;
   return std::array<std::pair<certificate::Operation, std::string_view>, 28>{{
-      {profile, "profile"}, {drill, "drill"}, {mark, "mark"}, {forge, "forge"},
-      {forge_weld, "forge-weld"}, {twist, "twist"}, {anneal, "anneal"},
-      {stress_relief, "stress relief"}, {normalize, "normalize"}, {thermal_cycle, "thermal cycle"},
-      {rough_grind, "rough grind"}, {clay, "clay"}, {harden, "harden"}, {sub_zero, "sub-zero"},
-      {snap_temper, "snap temper"}, {temper, "temper"}, {straighten, "straighten"},
-      {finish_grind, "finish grind"}, {hand_sand, "hand sand"}, {polish, "polish"},
-      {etch, "etch"}, {fit_up, "fit-up"}, {glue, "glue"}, {handle, "handle"},
-      {sharpen, "sharpen"}, {sheath, "sheath"}, {inspect, "inspect"}, {other, "other"},
+      {profile, "profile"},
+      {drill, "drill"},
+      {mark, "mark"},
+      {forge, "forge"},
+      {forge_weld, "forge-weld"},
+      {twist, "twist"},
+      {anneal, "anneal"},
+      {stress_relief, "stress relief"},
+      {normalize, "normalize"},
+      {thermal_cycle, "thermal cycle"},
+      {rough_grind, "rough grind"},
+      {clay, "clay"},
+      {harden, "harden"},
+      {sub_zero, "sub-zero"},
+      {snap_temper, "snap temper"},
+      {temper, "temper"},
+      {straighten, "straighten"},
+      {finish_grind, "finish grind"},
+      {hand_sand, "hand sand"},
+      {polish, "polish"},
+      {etch, "etch"},
+      {fit_up, "fit-up"},
+      {glue, "glue"},
+      {handle, "handle"},
+      {sharpen, "sharpen"},
+      {sheath, "sheath"},
+      {inspect, "inspect"},
+      {other, "other"},
   }};
 }();
 
@@ -31,8 +51,13 @@ template <>
 inline constexpr auto trade_words<certificate::SupplyDocument> = [] {
   using enum certificate::SupplyDocument;
   return std::array<std::pair<certificate::SupplyDocument, std::string_view>, 7>{{
-      {type_3_2, "3.2"}, {type_3_1, "3.1"}, {type_2_2, "2.2"}, {type_2_1, "2.1"},
-      {label, "label"}, {suppliers_word, "word"}, {none, "none"},
+      {type_3_2, "3.2"},
+      {type_3_1, "3.1"},
+      {type_2_2, "2.2"},
+      {type_2_1, "2.1"},
+      {label, "label"},
+      {suppliers_word, "word"},
+      {none, "none"},
   }};
 }();
 
@@ -40,8 +65,14 @@ template <>
 inline constexpr auto trade_words<certificate::StageWork> = [] {
   using enum certificate::StageWork;
   return std::array<std::pair<certificate::StageWork, std::string_view>, 8>{{
-      {stack, "stack"}, {fold, "fold"}, {cut, "cut"}, {weld, "weld"}, {twist, "twist"},
-      {press_pattern, "press pattern"}, {draw, "draw"}, {crop, "crop"},
+      {stack, "stack"},
+      {fold, "fold"},
+      {cut, "cut"},
+      {weld, "weld"},
+      {twist, "twist"},
+      {press_pattern, "press pattern"},
+      {draw, "draw"},
+      {crop, "crop"},
   }};
 }();
 
@@ -49,7 +80,9 @@ template <>
 inline constexpr auto trade_words<certificate::Role> = [] {
   using enum certificate::Role;
   return std::array<std::pair<certificate::Role, std::string_view>, 3>{{
-      {layer, "layer"}, {core, "core"}, {cladding, "cladding"},
+      {layer, "layer"},
+      {core, "core"},
+      {cladding, "cladding"},
   }};
 }();
 
@@ -57,7 +90,10 @@ template <>
 inline constexpr auto trade_words<certificate::HardnessScale> = [] {
   using enum certificate::HardnessScale;
   return std::array<std::pair<certificate::HardnessScale, std::string_view>, 4>{{
-      {hrc, "HRC"}, {hra, "HRA"}, {hv, "HV"}, {file_set, "files"},
+      {hrc, "HRC"},
+      {hra, "HRA"},
+      {hv, "HV"},
+      {file_set, "files"},
   }};
 }();
 
@@ -65,12 +101,23 @@ template <>
 inline constexpr auto trade_words<certificate::FindingKind> = [] {
   using enum certificate::FindingKind;
   return std::array<std::pair<certificate::FindingKind, std::string_view>, 17>{{
-      {crack, "crack"}, {delamination, "delamination"}, {warp, "warp"}, {soft_area, "soft area"},
-      {overheated_edge, "overheated edge"}, {inclusion, "inclusion"}, {pit, "pit"},
-      {weld_line, "weld line"}, {cold_shut, "cold shut"}, {decarb, "decarb"},
-      {handle_fault, "handle fault"}, {shorter_than_drawn, "shorter than drawn"},
-      {pattern_layers, "layers seen"}, {pattern_carbides, "carbide pattern seen"},
-      {no_pattern, "no pattern seen"}, {hamon_seen, "hamon seen"}, {other, "other"},
+      {crack, "crack"},
+      {delamination, "delamination"},
+      {warp, "warp"},
+      {soft_area, "soft area"},
+      {overheated_edge, "overheated edge"},
+      {inclusion, "inclusion"},
+      {pit, "pit"},
+      {weld_line, "weld line"},
+      {cold_shut, "cold shut"},
+      {decarb, "decarb"},
+      {handle_fault, "handle fault"},
+      {shorter_than_drawn, "shorter than drawn"},
+      {pattern_layers, "layers seen"},
+      {pattern_carbides, "carbide pattern seen"},
+      {no_pattern, "no pattern seen"},
+      {hamon_seen, "hamon seen"},
+      {other, "other"},
   }};
 }();
 
@@ -78,8 +125,13 @@ template <>
 inline constexpr auto trade_words<certificate::Decision> = [] {
   using enum certificate::Decision;
   return std::array<std::pair<certificate::Decision, std::string_view>, 7>{{
-      {open, "open"}, {no_fault, "no fault"}, {removed, "removed"}, {closed, "closed"},
-      {left_disclosed, "left and disclosed"}, {done_again, "done again"}, {scrapped, "scrap"},
+      {open, "open"},
+      {no_fault, "no fault"},
+      {removed, "removed"},
+      {closed, "closed"},
+      {left_disclosed, "left and disclosed"},
+      {done_again, "done again"},
+      {scrapped, "scrap"},
   }};
 }();
 
@@ -87,8 +139,11 @@ template <>
 inline constexpr auto trade_words<certificate::TreatyWatch> = [] {
   using enum certificate::TreatyWatch;
   return std::array<std::pair<certificate::TreatyWatch, std::string_view>, 5>{{
-      {none, "not listed"}, {appendix_1, "appendix I"}, {appendix_2, "appendix II"},
-      {appendix_3, "appendix III"}, {look_alike, "look-alike"},
+      {none, "not listed"},
+      {appendix_1, "appendix I"},
+      {appendix_2, "appendix II"},
+      {appendix_3, "appendix III"},
+      {look_alike, "look-alike"},
   }};
 }();
 
@@ -96,8 +151,13 @@ template <>
 inline constexpr auto trade_words<certificate::OutsideKind> = [] {
   using enum certificate::OutsideKind;
   return std::array<std::pair<certificate::OutsideKind, std::string_view>, 8>{{
-      {billet, "billet"}, {heat_treatment, "heat treatment"}, {blank_cutting, "blank cutting"},
-      {grinding, "grinding"}, {handle, "handle"}, {sheath, "sheath"}, {engraving, "engraving"},
+      {billet, "billet"},
+      {heat_treatment, "heat treatment"},
+      {blank_cutting, "blank cutting"},
+      {grinding, "grinding"},
+      {handle, "handle"},
+      {sheath, "sheath"},
+      {engraving, "engraving"},
       {other, "other"},
   }};
 }();

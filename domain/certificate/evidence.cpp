@@ -77,21 +77,32 @@ const Row& row_of(EvidenceKind kind) {
 
 }  // namespace
 
-char letter(Level level) { return static_cast<char>('A' + static_cast<int>(level)); }
+char letter(Level level) {
+  return static_cast<char>('A' + static_cast<int>(level));
+}
 
 std::string_view legend(Level level) {
   switch (level) {
-    case Level::a: return "A: measured, recorded or logged on this blade at the time; chain unbroken";
-    case Level::b: return "B: a document or record with one link unchecked";
-    case Level::c: return "C: supplier's paper only, as set only, or entered later";
-    case Level::d: return "D: own test or judgement by eye";
-    case Level::e: return "E: not known, or by word of mouth";
+    case Level::a:
+      return "A: measured, recorded or logged at the time on this blade; chain unbroken";
+    case Level::b:
+      return "B: a document or record with one link unchecked";
+    case Level::c:
+      return "C: supplier's paper only, as set only, or entered later";
+    case Level::d:
+      return "D: own test or judgement by eye";
+    case Level::e:
+      return "E: not known, or by word of mouth";
   }
   return {};
 }
 
-Level level_of(EvidenceKind kind) { return row_of(kind).level; }
-std::string_view kind_words(EvidenceKind kind) { return row_of(kind).words; }
+Level level_of(EvidenceKind kind) {
+  return row_of(kind).level;
+}
+std::string_view kind_words(EvidenceKind kind) {
+  return row_of(kind).words;
+}
 
 Level weakest(const std::vector<Evidence>& chain) {
   if (chain.empty()) return Level::e;
@@ -100,14 +111,14 @@ Level weakest(const std::vector<Evidence>& chain) {
   return level;
 }
 
-std::string to_text(const Evidence& evidence) {
+std::string evidence_text(const Evidence& evidence) {
   const std::string words(kind_words(evidence.kind));
   return evidence.what.empty() ? words : evidence.what + ": " + words;
 }
 
 std::string level_line(const std::vector<Evidence>& chain) {
   std::string line = std::string("Level ") + letter(weakest(chain)) + ": ";
-  for (std::size_t i = 0; i < chain.size(); ++i) line += (i ? "; " : "") + to_text(chain[i]);
+  for (std::size_t i = 0; i < chain.size(); ++i) line += (i ? "; " : "") + evidence_text(chain[i]);
   return line + ".";
 }
 

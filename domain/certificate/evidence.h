@@ -16,7 +16,9 @@ char letter(Level level);
 /// The line of the legend: "A: measured or recorded on this blade, chain unbroken".
 std::string_view legend(Level level);
 /// The lower of two levels.
-constexpr Level weaker(Level x, Level y) { return x < y ? y : x; }
+constexpr Level weaker(Level x, Level y) {
+  return x < y ? y : x;
+}
 
 /// Every kind of evidence the record can hold. `level_of` and `kind_words` are the one table behind
 /// the levels of a certificate.
@@ -48,7 +50,7 @@ enum class EvidenceKind {
   seen_on_blade,
   no_entry,
   // Heats.
-  thermocouple_record,            ///< independent, kiln checked within kiln_check_days
+  thermocouple_record,  ///< independent, kiln checked within kiln_check_days
   thermocouple_record_unchecked,
   controller_record,
   display_noted,
@@ -91,7 +93,7 @@ struct Evidence {
 /// The weakest of all; nothing at all is E.
 Level weakest(const std::vector<Evidence>& chain);
 /// "lot 17, melt number Q4471: inspection document, number found on the bar".
-std::string to_text(const Evidence& evidence);
+std::string evidence_text(const Evidence& evidence);
 /// "Level B: ..., ...": the line printed under a statement.
 std::string level_line(const std::vector<Evidence>& chain);
 

@@ -13,9 +13,13 @@ bool apart(const BenchEntry& earlier, const BenchEntry& later) {
   return earlier.to && later.from && *later.from >= *earlier.to;
 }
 
-bool differ(const Heat& a, const Heat& b) { return a.set != b.set || a.hold != b.hold; }
+bool differ(const Heat& a, const Heat& b) {
+  return a.set != b.set || a.hold != b.hold;
+}
 
-std::string line_name(const BenchEntry& entry) { return "line " + std::to_string(entry.number); }
+std::string line_name(const BenchEntry& entry) {
+  return "line " + std::to_string(entry.number);
+}
 
 }  // namespace
 
@@ -30,8 +34,10 @@ bool heats_blade(Operation operation) {
     case Operation::thermal_cycle:
     case Operation::harden:
     case Operation::snap_temper:
-    case Operation::temper: return true;
-    default: return false;
+    case Operation::temper:
+      return true;
+    default:
+      return false;
   }
 }
 
@@ -47,7 +53,9 @@ HeatHistory::HeatHistory(const std::vector<BenchEntry>& log) {
     live_.push_back(&entry);
     if (heats_blade(entry.operation)) last_heat_ = &entry;
     switch (entry.operation) {
-      case Operation::clay: clay = true; break;
+      case Operation::clay:
+        clay = true;
+        break;
       case Operation::harden:
         take_harden(entry, clay);
         clay = false;

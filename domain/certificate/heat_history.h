@@ -16,12 +16,12 @@ struct Hardening {
   const BenchEntry* last = nullptr;    ///< the later of its lines; never null
   bool clay = false;                   ///< clay was laid on before it, or noted at the quench
   bool edge = false;
-  int tempers = 0;                 ///< that count: each after the blade had cooled to room
-  int tempers_not_cooled = 0;      ///< begun before the blade had cooled: do not count
+  int tempers = 0;             ///< that count: each after the blade had cooled to room
+  int tempers_not_cooled = 0;  ///< begun before the blade had cooled: do not count
   std::vector<const BenchEntry*> temper_entries;
   std::set<int> temper_numbers;
   const BenchEntry* subzero = nullptr;
-  int straightened = 0;            ///< after this quench
+  int straightened = 0;  ///< after this quench
 };
 
 /// The heats of one blade, read from the lines of its log that still count. A view: the log must

@@ -13,8 +13,8 @@ namespace {
 constexpr std::int64_t most_layers = 1'000'000'000;
 
 Problem refusal(const Billet& billet, const std::string& what, const std::string& remedy) {
-  return {"billet " + billet.tag.text, "The layers of billet " + billet.tag.text +
-              " cannot be counted: " + what + ".", remedy};
+  return {"billet " + billet.tag.text,
+          "The layers of billet " + billet.tag.text + " cannot be counted: " + what + ".", remedy};
 }
 
 // The billet that a piece was cut from, if it was; nullptr for bars and ingots.
@@ -55,7 +55,9 @@ class Counting {
 
  private:
   Outcome<LayerCount> after(const Billet& billet, LayerCount now, const WeldStage& stage) {
-    const auto say = [&](const std::string& words) { now.how += (now.how.empty() ? "" : ", ") + words; };
+    const auto say = [&](const std::string& words) {
+      now.how += (now.how.empty() ? "" : ", ") + words;
+    };
     switch (stage.work) {
       case StageWork::stack: {
         Outcome<std::int64_t> stack = stacked(billet, stage);
@@ -75,11 +77,16 @@ class Counting {
         say("cut in " + std::to_string(stage.pieces) + " and stacked");
         now.layers = std::min(now.layers, most_layers) * stage.pieces;
         break;
-      case StageWork::twist: say("twisted"); break;
-      case StageWork::press_pattern: say("pattern pressed or cut in"); break;
+      case StageWork::twist:
+        say("twisted");
+        break;
+      case StageWork::press_pattern:
+        say("pattern pressed or cut in");
+        break;
       case StageWork::weld:
       case StageWork::draw:
-      case StageWork::crop: break;
+      case StageWork::crop:
+        break;
     }
     return now;
   }

@@ -29,7 +29,7 @@ struct HardnessReading {
   HardnessScale scale = HardnessScale::hrc;
   int tenths = 0;
   std::optional<int> up_to_tenths;
-  std::string place;  ///< "edge, 30 mm from the heel"; empty: not noted
+  std::string place;                ///< "edge, 30 mm from the heel"; empty: not noted
   std::optional<Length> from_heel;  ///< along the edge, for the drawing of the blade
   std::optional<Length> from_edge;
   std::string tester;  ///< empty: not noted
@@ -41,8 +41,18 @@ struct HardnessReading {
 };
 
 enum class FindingKind {
-  crack, delamination, warp, soft_area, overheated_edge, inclusion, pit, weld_line, cold_shut,
-  decarb, handle_fault, shorter_than_drawn,
+  crack,
+  delamination,
+  warp,
+  soft_area,
+  overheated_edge,
+  inclusion,
+  pit,
+  weld_line,
+  cold_shut,
+  decarb,
+  handle_fault,
+  shorter_than_drawn,
   pattern_layers,    ///< layers seen
   pattern_carbides,  ///< carbide bands or a watered pattern seen
   no_pattern,

@@ -49,7 +49,7 @@ std::string percent_figure(Share share) {
 }
 
 std::vector<std::string> elements_in_order(const Analysis& analysis) {
-  static constexpr std::array<std::string_view, 12> usual = {"C",  "Mn", "Si", "P", "S", "Cr",
+  static constexpr std::array<std::string_view, 12> usual = {"C",  "Mn", "Si", "P", "S",  "Cr",
                                                              "Ni", "Mo", "V",  "W", "Co", "Cu"};
   std::vector<std::string> order;
   for (std::string_view symbol : usual)
@@ -66,7 +66,9 @@ std::string analysis_text(const Analysis& analysis) {
   return text;
 }
 
-std::string lot_name(const Lot& lot) { return "lot " + lot.tag.text; }
+std::string lot_name(const Lot& lot) {
+  return "lot " + lot.tag.text;
+}
 
 std::string hand_name(const Hand& hand) {
   if (!hand.name.empty()) return hand.name;

@@ -27,7 +27,7 @@ std::vector<std::string> elements_in_order(const Analysis& analysis);
 std::string analysis_text(const Analysis& analysis);
 /// "lot 17".
 std::string lot_name(const Lot& lot);
-/// Name of a person or firm that may not be on record: "X", or "an outside maker (name not on record)".
+/// Name of a person or firm: "X", or in words that the name is not on record.
 std::string hand_name(const Hand& hand);
 
 }  // namespace tangmark::certificate

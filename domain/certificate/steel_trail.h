@@ -87,11 +87,11 @@ struct Lot {
   AnalysisSource analysis_source = AnalysisSource::document;
   std::optional<GradeFacts> facts;  ///< none: the grade is in no table
   SoldAs sold_as = SoldAs::one_steel;
-  std::optional<int> stated_layers;         ///< as stated by the supplier
-  std::optional<std::string> stated_maker;  ///< who welded it, as stated by the supplier
-  std::vector<std::string> stated_steels;   ///< constituents or core and sides, as stated
-  std::optional<std::string> recycled_from; ///< "a coil spring from the buyer's tractor"
-  std::vector<std::string> own_tests;       ///< "a coupon hardened in oil resisted a file"
+  std::optional<int> stated_layers;          ///< as stated by the supplier
+  std::optional<std::string> stated_maker;   ///< who welded it, as stated by the supplier
+  std::vector<std::string> stated_steels;    ///< constituents or core and sides, as stated
+  std::optional<std::string> recycled_from;  ///< "a coil spring from the buyer's tractor"
+  std::vector<std::string> own_tests;        ///< "a coupon hardened in oil resisted a file"
 };
 
 /// What a cut did to the identity of a piece (one end of a bar carries the paint).
@@ -139,7 +139,7 @@ struct WeldStage {
 /// A bar made from pieces by welding.
 struct Billet {
   BilletTag tag;
-  std::vector<WeldStage> stages;  ///< in the order of the work
+  std::vector<WeldStage> stages;            ///< in the order of the work
   std::optional<std::string> pattern_name;  ///< the maker's name for the pattern
   std::vector<int> photos;                  ///< numbers of Photo
 };

@@ -17,17 +17,21 @@ auto find_in(const Rows& rows, const Tag& tag) -> decltype(rows.data()) {
 
 }  // namespace
 
-const Lot* find(const SteelTrail& steel, const LotTag& tag) { return find_in(steel.lots, tag); }
+const Lot* find(const SteelTrail& steel, const LotTag& tag) {
+  return find_in(steel.lots, tag);
+}
 const Piece* find(const SteelTrail& steel, const PieceTag& tag) {
   return find_in(steel.pieces, tag);
 }
 const Billet* find(const SteelTrail& steel, const BilletTag& tag) {
   return find_in(steel.billets, tag);
 }
-const Melt* find(const SteelTrail& steel, const MeltTag& tag) { return find_in(steel.melts, tag); }
+const Melt* find(const SteelTrail& steel, const MeltTag& tag) {
+  return find_in(steel.melts, tag);
+}
 
-Trail::Trail(const SteelTrail& steel) : steel_(steel) {
-  if (steel.blade_piece) walk_piece(*steel.blade_piece, {});
+Trail::Trail(const SteelTrail& steel, const std::optional<PieceTag>& piece) : steel_(steel) {
+  if (piece) walk_piece(*piece, {});
 }
 
 void Trail::walk_piece(const PieceTag& tag, Gaps gaps) {
@@ -41,6 +45,7 @@ void Trail::walk_piece(const PieceTag& tag, Gaps gaps) {
     breaks_.push_back("The trail names " + name + ", which is not on record.");
     return;
   }
+  if (std::find(pieces_.begin(), pieces_.end(), piece) == pieces_.end()) pieces_.push_back(piece);
   // Two gaps are told apart from one, more are not.
   if (piece->identity == Identity::gap) gaps.open = std::min(gaps.open + 1, 2);
   if (piece->identity == Identity::gap_closed_by_test) gaps.closed = std::min(gaps.closed + 1, 2);
@@ -49,12 +54,16 @@ void Trail::walk_piece(const PieceTag& tag, Gaps gaps) {
   open_.insert(name);
   if (const auto* lot_tag = std::get_if<LotTag>(&piece->from)) {
     const Lot* lot = find(steel_, *lot_tag);
-    if (lot) reach(lot, nullptr, gaps);
-    else breaks_.push_back("The trail names lot " + lot_tag->text + ", which is not on record.");
+    if (lot)
+      reach(lot, nullptr, gaps);
+    else
+      breaks_.push_back("The trail names lot " + lot_tag->text + ", which is not on record.");
   } else if (const auto* melt_tag = std::get_if<MeltTag>(&piece->from)) {
     const Melt* melt = find(steel_, *melt_tag);
-    if (melt) reach(nullptr, melt, gaps);
-    else breaks_.push_back("The trail names melt " + melt_tag->text + ", which is not on record.");
+    if (melt)
+      reach(nullptr, melt, gaps);
+    else
+      breaks_.push_back("The trail names melt " + melt_tag->text + ", which is not on record.");
   } else if (const auto* billet_tag = std::get_if<BilletTag>(&piece->from)) {
     walk_billet(*billet_tag, gaps);
   } else {
@@ -69,8 +78,12 @@ void Trail::walk_billet(const BilletTag& tag, Gaps gaps) {
     breaks_.push_back("The trail names billet " + tag.text + ", which is not on record.");
     return;
   }
-  if (std::find(billets_.begin(), billets_.end(), billet) == billets_.end())
-    billets_.push_back(billet);
+  const auto known = std::find_if(billets_.begin(), billets_.end(),
+                                  [&](const BilletUse& use) { return use.billet == billet; });
+  if (known == billets_.end())
+    billets_.push_back({billet, gaps.open});
+  else
+    known->open_gaps = std::max(known->open_gaps, gaps.open);
   for (const WeldStage& stage : billet->stages)
     for (const StackPart& part : stage.parts) walk_piece(part.piece, gaps);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <set>
 #include <string>
 #include <utility>
@@ -20,16 +21,27 @@ struct Source {
   int closed_gaps = 0;  ///< the same, answered by a test
 };
 
+/// A billet that the blade, or a part of it, was cut from.
+struct BilletUse {
+  const Billet* billet = nullptr;
+  int open_gaps = 0;  ///< pieces between the billet and the blade that lost their mark
+};
+
 /// The way from the blade back to every steel in it. A view: the SteelTrail must outlive it, and
 /// what it points to is never null.
 class Trail {
  public:
-  explicit Trail(const SteelTrail& steel);
+  /// From the blade's own piece.
+  explicit Trail(const SteelTrail& steel) : Trail(steel, steel.blade_piece) {}
+  /// From any piece.
+  Trail(const SteelTrail& steel, const std::optional<PieceTag>& piece);
 
   /// In the order in which they are met; each once.
   const std::vector<Source>& sources() const { return sources_; }
   /// The billet the blade was cut from first, then the billets inside it.
-  const std::vector<const Billet*>& billets() const { return billets_; }
+  const std::vector<BilletUse>& billets() const { return billets_; }
+  /// Every piece on the way, each once.
+  const std::vector<const Piece*>& pieces() const { return pieces_; }
   /// Sentences about tags that lead nowhere or in a circle; the record contradicts itself there.
   const std::vector<std::string>& breaks() const { return breaks_; }
   bool leads_somewhere() const { return !sources_.empty(); }
@@ -50,7 +62,8 @@ class Trail {
 
   const SteelTrail& steel_;
   std::vector<Source> sources_;
-  std::vector<const Billet*> billets_;
+  std::vector<BilletUse> billets_;
+  std::vector<const Piece*> pieces_;
   std::vector<std::string> breaks_;
   std::set<std::pair<std::string, Gaps>> walked_;  // so that a wide family tree is walked once
   std::set<std::string> open_;                     // what is being walked, to find circles

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+#include "domain/certificate/heat_words.h"
+
+#include "domain/certificate/phrasing.h"
+
+namespace tangmark::certificate {
+namespace {
+
+bool covers(const RecordCoverage& record, const BenchEntry& entry) {
+  return entry.from && entry.to && record.from <= *entry.from && record.to >= *entry.to &&
+         !record.gap_in_soak;
+}
+
+bool checked_in_time(const RecordCoverage& record, const Zone& zone) {
+  if (!record.kiln_checked) return false;
+  const date::sys_days fired{zone.date_of(record.from)};
+  const date::sys_days checked{*record.kiln_checked};
+  return checked <= fired && fired - checked <= date::days(kiln_check_days);
+}
+
+std::string range_text(const RecordCoverage& record, const Manner& manner) {
+  const TemperatureUnit unit = manner.temperature;
+  if (record.soak_low && record.soak_high && *record.soak_low != *record.soak_high)
+    return figure(*record.soak_low, unit) + " to " + to_text(*record.soak_high, unit);
+  if (record.soak_low || record.soak_high)
+    return to_text(record.soak_low ? *record.soak_low : *record.soak_high, unit);
+  if (record.peak) return "a peak of " + to_text(*record.peak, unit);
+  return "no figure";
+}
+
+}  // namespace
+
+EvidenceKind heat_kind(const BenchEntry& entry, const Zone& zone) {
+  if (!entry.heat) return EvidenceKind::heat_not_recorded;
+  const Heat& heat = *entry.heat;
+  if (heat.record && covers(*heat.record, entry)) {
+    if (heat.record->instrument == Instrument::kiln_controller)
+      return EvidenceKind::controller_record;
+    return checked_in_time(*heat.record, zone) ? EvidenceKind::thermocouple_record
+                                               : EvidenceKind::thermocouple_record_unchecked;
+  }
+  if (heat.read) return EvidenceKind::display_noted;
+  if (heat.set) return EvidenceKind::set_point_only;
+  return heat.eye == Eye::not_used ? EvidenceKind::heat_not_recorded : EvidenceKind::judged_by_eye;
+}
+
+std::string heat_text(const BenchEntry& entry, const Manner& manner) {
+  switch (heat_kind(entry, manner.zone)) {
+    case EvidenceKind::thermocouple_record:
+    case EvidenceKind::thermocouple_record_unchecked:
+      return "thermocouple read " + range_text(*entry.heat->record, manner) + ", as recorded";
+    case EvidenceKind::controller_record:
+      return "kiln's own record read " + range_text(*entry.heat->record, manner) + ", as recorded";
+    case EvidenceKind::display_noted:
+      return "kiln display read " + to_text(*entry.heat->read, manner.temperature) + ", as noted";
+    case EvidenceKind::set_point_only:
+      return "kiln set to " + to_text(*entry.heat->set, manner.temperature) +
+             ", as set, not recorded";
+    case EvidenceKind::judged_by_eye:
+      return entry.heat->eye == Eye::magnet ? "heat judged by magnet" : "heat judged by colour";
+    default:
+      return "heat not recorded";
+  }
+}
+
+std::vector<Evidence> heat_evidence(const BenchEntry& entry, const Zone& zone) {
+  std::vector<Evidence> evidence = {
+      {heat_kind(entry, zone), operation_text(entry) + ", line " + std::to_string(entry.number)}};
+  if (entry.logged == Logged::later) evidence.push_back(log_evidence(entry));
+  return evidence;
+}
+
+}  // namespace tangmark::certificate

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "domain/certificate/blade_case.h"
+
+namespace tangmark::certificate {
+
+/// What a heat of this blade is worth as evidence: recorded by thermocouple or controller (only
+/// when the record covers the time the blade was in, without a gap), read off a display, as set,
+/// judged by eye, or not recorded.
+EvidenceKind heat_kind(const BenchEntry& entry, const Zone& zone);
+/// The heat in words that say how it is known: "thermocouple read 803 to 808 °C", "kiln set to
+/// 805 °C, not recorded", "heat judged by colour", "heat not recorded".
+std::string heat_text(const BenchEntry& entry, const Manner& manner);
+/// Evidence of one step: its heat, and whether the line was entered later.
+std::vector<Evidence> heat_evidence(const BenchEntry& entry, const Zone& zone);
+
+}  // namespace tangmark::certificate
