@@ -1,0 +1,357 @@
+// SPDX-License-Identifier: MIT
+#include "domain/kiln/plan_check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+
+#include "domain/kiln/plan_heat.h"
+
+namespace tangmark::kiln {
+namespace {
+
+const char* word(PlanKind kind) {
+  switch (kind) {
+    case PlanKind::soak: return "soak";
+    case PlanKind::harden: return "harden";
+    case PlanKind::anneal: return "anneal";
+  }
+  return "";
+}
+
+/// A firing while it is being judged.
+struct Judged {
+  TimedFiring timed;
+  const PlanFiring* plan = nullptr;
+  const PlanKiln* kiln = nullptr;
+  std::vector<std::pair<std::size_t, int>> members;  ///< blade, operation
+  std::int64_t holding_watt_min = 0;
+  std::string name;
+};
+
+class Judge {
+ public:
+  Judge(const PlanCase& a_case, const FiringPlan& plan, const std::set<std::string>& left_out)
+      : case_(a_case), plan_(plan), left_out_(left_out) {
+    for (std::size_t b = 0; b < case_.blades.size(); ++b) blade_of_[case_.blades[b].id] = b;
+  }
+
+  PlanCheck run() {
+    for (std::size_t i = 0; i < plan_.firings.size(); ++i) judge_firing(i);
+    judge_chains();
+    for (const PlanKiln& kiln : case_.kilns) judge_kiln(kiln);
+    judge_hands();
+    judge_circuits();
+    judge_locked();
+    if (!missing_) out_.cost = cost();
+    for (Judged& j : judged_) out_.firings.push_back(std::move(j.timed));
+    return std::move(out_);
+  }
+
+ private:
+  template <class... Args>
+  void bad(int rule, fmt::format_string<Args...> words, Args&&... args) {
+    out_.violations.push_back({rule, fmt::format(words, std::forward<Args>(args)...)});
+  }
+
+  const PlanOperation& operation(std::pair<std::size_t, int> member) const {
+    return case_.blades[member.first].operations[static_cast<std::size_t>(member.second)];
+  }
+
+  /// R1 to R8: one firing by itself.
+  void judge_firing(std::size_t i) {
+    Judged j;
+    j.plan = &plan_.firings[i];
+    j.timed.firing = i;
+    j.timed.kiln = j.plan->kiln;
+    j.name = fmt::format("The firing in {} at minute {}", j.plan->kiln, j.plan->start_min);
+    if (!known(j)) return;
+    if (!judge_load(j)) return;
+    time(j);
+    judge_soaks(j);
+    judge_attendance(j);
+    if (j.timed.end_min > case_.horizon_min)
+      bad(8, "{} ends at {}, after the plan's end at {}.", j.name, j.timed.end_min,
+          case_.horizon_min);
+    judged_.push_back(std::move(j));
+  }
+
+  bool known(Judged& j) {
+    const PlanFiring& f = *j.plan;
+    for (const PlanKiln& k : case_.kilns)
+      if (k.id == f.kiln) j.kiln = &k;
+    if (!j.kiln) return bad(1, "There is no kiln {}.", f.kiln), false;
+    if (f.start_min < 0 || f.soak_min < 0 || f.rest_min < 0)
+      return bad(1, "{} has a negative start, soak or rest.", j.name), false;
+    for (const PlanMember& m : f.members) {
+      auto blade = blade_of_.find(m.blade);
+      if (blade == blade_of_.end() || m.operation < 0 ||
+          m.operation >= static_cast<int>(case_.blades[blade->second].operations.size()))
+        return bad(1, "{} names blade {} operation {}, which does not exist.", j.name, m.blade,
+                   m.operation), false;
+      j.members.emplace_back(blade->second, m.operation);
+    }
+    if (j.members.empty()) return bad(1, "{} has no blades.", j.name), false;
+    if (f.rest_min > 0 && f.kind != PlanKind::anneal)
+      bad(1, "{} rests, which only an anneal may.", j.name);
+    return true;
+  }
+
+  bool judge_load(const Judged& j) {
+    const PlanFiring& f = *j.plan;
+    if (static_cast<int>(j.members.size()) > j.kiln->slots)
+      bad(2, "{} holds {} blades, the kiln has {} slots.", j.name, j.members.size(), j.kiln->slots);
+    std::set<std::size_t> blades;
+    for (auto& m : j.members) blades.insert(m.first);
+    if (blades.size() != j.members.size()) bad(2, "{} holds a blade twice.", j.name);
+    if (f.temp_c < j.kiln->lowest_c || f.temp_c > j.kiln->highest_c)
+      bad(3, "{} is set to {} C, the kiln goes from {} to {} C.", j.name, f.temp_c,
+          j.kiln->lowest_c, j.kiln->highest_c);
+    if (std::none_of(j.members.begin(), j.members.end(),
+                     [&](auto& m) { return operation(m).target_c == f.temp_c; }))
+      bad(4, "{} is set to {} C, which is no member's target.", j.name, f.temp_c);
+    bool same_kind = true;
+    for (auto& m : j.members) same_kind = judge_member(j, m) && same_kind;
+    return same_kind;
+  }
+
+  bool judge_member(const Judged& j, std::pair<std::size_t, int> m) {
+    const PlanFiring& f = *j.plan;
+    const PlanBlade& blade = case_.blades[m.first];
+    const PlanOperation& op = operation(m);
+    if (blade.length_mm > j.kiln->max_length_mm)
+      bad(2, "Blade {} is {} mm long, {} takes {} mm.", blade.id, blade.length_mm, j.kiln->id,
+          j.kiln->max_length_mm);
+    if (op.kind != f.kind) {
+      bad(4, "{} is {}, blade {} operation {} is {}.", j.name, word(f.kind), blade.id, m.second,
+          word(op.kind));
+      return false;
+    }
+    if (f.temp_c < op.lowest_c || f.temp_c > op.highest_c)
+      bad(4, "Blade {} operation {} takes {} to {} C, not {}.", blade.id, m.second, op.lowest_c,
+          op.highest_c, f.temp_c);
+    return true;
+  }
+
+  void time(Judged& j) const {
+    const PlanFiring& f = *j.plan;
+    TimedFiring& t = j.timed;
+    t.start_min = f.start_min;
+    t.soak_from_min = f.start_min + j.kiln->load_min;
+    t.soak_to_min = t.soak_from_min + f.soak_min;
+    t.off_c = f.temp_c;
+    t.hands.emplace_back(t.start_min, t.soak_from_min);
+    if (f.kind == PlanKind::harden) {
+      int quenched = t.soak_to_min;
+      for (auto& m : j.members) t.member_end_min.push_back(quenched += operation(m).quench_min);
+      t.end_min = t.off_min = quenched;
+      t.hands.emplace_back(t.soak_to_min, t.end_min);
+      j.holding_watt_min = holding_w(case_.ambient_c, *j.kiln, f.temp_c) * (t.end_min - t.start_min);
+      return;
+    }
+    const int cooling = f.kind == PlanKind::anneal ? cooling_min(j) : 0;
+    t.off_min = t.soak_to_min + cooling + (f.kind == PlanKind::soak ? j.kiln->unload_min : 0);
+    t.end_min = t.soak_to_min + cooling + f.rest_min + j.kiln->unload_min;
+    t.hands.emplace_back(t.end_min - j.kiln->unload_min, t.end_min);
+    t.member_end_min.assign(j.members.size(), t.end_min);
+    const int at_heat = f.kind == PlanKind::soak ? t.end_min - t.start_min
+                                                 : t.soak_to_min - t.start_min;
+    j.holding_watt_min = holding_w(case_.ambient_c, *j.kiln, f.temp_c) * at_heat;
+    if (f.kind == PlanKind::anneal) {
+      const int sum = f.temp_c + t.off_c;
+      const int middle = sum >= 0 ? sum / 2 : -((1 - sum) / 2);
+      j.holding_watt_min += holding_w(case_.ambient_c, *j.kiln, middle) * cooling;
+    }
+  }
+
+  /// Minutes of controlled cooling; also sets where it ends. Slower and lower is always acceptable.
+  int cooling_min(Judged& j) const {
+    int rate = operation(j.members.front()).cool_c_per_h;
+    int down_to = operation(j.members.front()).cool_to_c;
+    for (auto& m : j.members) {
+      rate = std::min(rate, operation(m).cool_c_per_h);
+      down_to = std::min(down_to, operation(m).cool_to_c);
+    }
+    j.timed.off_c = down_to;
+    return static_cast<int>(
+        divided_up(std::max<std::int64_t>(0, j.plan->temp_c - down_to) * 60, rate));
+  }
+
+  void judge_soaks(const Judged& j) {
+    for (std::size_t i = 0; i < j.members.size(); ++i) {
+      const PlanOperation& op = operation(j.members[i]);
+      int soaked = j.plan->soak_min;
+      if (j.plan->kind == PlanKind::harden)
+        soaked = j.timed.member_end_min[i] - op.quench_min - j.timed.soak_from_min;
+      if (soaked < op.shortest_soak_min || soaked > op.longest_soak_min)
+        bad(5, "{}: blade {} operation {} soaks {} min, allowed {} to {}.", j.name,
+            case_.blades[j.members[i].first].id, j.members[i].second, soaked,
+            op.shortest_soak_min, op.longest_soak_min);
+    }
+  }
+
+  bool inside_one_window(std::pair<int, int> span) const {
+    return std::any_of(case_.windows.begin(), case_.windows.end(), [&](auto& w) {
+      return w.first <= span.first && span.second <= w.second;
+    });
+  }
+
+  void judge_attendance(const Judged& j) {
+    const bool attended =
+        j.plan->kind == PlanKind::harden ||
+        std::any_of(j.members.begin(), j.members.end(),
+                    [&](auto& m) { return !operation(m).unattended; });
+    if (attended) {
+      if (!inside_one_window({j.timed.start_min, j.timed.end_min}))
+        bad(7, "{} needs the maker throughout, {} to {} is not inside one window.", j.name,
+            j.timed.start_min, j.timed.end_min);
+      return;
+    }
+    const char* what[] = {"loading", "unloading"};
+    for (std::size_t i = 0; i < 2; ++i)
+      if (!inside_one_window(j.timed.hands[i]))
+        bad(6, "{}: {} from {} to {} is not inside one window.", j.name, what[i],
+            j.timed.hands[i].first, j.timed.hands[i].second);
+  }
+
+  /// R9 to R11.
+  void judge_chains() {
+    std::map<std::pair<std::size_t, int>, std::pair<int, int>> when;
+    for (const Judged& j : judged_)
+      for (std::size_t i = 0; i < j.members.size(); ++i)
+        if (!when.emplace(j.members[i],
+                          std::pair(j.timed.start_min, j.timed.member_end_min[i])).second)
+          bad(9, "Blade {} operation {} is in more than one firing.",
+              case_.blades[j.members[i].first].id, j.members[i].second);
+    done_min_.assign(case_.blades.size(), std::nullopt);
+    for (std::size_t b = 0; b < case_.blades.size(); ++b) {
+      const PlanBlade& blade = case_.blades[b];
+      std::optional<int> previous = blade.previous_end_min;
+      for (int i = 0; i < static_cast<int>(blade.operations.size()); ++i) {
+        auto found = when.find({b, i});
+        if (found == when.end()) {
+          if (left_out_.contains(blade.id)) continue;
+          missing_ = true;
+          bad(9, "Blade {} operation {} is not in the plan.", blade.id, i);
+          previous.reset();
+          continue;
+        }
+        judge_gap(b, i, found->second.first, previous);
+        previous = done_min_[b] = found->second.second;
+      }
+    }
+  }
+
+  void judge_gap(std::size_t b, int i, int start_min, const std::optional<int>& previous) {
+    const PlanBlade& blade = case_.blades[b];
+    const PlanOperation& op = blade.operations[static_cast<std::size_t>(i)];
+    if (i == 0 && start_min < blade.release_min)
+      bad(10, "Blade {} starts at {}, it is released at {}.", blade.id, start_min,
+          blade.release_min);
+    if (!previous) return;
+    const int gap = start_min - previous.value_or(0);
+    if (gap < op.shortest_gap_min)
+      bad(11, "Blade {} waits {} min before operation {}, at least {} are needed.", blade.id, gap,
+          i, op.shortest_gap_min);
+    if (op.longest_gap_min && gap > *op.longest_gap_min)
+      bad(11, "Blade {} waits {} min before operation {}, at most {} are allowed.", blade.id, gap,
+          i, *op.longest_gap_min);
+  }
+
+  /// R12: the kiln from firing to firing.
+  void judge_kiln(const PlanKiln& kiln) {
+    std::vector<Judged*> here;
+    for (Judged& j : judged_)
+      if (j.kiln == &kiln) here.push_back(&j);
+    std::stable_sort(here.begin(), here.end(), [](const Judged* a, const Judged* b) {
+      return std::pair(a->timed.start_min, a->timed.end_min) <
+             std::pair(b->timed.start_min, b->timed.end_min);
+    });
+    std::optional<KilnLeft> left;
+    if (kiln.state)
+      left = KilnLeft{std::max(0, kiln.state->free_at_min), kiln.state->off_at_min,
+                      kiln.state->off_c};
+    for (Judged* j : here) {
+      auto heating =
+          heating_min(case_.ambient_c, kiln, left, j->timed.start_min, j->plan->temp_c);
+      if (!heating)
+        bad(12, "{} cannot begin: the kiln cannot be at {} C by then{}.", j->name, j->plan->temp_c,
+            left ? fmt::format(", it was left at {} C at {} and emptied at {}", left->off_c,
+                               left->off_min, left->end_min)
+                 : "");
+      j->timed.heating_min = heating.value_or(0);
+      left = KilnLeft{j->timed.end_min, j->timed.off_min, j->timed.off_c};
+    }
+  }
+
+  /// R13.
+  void judge_hands() {
+    std::vector<std::tuple<int, int, const Judged*>> spans;
+    for (const Judged& j : judged_)
+      for (auto& h : j.timed.hands)
+        if (h.first < h.second) spans.emplace_back(h.first, h.second, &j);
+    std::sort(spans.begin(), spans.end());
+    for (std::size_t i = 0, last = 0; i < spans.size(); ++i) {
+      if (i > 0 && std::get<0>(spans[i]) < std::get<1>(spans[last]))
+        bad(13, "The maker is needed twice at minute {}: {} and {}.", std::get<0>(spans[i]),
+            std::get<2>(spans[last])->name, std::get<2>(spans[i])->name);
+      if (std::get<1>(spans[i]) > std::get<1>(spans[last])) last = i;
+    }
+  }
+
+  /// R14.
+  void judge_circuits() {
+    for (std::size_t a = 0; a < judged_.size(); ++a)
+      for (std::size_t b = a + 1; b < judged_.size(); ++b) {
+        const Judged& x = judged_[a];
+        const Judged& y = judged_[b];
+        if (x.kiln == y.kiln || !x.kiln->circuit || x.kiln->circuit != y.kiln->circuit) continue;
+        if (x.timed.start_min - x.timed.heating_min < y.timed.off_min &&
+            y.timed.start_min - y.timed.heating_min < x.timed.off_min)
+          bad(14, "Circuit {} carries two kilns: {} and {}.", *x.kiln->circuit, x.name, y.name);
+      }
+  }
+
+  void judge_locked() {
+    for (const PlanFiring& locked : case_.locked)
+      if (std::find(plan_.firings.begin(), plan_.firings.end(), locked) == plan_.firings.end())
+        bad(15, "The locked firing in {} at minute {} was changed.", locked.kiln,
+            locked.start_min);
+  }
+
+  PlanCost cost() const {
+    PlanCost c;
+    for (std::size_t b = 0; b < case_.blades.size(); ++b) {
+      if (!done_min_[b]) continue;
+      const PlanBlade& blade = case_.blades[b];
+      c.tardiness_mc += blade.late_mc_per_min * std::max(0, *done_min_[b] - blade.due_min);
+      c.flow_mc += case_.prices.flow_mc_per_min * (*done_min_[b] - blade.release_min);
+    }
+    for (const Judged& j : judged_) {
+      c.energy_mc += energy_mc(j.holding_watt_min + j.kiln->heat_w * j.timed.heating_min,
+                               case_.prices.energy_cents_per_kwh);
+      for (auto& h : j.timed.hands)
+        c.attention_mc += case_.prices.attention_mc_per_min * (h.second - h.first);
+    }
+    return c;
+  }
+
+  const PlanCase& case_;
+  const FiringPlan& plan_;
+  const std::set<std::string>& left_out_;
+  std::map<std::string, std::size_t> blade_of_;
+  std::vector<Judged> judged_;
+  std::vector<std::optional<int>> done_min_;
+  bool missing_ = false;
+  PlanCheck out_;
+};
+
+}  // namespace
+
+PlanCheck check_plan(const PlanCase& a_case, const FiringPlan& plan,
+                     const std::set<std::string>& left_out) {
+  return Judge(a_case, plan, left_out).run();
+}
+
+}  // namespace tangmark::kiln

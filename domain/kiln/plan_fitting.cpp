@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: MIT
+#include "domain/kiln/plan_fitting.h"
+
+#include <algorithm>
+
+namespace tangmark::kiln {
+
+namespace {
+std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+constexpr std::size_t most_ways = 8;   // kept per operation
+constexpr int most_gaps = 3;           // looked at per kiln
+constexpr int may_push_min = 30;       // a firing may be asked to begin so much later
+constexpr std::int64_t push_mc_per_min = 300;
+}  // namespace
+
+void ChainFitting::list_joinable(int first, int last) {
+  joinable_.resize(at(last - first + 1));
+  for (auto& list : joinable_) list.clear();
+  for (int b : table_.order())
+    for (int op = first; op <= last; ++op)
+      if (table_.tables().op(op).kind == table_.batch(b).kind && table_.suits(b, op))
+        joinable_[at(op - first)].push_back(b);
+}
+
+void ChainFitting::add(Way way) {
+  std::vector<Way>& ways = *adding_;
+  for (const Way& w : ways)
+    if (w.end <= way.end && w.cost <= way.cost) return;
+  std::erase_if(ways, [&](const Way& w) { return w.end >= way.end && w.cost >= way.cost; });
+  auto place = std::lower_bound(ways.begin(), ways.end(), way.cost,
+                                [](const Way& w, std::int64_t c) { return w.cost < c; });
+  ways.insert(place, way);
+  // The cheapest ones and the earliest one (the last) stay.
+  if (ways.size() > most_ways) ways.erase(ways.end() - 2);
+}
+
+void ChainFitting::try_join(int op, const Way& before, int index, int from, int until) {
+  const OpFacts& o = table_.tables().op(op);
+  for (int b : joinable_[at(op - first_)]) {
+    const Batch& batch = table_.batch(b);
+    if (batch.start < from - may_push_min) continue;
+    if (batch.start > until) break;
+    if (overlooked()) continue;
+    const int push = std::max(0, from - batch.start);
+    int end = batch.end + push;
+    std::int64_t cost = push * push_mc_per_min;
+    if (o.kind == PlanKind::harden) end += o.quench;
+    else if (o.shortest_soak > batch.soak) end += o.shortest_soak - batch.soak;
+    add({end, before.cost + cost, b, -1, batch.start, index, false});
+  }
+}
+
+void ChainFitting::try_gap(int op, int kiln, int after, const Way& before, int index, int from,
+                           int until) {
+  Timetable::Probe found;
+  if (!table_.probe(op, kiln, after, from, until, found)) return;
+  if (found.pushes > 0 && !may_push_) return;
+  add({found.end, before.cost + found.cost_mc + found.pushes * push_mc_per_min, -1, kiln,
+       found.start, index, before.loose || table_.tables().op(op).gap_max == never});
+}
+
+void ChainFitting::try_open(int op, const Way& before, int index, int from, int until) {
+  for (int k = 0; k < table_.tables().kilns(); ++k) {
+    if (!table_.tables().serves(k, op) || overlooked()) continue;
+    int after = table_.last_on(k);
+    while (after >= 0 && table_.batch(after).start >= from) after = table_.batch(after).before;
+    for (int gap = 0; gap < most_gaps; ++gap) {
+      try_gap(op, k, after, before, index, from, until);
+      int next = after >= 0 ? table_.batch(after).after : table_.first_on(k);
+      if (next < 0 || table_.batch(next).start > until) break;
+      after = next;
+    }
+  }
+}
+
+std::optional<std::int64_t> ChainFitting::closing_cost(int op, const Way& way) const {
+  const PlanTables& tables = table_.tables();
+  const OpFacts& o = tables.op(op);
+  if (o.after < 0) {
+    const BladeFacts& blade = tables.blade(o.blade);
+    return way.cost + blade.late_mc * std::max(0, way.end - blade.due) +
+           tables.the_case().prices.flow_mc_per_min * (way.end - blade.release);
+  }
+  // Another firing waits for the blade; being late there pushes it.
+  const OpFacts& next = tables.op(o.after);
+  const int gap = table_.batch(table_.batch_of(o.after)).start - way.end;
+  if (gap > next.gap_max) return std::nullopt;
+  const int push = std::max(0, next.gap_min - gap);
+  return push > 2 * may_push_min ? std::nullopt : std::optional(way.cost + push * push_mc_per_min);
+}
+
+bool ChainFitting::put(int first, int last, const std::vector<int>& chosen) {
+  int least = 0;
+  if (const int before = table_.tables().op(first).before; before >= 0)
+    least = table_.position(table_.batch_of(before)) + 1;
+  for (int op = first; op <= last; ++op) {
+    const Way& way = ways_[at(op - first + 1)][at(chosen[at(op - first)])];
+    int b = way.batch;
+    if (b < 0) {
+      const int place = std::max(least, table_.position_at(way.start));
+      b = table_.open(way.kiln, table_.tables().op(op).kind, place, way.start);
+    }
+    if (!table_.join(b, op)) return false;
+    least = table_.position(b) + 1;
+  }
+  return true;
+}
+
+bool ChainFitting::fit(int first, int last) {
+  const PlanTables& tables = table_.tables();
+  first_ = first;
+  list_joinable(first, last);
+  may_push_ = chance_.one_in(2);
+  ways_.resize(std::max(ways_.size(), at(last - first + 2)));
+  const OpFacts& start = tables.op(first);
+  ways_[0].assign(1, {start.before >= 0 ? table_.end_of(start.before) : 0, 0, -1, -1, 0, -1, false});
+  for (int op = first; op <= last; ++op) {
+    const OpFacts& o = tables.op(op);
+    adding_ = &ways_[at(op - first + 1)];
+    adding_->clear();
+    const std::vector<Way>& before = ways_[at(op - first)];
+    for (int i = 0; i < static_cast<int>(before.size()); ++i) {
+      const Way& way = before[at(i)];
+      int from = way.end + o.gap_min;
+      int until = o.gap_max == never || way.loose ? never : way.end + o.gap_max;
+      if (o.before < 0) {
+        const auto& end = tables.the_case().blades[at(o.blade)].previous_end_min;
+        from = std::max({0, tables.blade(o.blade).release, end ? *end + o.gap_min : 0});
+        until = end && o.gap_max != never ? *end + o.gap_max : never;
+      }
+      try_join(op, way, i, from, until);
+      try_open(op, way, i, from, until);
+    }
+  }
+  std::optional<std::int64_t> best;
+  int chosen_last = -1;
+  const std::vector<Way>& ends = ways_[at(last - first + 1)];
+  for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
+    const auto cost = closing_cost(last, ends[at(i)]);
+    if (!cost || (best && *cost >= *best)) continue;
+    best = cost;
+    chosen_last = i;
+  }
+  if (!best) return false;
+  chosen_.assign(at(last - first + 1), 0);
+  for (int op = last, i = chosen_last; op >= first; --op) {
+    chosen_[at(op - first)] = i;
+    i = ways_[at(op - first + 1)][at(i)].from;
+  }
+  return put(first, last, chosen_);
+}
+
+}  // namespace tangmark::kiln

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "domain/kiln/plan_chance.h"
+#include "domain/kiln/plan_timetable.h"
+
+namespace tangmark::kiln {
+
+/// Finds places for a stretch of a blade's chain in a timetable whose other firings stay where they
+/// are: for each operation the firings that it could join and the gaps where one of its own fits, the
+/// cheapest way through all of them. What it finds is an estimate; settling the timetable decides.
+class ChainFitting {
+ public:
+  ChainFitting(Timetable& table, PlanChance& chance) : table_(table), chance_(chance) {}
+
+  /// How many in a thousand of the possibilities are overlooked, for variety.
+  void overlook(int per_mille) { overlook_ = per_mille; }
+
+  /// Puts the operations first..last (of one blade, in no firing now, the rest of the chain placed)
+  /// into the timetable. Call between `begin` and `settle`. False when no way was found; the
+  /// timetable is then half changed and must be undone.
+  bool fit(int first, int last);
+
+ private:
+  struct Way {
+    int end;             ///< of the blade's own operation
+    std::int64_t cost;
+    int batch;           ///< joined, or -1 for a new firing
+    int kiln, start;     ///< of the new firing
+    int from;            ///< way of the operation before
+    bool loose;          ///< a new firing, which can wait for the next operation's
+  };
+
+  void list_joinable(int first, int last);
+  void try_join(int op, const Way& before, int index, int from, int until);
+  void try_open(int op, const Way& before, int index, int from, int until);
+  void try_gap(int op, int kiln, int after, const Way& before, int index, int from, int until);
+  void add(Way way);
+  bool overlooked() { return overlook_ > 0 && chance_.below(1000) < overlook_; }
+  std::optional<std::int64_t> closing_cost(int op, const Way& way) const;
+  bool put(int first, int last, const std::vector<int>& chosen);
+
+  Timetable& table_;
+  PlanChance& chance_;
+  int overlook_ = 0;
+  int first_ = 0;
+  bool may_push_ = false;
+  std::vector<std::vector<Way>> ways_;
+  std::vector<Way>* adding_ = nullptr;
+  std::vector<std::vector<int>> joinable_;
+  std::vector<int> chosen_;
+};
+
+}  // namespace tangmark::kiln

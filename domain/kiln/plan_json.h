@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "domain/kiln/plan_case.h"
+#include "domain/kiln/plan_search.h"
+#include "domain/measure/outcome.h"
+
+namespace tangmark::kiln {
+
+/// Planning cases and plans as text: JSON objects (RFC 8259) whose format is named "kiln-plan-1".
+/// Every number is whole. Beyond that format these fields may stand in a case, and may all be left
+/// away: `locked` (a list of firings as in a plan), in a kiln `kiln_state` {"off_temp", "off_at",
+/// "free_at"} in minutes of the plan, and in a blade `previous_end`. Other fields are passed over.
+
+/// Reads and judges a case. Problems name the path of the field ("blades[3].ops[1].t_lo"): a missing
+/// field, a wrong type, a number out of reason, windows out of order, a name used twice or unknown.
+Outcome<PlanCase> read_plan_case(std::string_view json);
+std::string write_plan_case(const PlanCase& a_case);
+
+Outcome<FiringPlan> read_firing_plan(std::string_view json);
+std::string write_firing_plan(const FiringPlan& plan);
+
+/// A plan as text; `complete` is false when blades had to be left out, which the text then lists
+/// under `unplaced` [{blade, op, rule, why, change}]. Beside it stand `objective` (millicents),
+/// `lower_bound`, `parts` and `iterations`.
+struct PlanText {
+  std::string json;
+  bool complete = true;
+};
+
+/// Reads a case, plans it and writes the plan.
+Outcome<PlanText> plan_case_text(std::string_view case_json, const SearchLimits& limits,
+                                 std::uint64_t seed);
+
+}  // namespace tangmark::kiln
