@@ -227,30 +227,31 @@ class Judge {
     done_min_.assign(case_.blades.size(), std::nullopt);
     for (std::size_t b = 0; b < case_.blades.size(); ++b) {
       const PlanBlade& blade = case_.blades[b];
-      std::optional<int> previous = blade.previous_end_min;
+      const int* previous = blade.previous_end_min ? &*blade.previous_end_min : nullptr;
       for (int i = 0; i < static_cast<int>(blade.operations.size()); ++i) {
         auto found = when.find({b, i});
         if (found == when.end()) {
           if (left_out_.contains(blade.id)) continue;
           missing_ = true;
           bad(9, "Blade {} operation {} is not in the plan.", blade.id, i);
-          previous.reset();
+          previous = nullptr;
           continue;
         }
         judge_gap(b, i, found->second.first, previous);
-        previous = done_min_[b] = found->second.second;
+        done_min_[b] = found->second.second;
+        previous = &found->second.second;
       }
     }
   }
 
-  void judge_gap(std::size_t b, int i, int start_min, const std::optional<int>& previous) {
+  void judge_gap(std::size_t b, int i, int start_min, const int* previous) {
     const PlanBlade& blade = case_.blades[b];
     const PlanOperation& op = blade.operations[static_cast<std::size_t>(i)];
     if (i == 0 && start_min < blade.release_min)
       bad(10, "Blade {} starts at {}, it is released at {}.", blade.id, start_min,
           blade.release_min);
     if (!previous) return;
-    const int gap = start_min - previous.value_or(0);
+    const int gap = start_min - *previous;
     if (gap < op.shortest_gap_min)
       bad(11, "Blade {} waits {} min before operation {}, at least {} are needed.", blade.id, gap,
           i, op.shortest_gap_min);

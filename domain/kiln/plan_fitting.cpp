@@ -57,7 +57,7 @@ void ChainFitting::try_gap(int op, int kiln, int after, const Way& before, int i
   if (!table_.probe(op, kiln, after, from, until, found)) return;
   if (found.pushes > 0 && !may_push_) return;
   add({found.end, before.cost + found.cost_mc + found.pushes * push_mc_per_min, -1, kiln,
-       found.start, index, before.loose || table_.tables().op(op).gap_max == never});
+       found.start, index, until == never});
 }
 
 void ChainFitting::try_open(int op, const Way& before, int index, int from, int until) {
