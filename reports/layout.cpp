@@ -1,13 +1,52 @@
 // SPDX-License-Identifier: MIT
 #include "reports/layout.h"
 
-#include <cassert>
+#include <algorithm>
 
 namespace tangmark::reports {
 
 namespace {
+
 constexpr Points hair = 1e-6;
+
+// Where a block that is higher than a page may be cut: the greatest height up to `most` at which no
+// line of text is cut through. Only text of great length makes such blocks.
+Points cut_height(const Block& block, Points from, Points most) {
+  Points cut = from + most;
+  for (bool moved_up = true; moved_up;) {
+    moved_up = false;
+    for (const Element& e : block.elements) {
+      const Box box = cover(e);
+      const bool through = box.y < cut - hair && box.bottom() > cut + hair;
+      if (!through || !std::holds_alternative<TextRun>(e) || box.y <= from + hair) continue;
+      cut = box.y;
+      moved_up = true;
+    }
+  }
+  return cut;
 }
+
+// The block cut into pieces of at most this height.
+Flow sliced(const Block& block, Points most) {
+  Flow pieces;
+  for (Points from = 0; from < block.height - hair;) {
+    const bool rest = block.height - from <= most;
+    const Points to = rest ? block.height : cut_height(block, from, most);
+    Block piece = blank(to - from);
+    for (const Element& e : block.elements) {
+      const Points top = cover(e).y;
+      const bool first = from == 0 && top < to;
+      if (first || (top >= from - hair && (rest || top < to - hair))) {
+        piece.elements.push_back(moved(e, 0, -from));
+      }
+    }
+    pieces.push_back(std::move(piece));
+    from = to;
+  }
+  return pieces;
+}
+
+}  // namespace
 
 Sheet full_sheet(Paper paper, Points side, Points top, Points bottom) {
   if (paper == Paper::letter) return {612, 792, side, side, top, bottom};
@@ -77,7 +116,7 @@ Points Pour::together(const Flow& flow, std::size_t first) const {
 }
 
 void Pour::pour(const Flow& flow, Points x) {
-  const Points whole_page = sheet_.floor() - sheet_.top;
+  const Points whole_page = sheet_.floor() - page_tops_.back();
   for (std::size_t i = 0; i < flow.size(); ++i) {
     const Block& block = flow[i];
     if (!at_head_) {
@@ -90,8 +129,11 @@ void Pour::pour(const Flow& flow, Points x) {
         y_ += block.space_before;
       }
     }
-    assert(block.height <= whole_page && "a block must fit on a page");
-    put(block, x);
+    if (block.height > whole_page) {
+      pour(sliced(block, whole_page / 2), x);
+    } else {
+      put(block, x);
+    }
   }
 }
 

@@ -80,7 +80,7 @@ void Letter::open(const Addressee& buyer, const std::string& title,
   const Points facts_at = width * 0.56;
   pour_.add_side_by_side(
       {{to, 0, left}, {table_flow(fonts_, table, width - facts_at), facts_at, width - facts_at}});
-  pour_.space(2 * type_.leading);
+  pour_.space(1.5 * type_.leading);
   Flow head = paragraph(fonts_, {{title, type_.title, ink}}, width, 2 * type_.leading);
   head.front().outline = title;
   pour_.add(head);
@@ -113,7 +113,7 @@ void Letter::section(const std::string& head, const std::vector<std::string>& po
   }
   flow.front().outline = head;
   pour_.add(flow);
-  pour_.space(type_.leading);
+  pour_.space(type_.half());
 }
 
 void Letter::prices(const std::vector<PriceLine>& lines) {
@@ -148,7 +148,9 @@ void Letter::sums(const std::vector<SumLine>& lines) {
   for (const SumLine& line : lines) {
     const Font& font = line.strong ? type_.table_bold : type_.table;
     Row row;
-    row.cells = {cell(line.name, font, line.grey), cell(to_text(line.amount), font, line.grey)};
+    const std::string name =
+        line.strong ? line.name + ", " + line.amount.currency().code() : line.name;
+    row.cells = {cell(name, font, line.grey), cell(amount_text(line.amount), font, line.grey)};
     row.keep_with_next = true;
     row.rule_below = line.strong ? 1.2 : 0.5;
     row.rule = line.strong ? ink : rule_grey;
@@ -163,8 +165,8 @@ void Letter::signatures(const std::vector<std::string>& under) {
   const Points width = pour_.sheet().text_width();
   const Points gap = 26;
   const Points each = (width - gap) / 2;
-  Block block = blank(4.5 * type_.leading);
-  const Points line_y = 3 * type_.leading;
+  Block block = blank(4 * type_.leading);
+  const Points line_y = 2.5 * type_.leading;
   for (std::size_t i = 0; i < under.size(); ++i) {
     const Points x = static_cast<double>(i) * (each + gap);
     block.elements.push_back(Line{{x, line_y}, {x + each, line_y}, 0.6, ink, 0});

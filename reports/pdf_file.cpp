@@ -240,7 +240,7 @@ void PdfFile::add_outline(const OutlineEntry& entry) {
   check();
   HPDF_Destination destination = HPDF_Page_CreateDestination(pages_[entry.page]);
   const double top = heights_[entry.page] - entry.y;
-  HPDF_Destination_SetXYZ(destination, 0, static_cast<float>(top), 0);
+  HPDF_Destination_SetFitH(destination, static_cast<float>(top));
   HPDF_Outline_SetDestination(outline, destination);
   check();
 }

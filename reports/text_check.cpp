@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <string>
 
+#include "reports/qr.h"
+
 namespace tangmark::reports {
 
 void TextCheck::text(std::string_view text, std::string_view field) {
@@ -44,6 +46,12 @@ void TextCheck::picture(const Picture& picture, std::string_view field) {
   if (pixels == 0 || picture.rgb.size() != 3 * pixels || !alpha_fits) {
     add({name, "The " + name + " is not a whole picture.", "Attach the " + name + " again."});
   }
+}
+
+void TextCheck::code(std::string_view ascii, std::string_view field) {
+  if (ascii.empty()) return;
+  const auto modules = qr_modules(ascii, field);
+  if (!modules) add(modules.problem());
 }
 
 }  // namespace tangmark::reports

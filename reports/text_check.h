@@ -23,6 +23,8 @@ class TextCheck {
   void addressee(const Addressee& buyer);
   /// A picture whose bytes do not match its size.
   void picture(const Picture& picture, std::string_view field);
+  /// A text to be printed as a QR code; empty is none.
+  void code(std::string_view ascii, std::string_view field);
   void add(Problem problem) { problems_.push_back(std::move(problem)); }
   bool refused() const { return !problems_.empty(); }
   const Problems& problems() const { return problems_; }

@@ -1,0 +1,359 @@
+// SPDX-License-Identifier: MIT
+#include "reports/build_certificate.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "reports/certificate_parts.h"
+#include "reports/curve_chart.h"
+#include "reports/layout.h"
+#include "reports/letter.h"
+#include "reports/table.h"
+#include "reports/text_check.h"
+
+namespace tangmark::reports {
+
+namespace {
+
+/// A certificate stands on one page where it fits, else it is set with more air over two or more.
+enum class Spread { one_page, more_pages };
+
+constexpr Points side_margin = 26;
+constexpr Points top_margin = 20;
+constexpr Points bottom_margin = 20;
+constexpr Points column_gap = 18;
+
+void check_trail(TextCheck& check, const std::vector<TrailBox>& trail) {
+  for (std::size_t i = 0; i < trail.size(); ++i) {
+    check.needed(trail[i].title, "trail of the steel");
+    check.texts(trail[i].lines, "trail of the steel");
+    for (const std::size_t parent : trail[i].from) {
+      if (parent >= i) {
+        check.add({"trail of the steel", "“" + trail[i].title +
+                                             "” is said to be made of something that comes after it.",
+                   "Enter the trail from the lot to the blade."});
+      }
+    }
+  }
+}
+
+void check_statements(TextCheck& check, const std::vector<Statement>& statements) {
+  if (statements.empty()) {
+    check.add({"statements", "The certificate states nothing.", "Record how the blade was made."});
+  }
+  for (const Statement& s : statements) {
+    check.needed(s.subject, "subject of a statement");
+    check.needed(s.sentence, "statement");
+    check.text(s.evidence, "evidence of a statement");
+    if (s.level && (*s.level < 'A' || *s.level > 'E')) {
+      check.add({"evidence level", "The statement “" + s.subject + "” has no level from A to E.",
+                 "Compute its level from the evidence."});
+    }
+  }
+}
+
+void check_hardness(TextCheck& check, const Hardness& hardness) {
+  check.text(hardness.scale, "hardness scale");
+  check.text(hardness.note, "note on hardness");
+  for (const HardnessPlace& reading : hardness.readings) {
+    const bool on_blade = reading.along >= 0 && reading.along <= 1 && reading.up >= 0 &&
+                          reading.up <= 1;
+    if (!on_blade || !(reading.hrc > 0 && reading.hrc < 100)) {
+      check.add({"hardness", "A hardness reading has no place on the blade or no sensible figure.",
+                 "Give its place from heel to tip and edge to spine, and the figure read."});
+    }
+  }
+}
+
+void check_heat(TextCheck& check, const BuildCertificate& c) {
+  for (const HeatLine& line : c.heat) {
+    check.needed(line.step, "step of the heat treatment");
+    check.text(line.time, "time of a heat step");
+    check.text(line.evidence, "evidence of a heat step");
+  }
+  check.text(c.heat_note, "note on the heat treatment");
+  for (const Curve& curve : c.recorded) {
+    check.text(curve.title, "title of a record");
+    for (const CurveMark& mark : curve.marks) check.text(mark.text, "mark on a record");
+  }
+}
+
+Problems problems_of(const BuildCertificate& c, const FontBook& fonts) {
+  TextCheck check(fonts);
+  check.letterhead(c.shop);
+  check.needed(c.blade, "blade number");
+  check.text(c.number, "certificate number");
+  check.text(c.replaces, "note on the issue replaced");
+  check.text(c.knife, "description of the knife");
+  if (c.photo) check.picture(*c.photo, "photograph");
+  check_trail(check, c.trail);
+  for (const Analysis& analysis : c.analyses) {
+    check.needed(analysis.lot, "lot of an analysis");
+    check.text(analysis.source, "source of an analysis");
+    for (const AnalysisLine& line : analysis.lines) check.needed(line.element, "element");
+  }
+  check.text(c.analysis_note, "note on the analysis");
+  check_heat(check, c);
+  check_hardness(check, c.hardness);
+  check_statements(check, c.statements);
+  check.texts(c.told_openly, "disclosure");
+  check.texts(c.care, "care");
+  check.texts(c.cautions, "caution");
+  check.text(c.seal.key, "key of the seal");
+  check.text(c.seal.record_sha256, "digest of the record");
+  check.text(c.seal.picture_sha256, "digest of the photograph");
+  check.code(c.seal.qr, "code of the seal");
+  return check.problems();
+}
+
+class Setter {
+ public:
+  Setter(const BuildCertificate& certificate, const CertificateSetting& set, Spread spread)
+      : c_(certificate),
+        set_(set),
+        spread_(spread),
+        document_{set.look.paper, "", "", "", certificate.issued, {}, {}, certificate.attachments},
+        pour_(full_sheet(set.look.paper, side_margin, top_margin, bottom_margin), document_,
+              [this](Page& page, std::size_t) { return continued(page); }),
+        width_(pour_.sheet().text_width()) {}
+
+  Document set() {
+    open();
+    trail_band();
+    heat_band();
+    if (spread_ == Spread::more_pages) pour_.new_page();
+    statements_band();
+    seal();
+    finish();
+    return std::move(document_);
+  }
+
+ private:
+  void open() {
+    pour_.add({certificate_head(set_, c_, width_)});
+    const bool large = c_.photo && spread_ == Spread::more_pages;
+    pour_.add({photo_part(set_, c_, width_, large ? 187 : 99)});
+    Flow flow;
+    if (!c_.knife.empty()) append(flow, text({{c_.knife, set_.type.text, ink}}, width_));
+    if (!c_.replaces.empty()) {
+      append(flow, text({{"Replaces: ", set_.type.text_bold, ink},
+                         {c_.replaces, set_.type.text, ink}},
+                        width_));
+    }
+    if (!flow.empty()) flow.front().space_before = 3;
+    pour_.add(flow);
+  }
+
+  Flow text(const std::vector<Span>& spans, Points width) const {
+    return paragraph(set_.fonts, spans, width, set_.type.leading);
+  }
+
+  void band(SideColumn left, SideColumn right) {
+    pour_.space(spread_ == Spread::one_page ? set_.type.half() : set_.type.leading);
+    pour_.add_side_by_side({std::move(left), std::move(right)});
+  }
+
+  void trail_band() {
+    const Points left = width_ * 0.6;
+    const Points right = width_ - left - column_gap;
+    band({trail_part(set_, c_.trail, left), 0, left},
+         {analysis_part(set_, c_.analyses, c_.analysis_note, right), left + column_gap, right});
+  }
+
+  void heat_band() {
+    const Points left = width_ * 0.515;
+    const Points right = width_ - left - column_gap;
+    band({heat_part(left), 0, left}, {record_part(right), left + column_gap, right});
+  }
+
+  Flow heat_part(Points width) const {
+    Flow flow = part_heading(set_, "Heat treatment", width);
+    if (c_.heat.empty()) append(flow, text({{"Not recorded.", set_.type.text, ink}}, width));
+    Table table;
+    table.head_font = set_.type.note;
+    table.leading = set_.type.leading;
+    table.row_space = set_.type.half();
+    const bool fahrenheit = set_.look.temperature == TemperatureUnit::fahrenheit;
+    table.columns = {{"Step", ColumnAlign::left, 0, true},
+                     {fahrenheit ? "°F" : "°C", ColumnAlign::right, 0, false},
+                     {"Time", ColumnAlign::right, 0, false},
+                     {"Evidence", ColumnAlign::right, 0, false}};
+    for (const HeatLine& line : c_.heat) {
+      std::string degrees;
+      for (const Temperature t : line.temperatures) {
+        degrees += (degrees.empty() ? "" : ", ") + figure(t, set_.look.temperature);
+      }
+      table.rows.push_back({{cell(line.step, set_.type.table), cell(degrees, set_.type.table),
+                             cell(line.time, set_.type.table),
+                             cell(line.evidence, set_.type.table_bold)},
+                            false, 0.5, rule_grey, 0});
+    }
+    if (!table.rows.empty()) append(flow, table_flow(set_.fonts, table, width));
+    if (!c_.heat_note.empty()) {
+      Flow note = text({{c_.heat_note, set_.type.table, ink}}, width);
+      note.front().space_before = 3;
+      append(flow, std::move(note));
+    }
+    return flow;
+  }
+
+  // Two records beside each other, further ones below.
+  Flow record_part(Points width) const {
+    std::string head = "As recorded";
+    if (!c_.recorded.empty() && !c_.recorded.front().points.empty()) {
+      const Instant first = c_.recorded.front().points.front().at;
+      head += ", " + to_text(set_.look.zone.date_of(first)).substr(4);
+    }
+    Flow flow = part_heading(set_, head, width);
+    if (c_.recorded.empty()) {
+      append(flow, text({{"No temperature record is on file.", set_.type.text, ink}}, width));
+    }
+    const bool single = c_.recorded.size() == 1;
+    const Points gap = 10;
+    const Points each = single ? width : (width - gap) / 2;
+    for (std::size_t i = 0; i < c_.recorded.size(); i += 2) {
+      Block row = blank(0);
+      for (std::size_t k = i; k < std::min(i + 2, c_.recorded.size()); ++k) {
+        const Block chart = curve_chart(set_.fonts, c_.recorded[k], CurveKind::recorded, set_.look,
+                                        {each, 99, 7});
+        const Points x = static_cast<double>(k - i) * (each + gap);
+        for (const Element& e : chart.elements) row.elements.push_back(moved(e, x, 0));
+        row.height = std::max(row.height, chart.height);
+      }
+      flow.push_back(std::move(row));
+    }
+    return flow;
+  }
+
+  void statements_band() {
+    const Points left = width_ * 0.515;
+    const Points right = width_ - left - column_gap;
+    Flow own = hardness_part(set_, c_.hardness, left);
+    append(own, list_part("Told openly", c_.told_openly,
+                          "Nothing to tell: no finding on this blade is on record.", left));
+    std::vector<std::string> care = c_.care;
+    care.insert(care.end(), c_.cautions.begin(), c_.cautions.end());
+    append(own, list_part("Care and cautions", care, "None entered.", left));
+    band({std::move(own), 0, left}, {statements_part(right), left + column_gap, right});
+  }
+
+  Flow list_part(const std::string& head, const std::vector<std::string>& points,
+                 const std::string& none, Points width) const {
+    Flow flow = part_heading(set_, head, width);
+    flow.front().space_before = set_.type.half();
+    const std::vector<std::string> nothing{none};
+    bool first = true;
+    for (const std::string& point : points.empty() ? nothing : points) {
+      Flow lines = text({{point, set_.type.text, ink}}, width);
+      if (!first) lines.front().space_before = set_.type.half() / 2;
+      first = false;
+      append(flow, std::move(lines));
+    }
+    return flow;
+  }
+
+  Flow statements_part(Points width) const {
+    Flow flow = part_heading(set_, "What we state, and on what evidence", width);
+    for (const Statement& s : c_.statements) {
+      std::vector<Span> spans{{s.subject + ".", set_.type.text_bold, ink},
+                              {" " + s.sentence, set_.type.text, ink}};
+      std::string evidence;
+      if (s.level) evidence = std::string("Level ") + *s.level;
+      if (!s.evidence.empty()) evidence += (evidence.empty() ? "" : ": ") + s.evidence;
+      if (!evidence.empty()) spans.push_back({"\n" + evidence, set_.type.text_italic, second_ink});
+      Flow lines = text(spans, width);
+      if (&s != &c_.statements.front()) lines.front().space_before = set_.type.half() / 2;
+      append(flow, std::move(lines));
+    }
+    Flow legend = paragraph(
+        set_.fonts,
+        {{"Levels. ", sans(7, Weight::bold), second_ink},
+         {"A recorded or measured, and matched to this blade. B on record, one link not matched. "
+          "C as set, or the supplier’s word. D judged by test or eye. E told, or not recorded.",
+          sans(7), second_ink}},
+        width, 9.5);
+    legend.front().space_before = set_.type.half();
+    append(flow, {glued(legend)});
+    flow.back().space_before = set_.type.half();
+    return flow;
+  }
+
+  void seal() {
+    const Block block = seal_part(set_, c_, width_);
+    pour_.need(block.height + set_.type.half());
+    pour_.put_at(block, pour_.sheet().left, pour_.sheet().floor() - block.height);
+  }
+
+  Points continued(Page& page) const {
+    const Points y = top_margin + 12;
+    const Sheet sheet = full_sheet(set_.look.paper, side_margin, top_margin, bottom_margin);
+    page.elements.push_back(run_at(set_.fonts, {sheet.left, y}, "Build certificate, continued",
+                                   serif(12, Weight::bold)));
+    page.elements.push_back(fitted_run(set_.fonts, {sheet.width - sheet.right, y},
+                                       "Blade " + c_.blade, serif(12, Weight::bold),
+                                       sheet.text_width() * 0.4, 6, Align::right));
+    return 27.5;
+  }
+
+  void finish() {
+    document_.title = "Build certificate, blade " + c_.blade;
+    document_.author = c_.shop.shop;
+    document_.subject = c_.number.empty() ? c_.knife : "Certificate " + c_.number;
+    const std::size_t count = document_.pages.size();
+    const Sheet& sheet = pour_.sheet();
+    for (std::size_t i = 0; i < count; ++i) {
+      Page& page = document_.pages[i];
+      if (count > 1) {
+        std::string words = "Page " + std::to_string(i + 1) + " of " + std::to_string(count);
+        if (i + 1 < count) words += ", seal on the last";
+        page.elements.push_back(run_at(set_.fonts,
+                                       {sheet.width - sheet.right, sheet.height - 9}, words,
+                                       set_.type.note, second_ink, Align::right));
+      }
+      if (c_.state == IssueState::draft) watermark(page, "DRAFT");
+      if (c_.state == IssueState::revoked) watermark(page, "REVOKED");
+    }
+  }
+
+  // Across the page from the lower left to the upper right, under everything else.
+  void watermark(Page& page, const std::string& word) const {
+    const Font font = sans(word.size() > 5 ? 110 : 150, Weight::bold);
+    TextRun run = run_at(set_.fonts, {0, 0}, word, font, Grey{228});
+    const double half = run.width / 2 * std::sqrt(0.5);
+    const double sink = font.size * 0.36 * std::sqrt(0.5);
+    run.turn_degrees = 45;
+    run.baseline = {page.width / 2 - half + sink, page.height / 2 + half + sink};
+    page.underlay.push_back(run);
+  }
+
+  const BuildCertificate& c_;
+  const CertificateSetting& set_;
+  Spread spread_;
+  Document document_;
+  Pour pour_;
+  Points width_;
+};
+
+}  // namespace
+
+Flow part_heading(const CertificateSetting& set, const std::string& words, Points width) {
+  Block block = blank(2 * set.type.leading);
+  block.elements.push_back(Line{{0, 0.5}, {width, 0.5}, 0.7, ink, 0});
+  const Points y = set.type.half() + baseline_in(set.type.leading);
+  block.elements.push_back(fitted_run(set.fonts, {0, y}, words, set.type.head, width, 7));
+  block.keep_with_next = true;
+  block.outline = words;
+  return {block};
+}
+
+Outcome<Document> certificate_document(const BuildCertificate& certificate, const Look& look,
+                                       const FontBook& fonts) {
+  Problems problems = problems_of(certificate, fonts);
+  if (!problems.empty()) return problems;
+  const CertificateSetting set{fonts, look, certificate_type()};
+  Document document = Setter(certificate, set, Spread::one_page).set();
+  if (document.pages.size() == 1) return document;
+  return Setter(certificate, set, Spread::more_pages).set();
+}
+
+}  // namespace tangmark::reports

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+#include "reports/label_sheet.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "reports/layout.h"
+#include "reports/paragraph.h"
+#include "reports/qr.h"
+#include "reports/text_check.h"
+#include "reports/type.h"
+
+namespace tangmark::reports {
+
+namespace {
+
+constexpr Points millimetre = 72.0 / 25.4;
+
+// Where the labels of a sheet stand.
+struct Grid {
+  Points page_width;
+  Points page_height;
+  std::size_t across;
+  std::size_t down;
+  Points left;
+  Points top;
+  Points width;
+  Points height;
+  Points pitch;  // from one label to the next across
+};
+
+Grid grid_of(Paper paper) {
+  if (paper == Paper::letter) {
+    return {612, 792, 3, 10, 13.5, 36, 189, 72, 198};
+  }
+  return {595.28, 841.89, 3, 7, 7.21 * millimetre, 15.15 * millimetre,
+          63.5 * millimetre, 38.1 * millimetre, 66.04 * millimetre};
+}
+
+// What every kind of label comes down to: the number large, lines small, and a warning in a black
+// strip where the material is not the shop's own.
+struct LabelFace {
+  std::string kind;
+  std::string number;
+  std::vector<std::string> lines;
+  std::string strip;
+  std::string qr;
+};
+
+void check_face(TextCheck& check, const LabelFace& face) {
+  check.needed(face.number, "number of a label");
+  check.texts(face.lines, "line of a label");
+  check.text(face.strip, "owner on a label");
+  check.code(face.qr, "code of a label");
+}
+
+void put_face(const FontBook& fonts, Page& page, const LabelFace& face, const Box& box) {
+  constexpr Points inside = 7;
+  const auto add = [&](Element e) { page.elements.push_back(std::move(e)); };
+  add(Rectangle{box, {true, 0.3, Grey{215}, false, paper_white}});
+  Points right = box.right() - inside;
+  if (!face.qr.empty()) {
+    const auto code = qr_modules(face.qr, "code");
+    const Points side = std::min(box.height - 4, 76.0);
+    add(placed_qr(*code, {box.right() - side - 1, box.y + (box.height - side) / 2}, side));
+    right = box.right() - side;
+  }
+  const Points x = box.x + inside;
+  const Points width = right - x;
+  Points y = box.y + 9;
+  add(run_at(fonts, {x, y}, face.kind, sans(6.5), second_ink));
+  y += 16;
+  add(fitted_run(fonts, {x, y}, face.number, sans(18, Weight::bold), width, 7));
+  const Points floor = box.bottom() - (face.strip.empty() ? 4 : 15);
+  y += 3;
+  for (const std::string& line : face.lines) {
+    for (const SetLine& set : broken_lines(fonts, {{line, sans(7.5), ink}}, width)) {
+      if (y + 9.2 > floor) break;
+      y += 9.2;
+      Block block;
+      put_line(block, set, x, y - 1.5, width, Align::left);
+      for (Element& e : block.elements) add(std::move(e));
+    }
+  }
+  if (face.strip.empty()) return;
+  add(Rectangle{{x - 3, box.bottom() - 14, width, 11}, {false, 0, ink, true, ink}});
+  TextRun strip = fitted_run(fonts, {x, box.bottom() - 6}, face.strip, sans(7, Weight::bold),
+                             width - 6, 4.5);
+  strip.grey = paper_white;
+  add(strip);
+}
+
+Outcome<Document> sheet_of(const std::vector<LabelFace>& faces, const std::string& title,
+                           Instant printed, const Look& look, const FontBook& fonts) {
+  TextCheck check(fonts);
+  if (faces.empty()) {
+    check.add({"labels", "There is nothing to print a label for.", "Choose at least one."});
+  }
+  for (const LabelFace& face : faces) check_face(check, face);
+  if (check.refused()) return check.problems();
+  const Grid grid = grid_of(look.paper);
+  Document document{look.paper, title, "", "", printed, {}, {}, {}};
+  const std::size_t per_page = grid.across * grid.down;
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    const std::size_t place = i % per_page;
+    if (place == 0) document.pages.push_back({grid.page_width, grid.page_height, {}, {}});
+    const auto column = static_cast<double>(place % grid.across);
+    const auto row = static_cast<double>(place / grid.across);
+    put_face(fonts, document.pages.back(), faces[i],
+             {grid.left + column * grid.pitch, grid.top + row * grid.height, grid.width,
+              grid.height});
+  }
+  return document;
+}
+
+// The parts that are there, joined.
+std::string joined(std::initializer_list<std::string> parts, const std::string& between) {
+  std::string all;
+  for (const std::string& part : parts) {
+    if (!part.empty()) all += (all.empty() ? "" : between) + part;
+  }
+  return all;
+}
+
+std::string owner_strip(const std::string& owner) {
+  return owner.empty() ? "" : "Customer’s own, job " + owner;
+}
+
+std::vector<std::string> without_empty(std::vector<std::string> lines) {
+  std::erase(lines, "");
+  return lines;
+}
+
+std::string size_text(const PieceLabel& piece, const Look& look) {
+  const auto text = [&](const std::optional<Length>& l) {
+    return l ? to_text(*l, look.length) : std::string();
+  };
+  return joined({text(piece.width), text(piece.thickness), text(piece.length)}, " × ");
+}
+
+}  // namespace
+
+Outcome<Document> lot_labels(const std::vector<LotLabel>& lots, Instant printed, const Look& look,
+                             const FontBook& fonts) {
+  std::vector<LabelFace> faces;
+  for (const LotLabel& lot : lots) {
+    const std::string melt = lot.melt_number.empty() ? "no melt number" : "melt " + lot.melt_number;
+    faces.push_back({"Lot", lot.number,
+                     without_empty({joined({lot.grade, lot.section}, ", "), melt, lot.document,
+                                    joined({lot.supplier, to_text(lot.received).substr(4)}, ", ")}),
+                     owner_strip(lot.owner), lot.qr});
+  }
+  return sheet_of(faces, "Lot labels", printed, look, fonts);
+}
+
+Outcome<Document> piece_labels(const std::vector<PieceLabel>& pieces, Instant printed,
+                               const Look& look, const FontBook& fonts) {
+  std::vector<LabelFace> faces;
+  for (const PieceLabel& piece : pieces) {
+    const std::string mass = piece.mass ? to_text(*piece.mass, look.mass) : "";
+    const std::string melt = piece.melt_number.empty() ? "" : "melt " + piece.melt_number;
+    const std::string parent = piece.parent.empty() ? "" : "from " + piece.parent;
+    faces.push_back({"Piece", piece.tag,
+                     without_empty({piece.grade, size_text(piece, look), joined({mass, melt}, ", "),
+                                    joined({parent, piece.carries_mark ? "carries the mark"
+                                                                       : "no mark"},
+                                           ", ")}),
+                     owner_strip(piece.owner), piece.qr});
+  }
+  return sheet_of(faces, "Piece labels", printed, look, fonts);
+}
+
+Outcome<Document> blade_labels(const std::vector<BladeLabel>& blades, Instant printed,
+                               const Look& look, const FontBook& fonts) {
+  std::vector<LabelFace> faces;
+  for (const BladeLabel& blade : blades) {
+    faces.push_back({"Blade", blade.number,
+                     without_empty({blade.model, blade.steel, blade.job}), "", blade.qr});
+  }
+  return sheet_of(faces, "Blade labels", printed, look, fonts);
+}
+
+}  // namespace tangmark::reports
