@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: MIT
+#include "db/actions/kiln_action_list.h"
 #include "db/actions/registry.h"
 
 namespace tangmark::db {
 
-std::vector<const Action*> kiln_actions() { return {}; }
+std::vector<const Action*> kiln_actions() {
+  return {&add_kiln,      &change_kiln, &add_recipe,    &book_firing, &move_firing,
+          &cancel_firing, &lock_firing, &unlock_firing, &run_firing,  &accept_plan};
+}
 
 }  // namespace tangmark::db

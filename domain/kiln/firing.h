@@ -35,6 +35,7 @@ struct FiringBlade {
 
 /// One kiln run. The kiln is at the set temperature at starts_at; it heats from heat_from on.
 struct Firing {
+  explicit Firing(KilnId in) : kiln(in) {}
   std::int64_t number = 0;
   KilnId kiln;
   FiringKind kind = FiringKind::soak;

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "db/actions/action.h"
+
+namespace tangmark::db {
+
+extern const Action accept_plan;
+extern const Action add_kiln;
+extern const Action add_recipe;
+extern const Action book_firing;
+extern const Action cancel_firing;
+extern const Action change_kiln;
+extern const Action lock_firing;
+extern const Action move_firing;
+extern const Action run_firing;
+extern const Action unlock_firing;
+
+}  // namespace tangmark::db

@@ -1,0 +1,309 @@
+// SPDX-License-Identifier: MIT
+#include "db/store/plan_case.h"
+
+#include <algorithm>
+
+#include "db/row.h"
+#include "db/store/bench_time_store.h"
+#include "db/store/kiln_store.h"
+#include "db/store/settings_store.h"
+#include "domain/blade/operation.h"
+
+namespace tangmark::db {
+namespace {
+
+using namespace std::chrono_literals;
+using std::chrono::minutes;
+
+// Pulling one blade and letting the kiln recover. Common practice, no source.
+constexpr int quench_min = 4;
+// A blade is cooled by hand and wiped before it goes into the temper oven. Common practice.
+constexpr int after_quench_min = 10;
+// Cold to room temperature between two tempers. Common practice, no source.
+constexpr int between_tempers_min = 30;
+constexpr std::int64_t flow_mc_per_min = 1;
+
+struct Step {
+  blade::RouteStepId id;
+  std::string operation;
+  blade::Heat heat;
+  Duration bench;    ///< hands-on and attended
+  Duration waiting;  ///< unattended
+  std::optional<Temperature> temperature, low, high, cool_to;
+  std::optional<Duration> soak, soak_max, gap_max;
+  std::optional<TemperatureDifference> cool_per_h;
+  bool unattended_allowed;
+};
+
+std::vector<Step> open_steps(const ShopFile& shop, blade::BladeId id) {
+  Query q(shop, "SELECT * FROM route_step WHERE blade_id = ? AND done_at IS NULL "
+                "AND skipped_why IS NULL ORDER BY position");
+  q.bind(id);
+  std::vector<Step> steps;
+  while (q.next()) {
+    const auto known = blade::trade_operation(q.text("operation"));
+    steps.push_back({q.id<blade::RouteStepId>("id"), q.text("operation"),
+                     known ? known->heat : blade::Heat::none, q.duration("hands_on_s") + q.duration("attended_s"),
+                     q.duration("unattended_s"), q.maybe_temperature("temperature_k1800"),
+                     q.maybe_temperature("low_k1800"), q.maybe_temperature("high_k1800"),
+                     q.maybe_temperature("cool_to_k1800"), q.maybe_duration("soak_s"),
+                     q.maybe_duration("soak_max_s"), q.maybe_duration("gap_max_s"),
+                     q.maybe_difference("cool_k1800_per_h"), q.yes("unattended_allowed")});
+  }
+  return steps;
+}
+
+int whole_minutes(Duration span) { return static_cast<int>(std::chrono::ceil<minutes>(span).count()); }
+
+kiln::PlanOperation operation_of(const Step& step) {
+  kiln::PlanOperation op;
+  const Temperature target = *step.temperature;
+  op.kind = step.heat == blade::Heat::harden   ? kiln::PlanKind::harden
+            : step.heat == blade::Heat::anneal ? kiln::PlanKind::anneal
+                                               : kiln::PlanKind::soak;
+  op.target_c = static_cast<int>(target.whole_celsius());
+  op.lowest_c = static_cast<int>(step.low.value_or(target + TemperatureDifference::celsius(-5)).whole_celsius());
+  op.highest_c = static_cast<int>(step.high.value_or(target + TemperatureDifference::celsius(5)).whole_celsius());
+  op.shortest_soak_min = whole_minutes(step.soak.value_or(step.heat == blade::Heat::soak ? Duration(2h) : Duration(10min)));
+  const Duration longest = step.soak_max.value_or(
+      minutes(op.shortest_soak_min) + (step.heat == blade::Heat::harden ? Duration(20min) : Duration(1h)));
+  op.longest_soak_min = std::max(op.shortest_soak_min, whole_minutes(longest));
+  op.unattended = step.heat != blade::Heat::harden && step.unattended_allowed;
+  if (step.heat == blade::Heat::harden) op.quench_min = quench_min;
+  if (step.heat == blade::Heat::anneal) {
+    // 28 C an hour down to 650 C: the usual published limit for high-carbon grades.
+    op.cool_c_per_h = std::max(1, static_cast<int>(step.cool_per_h.value_or(TemperatureDifference::celsius(28)).kelvins()));
+    op.cool_to_c = static_cast<int>(step.cool_to.value_or(Temperature::celsius(650)).whole_celsius());
+  }
+  return op;
+}
+
+// The instant when so much bench work is done, working whenever somebody is there.
+Instant after_bench_work(const std::vector<std::pair<Instant, Instant>>& spans, Instant from, Duration work) {
+  Instant at = from;
+  for (const auto& [a, b] : spans) {
+    if (work <= 0s) break;
+    const Instant begin = std::max(a, at);
+    if (begin >= b) continue;
+    const Duration done = std::min<Duration>(work, b - begin);
+    at = begin + done;
+    work -= done;
+  }
+  return work > 0s ? at + work : at;
+}
+
+class CaseMaker {
+ public:
+  CaseMaker(const ShopFile& shop, Instant from, Keep keep, int days)
+      : shop_(shop), settings_(load_settings(shop)), keep_(keep),
+        end_(from + date::days(days)),
+        spans_(attended_spans(load_bench_time(shop), settings_.zone, from, end_)) {
+    made_.origin = std::chrono::floor<minutes>(from);
+    made_.a_case.name = "shop";
+    made_.a_case.horizon_min = days * 24 * 60;
+  }
+
+  ShopCase make() {
+    add_prices();
+    for (const auto& [a, b] : spans_)
+      made_.a_case.windows.emplace_back(minute_up(a), static_cast<int>(std::chrono::floor<minutes>(b - made_.origin).count()));
+    add_kilns();
+    add_blades();
+    add_firings();
+    return std::move(made_);
+  }
+
+ private:
+  int minute_up(Instant at) const { return whole_minutes(at - made_.origin); }
+
+  void add_prices() {
+    auto& prices = made_.a_case.prices;
+    prices.energy_cents_per_kwh = settings_.electricity_per_kwh.minor();
+    prices.attention_mc_per_min = settings_.hourly_rate.minor() * 1000 / 60;
+    prices.flow_mc_per_min = flow_mc_per_min;
+  }
+
+  void add_kilns() {
+    const auto today = settings_.zone.date_of(made_.origin);
+    for (const kiln::KeptKiln& k : all_kilns(shop_)) {
+      if (k.out_of_use_on && *k.out_of_use_on <= today) continue;
+      kiln::PlanKiln plan;
+      plan.id = k.name;
+      plan.slots = static_cast<int>(k.slots);
+      plan.max_length_mm = static_cast<int>(k.usable_length.nanometres() / 1'000'000);
+      plan.lowest_c = static_cast<int>(k.low.whole_celsius());
+      plan.highest_c = static_cast<int>(k.high.whole_celsius());
+      plan.heat_c_per_h = static_cast<int>(k.heat_per_h.kelvins());
+      plan.time_constant_min = whole_minutes(k.tau);
+      plan.heat_w = k.heat_w;
+      plan.hold_mw_per_c = k.hold_mw_per_c;
+      plan.load_min = whole_minutes(k.load);
+      plan.unload_min = whole_minutes(k.unload);
+      plan.circuit = k.circuit;
+      plan.state = how_it_was_left(k);
+      made_.kilns.emplace(k.name, k.id);
+      made_.a_case.kilns.push_back(std::move(plan));
+    }
+  }
+
+  std::optional<kiln::PlanKilnState> how_it_was_left(const kiln::KeptKiln& k) const {
+    const auto last = last_run(shop_, k.id, made_.origin);
+    if (!last) return std::nullopt;
+    const Instant end = last->actual_end.value_or(last->ends_at);
+    // Colder than the room's breath after eight time constants: as good as never fired.
+    if (made_.origin - end > 8 * k.tau) return std::nullopt;
+    const bool annealed = last->kind == kiln::FiringKind::anneal && last->cool_to;
+    const int off_c = static_cast<int>((annealed ? *last->cool_to : last->set).whole_celsius());
+    return kiln::PlanKilnState{off_c, made_.minute(end), std::max(0, minute_up(end))};
+  }
+
+  // A blade in a kiln right now: its step counts as done when that firing ends.
+  std::optional<std::pair<blade::RouteStepId, Instant>> running_step(blade::BladeId id) const {
+    Query q(shop_, "SELECT b.route_step_id, f.ends_at FROM firing_blade b JOIN firing f ON f.id = b.firing_id "
+                   "WHERE b.blade_id = ? AND f.state = 'running' AND b.route_step_id IS NOT NULL");
+    q.bind(id);
+    if (!q.next()) return std::nullopt;
+    return std::pair(q.id<blade::RouteStepId>("route_step_id"), q.instant("ends_at"));
+  }
+
+  std::optional<Instant> last_heat(blade::BladeId id) const {
+    Query q(shop_, "SELECT max(coalesce(time_out, ended_at, started_at)) AS at FROM log_entry WHERE blade_id = ? "
+                   "AND operation IN('harden','temper','snap temper') AND id NOT IN "
+                   "(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL)");
+    q.bind(id);
+    q.next();
+    return q.maybe_instant("at");
+  }
+
+  void add_blades() {
+    Query q(shop_, "SELECT b.id, b.number, b.length_nm, coalesce((SELECT p.day FROM promise p "
+                   "JOIN item i ON i.commission_id = p.commission_id WHERE i.id = b.item_id "
+                   "ORDER BY p.id DESC LIMIT 1), b.due) AS due FROM blade b WHERE b.scrapped_at IS NULL "
+                   "AND b.finished_at IS NULL AND b.delivered_at IS NULL ORDER BY b.number");
+    while (q.next())
+      add_blade(q.id<blade::BladeId>("id"), std::to_string(q.integer("number")), q.length("length_nm"), q.maybe_date("due"));
+  }
+
+  void add_blade(blade::BladeId id, const std::string& number, Length length, std::optional<CalendarDate> due) {
+    kiln::PlanBlade plan;
+    plan.id = number;
+    plan.length_mm = static_cast<int>((length.nanometres() + 999'999) / 1'000'000);
+    ShopCase::Chain chain{id, {}};
+    Duration bench{}, waiting{}, bench_after{}, waiting_after{};
+    std::string before;
+    const auto running = running_step(id);
+    for (const Step& step : open_steps(shop_, id)) {
+      if (running && step.id == running->first) {
+        plan.previous_end_min = minute_up(running->second);
+        before = step.operation;
+        bench = waiting = {};
+        continue;
+      }
+      if (step.heat == blade::Heat::none) {
+        bench += step.bench;
+        waiting += step.waiting;
+        bench_after += step.bench;
+        waiting_after += step.waiting;
+        continue;
+      }
+      if (!step.temperature) {
+        made_.left_aside.push_back("Blade " + number + ": its " + step.operation +
+                                   " has no temperature yet, so nothing after it is planned.");
+        break;
+      }
+      kiln::PlanOperation op = operation_of(step);
+      if (plan.operations.empty()) set_release(plan, id, bench, waiting, before, op, step);
+      else set_gap(op, before, bench + waiting, step);
+      plan.operations.push_back(op);
+      chain.steps.push_back(step.id);
+      before = step.operation;
+      bench = waiting = bench_after = waiting_after = {};
+    }
+    if (plan.operations.empty()) return;
+    const Instant day_end = due ? settings_.zone.at(*due, 24h) : end_;
+    // What is left after the last firing must fit before the day: bench work takes about three times
+    // as long by the calendar as by the clock (8 h of 24; common practice, no source).
+    plan.due_min = std::max(plan.release_min, minute_up(day_end - 3 * bench_after - waiting_after));
+    plan.late_mc_per_min = std::max<std::int64_t>(1, settings_.shop_cost_of_late_day.minor() * 1000 / (24 * 60));
+    made_.chains.emplace(number, std::move(chain));
+    made_.a_case.blades.push_back(std::move(plan));
+  }
+
+  void set_release(kiln::PlanBlade& plan, blade::BladeId id, Duration bench, Duration waiting,
+                   const std::string& running_before, kiln::PlanOperation& op, const Step& step) {
+    plan.release_min = std::max(0, minute_up(after_bench_work(spans_, made_.origin, bench) + waiting));
+    if (plan.previous_end_min) plan.release_min = std::max(plan.release_min, *plan.previous_end_min);
+    const bool temper = step.operation == "temper" || step.operation == "snap temper";
+    if (!temper) return;
+    if (!plan.previous_end_min)
+      if (const auto heat = last_heat(id)) plan.previous_end_min = made_.minute(*heat);
+    if (plan.previous_end_min) op.shortest_gap_min = running_before == "temper" ? between_tempers_min : after_quench_min;
+  }
+
+  void set_gap(kiln::PlanOperation& op, const std::string& before, Duration between, const Step& step) const {
+    op.shortest_gap_min = whole_minutes(between);
+    const bool temper = step.operation == "temper" || step.operation == "snap temper";
+    if (temper && before == "harden") {
+      op.shortest_gap_min = std::max(op.shortest_gap_min, after_quench_min);
+      op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(step.gap_max.value_or(settings_.temper_limit)));
+    } else if (temper) {
+      op.shortest_gap_min = std::max(op.shortest_gap_min, between_tempers_min);
+      if (step.gap_max) op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(*step.gap_max));
+    } else if (step.gap_max) {
+      op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(*step.gap_max));
+    }
+  }
+
+  void add_firings() {
+    for (kiln::KeptFiring& firing : firings_after(shop_, made_.origin)) {
+      if (firing.state != kiln::FiringState::booked || firing.starts_at < made_.origin) continue;
+      const bool stays = firing.locked || keep_ == Keep::all_booked;
+      const auto planned = as_planned(made_, firing);
+      if (stays && planned) made_.a_case.locked.push_back(*planned);
+      if (!firing.locked) made_.movable.push_back(std::move(firing));
+    }
+  }
+
+  const ShopFile& shop_;
+  commission::ShopSettings settings_;
+  Keep keep_;
+  Instant end_;
+  std::vector<std::pair<Instant, Instant>> spans_;
+  ShopCase made_;
+};
+
+}  // namespace
+
+int ShopCase::minute(Instant when) const {
+  return static_cast<int>(std::chrono::floor<minutes>(when - origin).count());
+}
+
+ShopCase shop_case(const ShopFile& shop, Instant from, Keep keep, int days) {
+  return CaseMaker(shop, from, keep, days).make();
+}
+
+std::optional<kiln::PlanFiring> as_planned(const ShopCase& from, const kiln::KeptFiring& firing) {
+  kiln::PlanFiring planned;
+  for (const auto& [name, id] : from.kilns)
+    if (id == firing.kiln) planned.kiln = name;
+  if (planned.kiln.empty()) return std::nullopt;
+  planned.kind = firing.kind == kiln::FiringKind::harden   ? kiln::PlanKind::harden
+                 : firing.kind == kiln::FiringKind::anneal ? kiln::PlanKind::anneal
+                                                           : kiln::PlanKind::soak;
+  planned.temp_c = static_cast<int>(firing.set.whole_celsius());
+  planned.start_min = from.minute(firing.starts_at);
+  planned.soak_min = whole_minutes(firing.soak);
+  planned.rest_min = whole_minutes(firing.rest);
+  for (const kiln::FiringBlade& member : firing.blades) {
+    const auto chain = std::find_if(from.chains.begin(), from.chains.end(),
+                                    [&](const auto& c) { return c.second.blade == member.blade; });
+    if (chain == from.chains.end() || !member.step) return std::nullopt;
+    const auto& steps = chain->second.steps;
+    const auto step = std::find(steps.begin(), steps.end(), *member.step);
+    if (step == steps.end()) return std::nullopt;
+    planned.members.push_back({chain->first, static_cast<int>(step - steps.begin())});
+  }
+  return planned;
+}
+
+}  // namespace tangmark::db

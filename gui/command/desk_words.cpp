@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+// The steel desk from a terminal: computations by name.
+#include <cmath>
+
+#include "domain/steel/desk_calc.h"
+#include "gui/command/json_text.h"
+#include "gui/command/shop_of.h"
+#include "gui/command/word_list.h"
+
+namespace tangmark::command {
+namespace {
+
+Json json_of(const steel::DeskValue& value);
+
+struct AsJson {
+  Json operator()(std::monostate) const { return nullptr; }
+  Json operator()(bool yes) const { return yes; }
+  Json operator()(std::int64_t whole) const { return whole; }
+  Json operator()(double number) const { return std::isfinite(number) ? Json(number) : Json(nullptr); }
+  Json operator()(const std::string& words) const { return words; }
+  Json operator()(const steel::DeskValue::List& list) const {
+    Json array = Json::array();
+    for (const auto& each : list) array.push_back(json_of(each));
+    return array;
+  }
+  Json operator()(const steel::DeskValue::Fields& fields) const {
+    Json object = Json::object();
+    for (const auto& field : fields) object[field.name] = json_of(field.value);
+    return object;
+  }
+};
+
+Json json_of(const steel::DeskValue& value) { return std::visit(AsJson{}, value.held()); }
+
+std::string plain(const Json& json) { return json.is_string() ? json.get<std::string>() : json.dump(); }
+
+void say_why(const steel::DeskCalculation& calculation) {
+  say("Source: " + calculation.source);
+  say("Valid:  " + calculation.range);
+}
+
+void list_calculations() {
+  for (const auto& calculation : steel::desk_calculations()) {
+    std::string line = "  " + calculation.name;
+    line.resize(std::max<std::size_t>(line.size() + 1, 16), ' ');
+    say(line + calculation.answers);
+  }
+}
+
+void list_keys(const steel::DeskCalculation& calculation) {
+  say(calculation.name + ": " + calculation.answers);
+  for (const auto& key : calculation.keys) {
+    std::string line = "  " + key.name + (key.fallback.empty() ? "" : "=" + key.fallback);
+    line.resize(std::max<std::size_t>(line.size() + 1, 30), ' ');
+    say(line + key.meaning + (key.unit.empty() ? "" : ", " + key.unit) +
+        (key.need == steel::Need::required ? " (needed)" : ""));
+  }
+  say_why(calculation);
+}
+
+Exit calc(const Call& call) {
+  if (call.words.empty()) {
+    list_calculations();
+    return Exit::done;
+  }
+  const steel::DeskCalculation* calculation = steel::find_desk_calculation(call.words[0]);
+  if (!calculation)
+    return refused(call, {{"name", "There is no computation \"" + call.words[0] + "\".",
+                           "List them with: tangmark calc."}});
+  if (call.words.size() == 1) {
+    list_keys(*calculation);
+    return Exit::done;
+  }
+  const auto pairs = call.pairs(1);
+  if (!pairs) return refused(call, pairs.problems());
+  const std::vector<std::pair<std::string, std::string>> keys(pairs->begin(), pairs->end());
+  const auto answer = steel::run_desk_calculation(call.words[0], keys, steel::GradeBook::published());
+  if (!answer) return refused(call, answer.problems());
+  const Json fields = json_of(steel::DeskValue(answer->fields));
+  if (call.has("json")) {
+    Json json = fields;
+    if (!answer->notes.empty()) json["notes"] = answer->notes;
+    if (call.has("why")) {
+      json["source"] = calculation->source;
+      json["range"] = calculation->range;
+    }
+    say_json(json);
+    return Exit::done;
+  }
+  for (const auto& [name, value] : fields.items()) say(name + " = " + plain(value));
+  for (const auto& note : answer->notes) tell(note);
+  if (call.has("why")) say_why(*calculation);
+  return Exit::done;
+}
+
+}  // namespace
+
+std::vector<Word> desk_words() {
+  const Option json{"json", "", "one JSON object on standard output"};
+  return {{"calc", "a computation of the steel desk; NAME alone lists keys, units, source",
+           "[NAME [key=value ...]]", 0, -1, {json, {"why", "", "say the source and the range"}}, calc}};
+}
+
+}  // namespace tangmark::command
