@@ -115,6 +115,18 @@ bool take_offset(std::string_view& text, WrittenTime& written) {
   return true;
 }
 
+// Exactly "hh:mm:ss".
+std::optional<std::int64_t> plain_clock_ms(std::string_view text) {
+  const auto two = [&](std::size_t i) -> std::int64_t {
+    const int tens = text[i] - '0', ones = text[i + 1] - '0';
+    return tens < 0 || tens > 9 || ones < 0 || ones > 9 ? 99 : tens * 10 + ones;
+  };
+  if (text.size() != 8 || text[2] != ':' || text[5] != ':') return std::nullopt;
+  const std::int64_t hours = two(0), minutes = two(3), seconds = two(6);
+  if (hours > 23 || minutes > 59 || seconds > 59) return std::nullopt;
+  return ((hours * 60 + minutes) * 60 + seconds) * 1000;
+}
+
 std::int64_t ms_of(Instant at) { return at.time_since_epoch().count() * 1000; }
 
 std::int64_t floored(std::int64_t ms, std::int64_t step) {
@@ -161,6 +173,7 @@ std::optional<WrittenTime> read_written_time(std::string_view cell) {
 
 std::optional<std::int64_t> RecordTimes::read(std::string_view time_cell,
                                               std::string_view date_cell) {
+  if (auto ms = like_the_last(time_cell)) return last_ = ms;
   std::optional<std::int64_t> ms;
   if (shape_.clock == RecordClock::elapsed) {
     ms = elapsed(time_cell);
@@ -177,10 +190,39 @@ std::optional<std::int64_t> RecordTimes::read(std::string_view time_cell,
       ms = written->offset_min
                ? ms_of(date::sys_days(*day)) + written->ms - *written->offset_min * ms_per_min
                : local(*day, written->ms);
+      if (!shape_.date_column) {
+        remember(time_cell, *ms, written->offset_min.has_value() || day_excess_ms_ == 0);
+      }
     }
   }
   if (ms) last_ = ms;
   return ms;
+}
+
+// "2026-11-25T", then hh:mm:ss in figures of two, then the rest.
+std::optional<std::int64_t> RecordTimes::like_the_last(std::string_view cell) const {
+  constexpr std::size_t clock_size = 8;
+  if (before_clock_.empty() || cell.size() != before_clock_.size() + clock_size + behind_clock_.size() ||
+      !cell.starts_with(before_clock_) || !cell.ends_with(behind_clock_)) {
+    return std::nullopt;
+  }
+  const auto ms = plain_clock_ms(cell.substr(before_clock_.size(), clock_size));
+  if (!ms) return std::nullopt;
+  return midnight_ms_ + *ms;
+}
+
+void RecordTimes::remember(std::string_view cell, std::int64_t ms, bool plain_day) {
+  before_clock_.clear();
+  constexpr std::size_t date_size = 11;
+  constexpr std::size_t clock_size = 8;
+  if (!plain_day || cell.size() < date_size + clock_size) return;
+  const auto clock_ms = plain_clock_ms(cell.substr(date_size, clock_size));
+  const std::string_view behind = cell.substr(date_size + clock_size);
+  const bool half_day = behind.find_first_of("AaPp.,") != std::string_view::npos;
+  if (!clock_ms || half_day) return;
+  before_clock_ = cell.substr(0, date_size);
+  behind_clock_ = behind;
+  midnight_ms_ = ms - *clock_ms;
 }
 
 std::optional<std::int64_t> RecordTimes::elapsed(std::string_view cell) const {

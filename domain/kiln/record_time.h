@@ -43,8 +43,14 @@ class RecordTimes {
   std::optional<std::int64_t> local(CalendarDate day, std::int64_t ms);
   std::optional<CalendarDate> date_of(const WrittenTime& written) const;
 
+  std::optional<std::int64_t> like_the_last(std::string_view cell) const;
+  void remember(std::string_view cell, std::int64_t ms, bool plain_day);
+
   RecordShape shape_;
   Zone zone_;
+  // The last time's text without its clock: rows of one day differ in hh:mm:ss alone.
+  std::string before_clock_, behind_clock_;
+  std::int64_t midnight_ms_ = 0;
   std::optional<std::int64_t> last_;
   std::int64_t carried_days_ms_ = 0;
   // The day that was reckoned last, since a record has few days and many rows.
