@@ -22,6 +22,7 @@ std::span<const TradeOperation> trade_operations() {
       TradeOperation{"clay", Heat::none, false, true, false},
       TradeOperation{"harden", Heat::harden, true, false, false},
       TradeOperation{"sub-zero", Heat::none, false, false, false},
+      TradeOperation{"hold warm", Heat::none, true, false, false},
       TradeOperation{"snap temper", Heat::soak, true, false, false},
       TradeOperation{"temper", Heat::soak, true, false, false},
       TradeOperation{"straighten", Heat::none, false, false, false},
