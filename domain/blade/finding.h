@@ -24,15 +24,15 @@ enum class Decision { open, scrap, fix_and_disclose, disclose, sell_as_second, b
 struct Finding {
   std::int64_t number = 0;
   BladeId blade;
-  Instant at;
-  std::string kind;   ///< "crack", "delamination", "soft area", "pattern result", "hamon", "warp" ...
-  std::string words;
-  std::optional<std::string> place, side;
-  std::optional<Length> size;
+  Instant at{};
+  std::string kind{};   ///< "crack", "delamination", "soft area", "pattern result", "hamon", "warp" ...
+  std::string words{};
+  std::optional<std::string> place{}, side{};
+  std::optional<Length> size{};
   bool affects = true;  ///< the blade's worth or use; such a finding is always printed
   Decision decision = Decision::open;
-  std::optional<Instant> decided_at;
-  std::optional<std::string> decided_words;
+  std::optional<Instant> decided_at{};
+  std::optional<std::string> decided_words{};
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 using KeptFinding = Kept<Finding, FindingId>;

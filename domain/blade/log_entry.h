@@ -28,49 +28,49 @@ enum class HowTimed { live, entered_later, estimated };
 /// names the one it supersedes. Fields that an operation does not have stay empty.
 struct LogEntry {
   BladeId blade;
-  std::optional<RouteStepId> step;
-  std::string operation;
-  Instant started_at;
-  std::optional<Instant> ended_at;
-  Instant entered_at;
+  std::optional<RouteStepId> step{};
+  std::string operation{};
+  Instant started_at{};
+  std::optional<Instant> ended_at{};
+  Instant entered_at{};
   HowTimed how_timed = HowTimed::live;
-  std::optional<LogEntryId> supersedes;
-  std::optional<std::string> why;  ///< of a correction
-  std::optional<std::string> who;  ///< an outside hand; none: this shop
+  std::optional<LogEntryId> supersedes{};
+  std::optional<std::string> why{};  ///< of a correction
+  std::optional<std::string> who{};  ///< an outside hand; none: this shop
   Duration hands_on{}, attended{};
-  std::optional<kiln::FiringId> firing;
+  std::optional<kiln::FiringId> firing{};
 
   // Heat.
-  std::optional<Temperature> set;   ///< the set point
-  std::optional<Temperature> read;  ///< what a display or thermometer showed
-  std::optional<Duration> hold;     ///< of this blade, at temperature
-  std::optional<Instant> time_in, time_out;
-  std::optional<std::string> cooling;     ///< "still air", "oven ramp", "vermiculite"
-  std::optional<std::string> protection;  ///< "foil", "paste", "bare"
-  std::optional<std::int64_t> cycles;     ///< of a thermal cycle or normalizing
+  std::optional<Temperature> set{};   ///< the set point
+  std::optional<Temperature> read{};  ///< what a display or thermometer showed
+  std::optional<Duration> hold{};     ///< of this blade, at temperature
+  std::optional<Instant> time_in{}, time_out{};
+  std::optional<std::string> cooling{};     ///< "still air", "oven ramp", "vermiculite"
+  std::optional<std::string> protection{};  ///< "foil", "paste", "bare"
+  std::optional<std::int64_t> cycles{};     ///< of a thermal cycle or normalizing
 
   // Quench.
-  std::optional<stock::BathId> bath;
-  std::optional<std::string> medium;
-  std::optional<Temperature> bath_temperature;
-  std::optional<std::chrono::milliseconds> to_bath;
-  std::optional<bool> clay, edge_only;
+  std::optional<stock::BathId> bath{};
+  std::optional<std::string> medium{};
+  std::optional<Temperature> bath_temperature{};
+  std::optional<std::chrono::milliseconds> to_bath{};
+  std::optional<bool> clay{}, edge_only{};
 
   // Temper.
-  std::optional<std::int64_t> temper_number;
-  std::optional<bool> cooled_to_room;  ///< before this temper
+  std::optional<std::int64_t> temper_number{};
+  std::optional<bool> cooled_to_room{};  ///< before this temper
 
   // Bench.
-  std::optional<Length> warp, edge;  ///< warp measured; edge thickness before the quench or behind the edge
-  std::optional<std::string> grit;
-  std::optional<Share> belts;        ///< counted as binned, in millionths of one
-  std::optional<std::string> etchant;
-  std::optional<Share> strength;     ///< of the etchant, by mass
-  std::optional<std::int64_t> passes;
-  std::optional<bool> resist;        ///< a stencil or lacquer kept the etchant off
-  std::optional<Mass> mass_in, mass_out, gas;
-  std::optional<std::string> result;  ///< "file skates", "straight within 0.3"
-  std::optional<std::string> note;
+  std::optional<Length> warp{}, edge{};  ///< warp measured; edge thickness before the quench or behind the edge
+  std::optional<std::string> grit{};
+  std::optional<Share> belts{};        ///< counted as binned, in millionths of one
+  std::optional<std::string> etchant{};
+  std::optional<Share> strength{};     ///< of the etchant, by mass
+  std::optional<std::int64_t> passes{};
+  std::optional<bool> resist{};        ///< a stencil or lacquer kept the etchant off
+  std::optional<Mass> mass_in{}, mass_out{}, gas{};
+  std::optional<std::string> result{};  ///< "file skates", "straight within 0.3"
+  std::optional<std::string> note{};
   friend bool operator==(const LogEntry&, const LogEntry&) = default;
 };
 using KeptLogEntry = Kept<LogEntry, LogEntryId>;
