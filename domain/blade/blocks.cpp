@@ -37,6 +37,10 @@ Catches blocks(const BladeState& state, Stage stage, Instant now) {
   if (state.scrapped)
     found.push_back({27, Weight::stop, "blade", fmt::format("Blade {} was scrapped.", state.number),
                      "Begin a new blade for its item."});
+  else if (state.condemned_by)
+    found.push_back({27, Weight::stop, "blade",
+                     fmt::format("Finding {} of blade {} was decided as scrap.", *state.condemned_by, state.number),
+                     "Scrap the blade with scrap_blade, or decide the finding anew."});
   if (state.hardening_open)
     found.push_back({9, Weight::stop, "blade",
                      fmt::format("The route of blade {} plans hardening and nobody logged it: {}.",

@@ -17,9 +17,9 @@ bool belongs_before(std::string_view operation) {
   return known && known->before_quench;
 }
 
-bool to_do_again(const RouteStep& step) {
-  return step.done_at && (step.operation == "temper" || step.operation == "snap temper" ||
-                          step.operation == "sub-zero");
+bool to_do_again(const RouteStep& step, bool soft) {
+  return step.operation == "temper" || step.operation == "snap temper" || step.operation == "sub-zero" ||
+         (soft && step.operation == "harden");
 }
 
 }  // namespace
@@ -43,19 +43,23 @@ Catches harden_too_early(std::int64_t blade, std::span<const KeptRouteStep> rout
 
 Catch hardened_again(const BladeState& before, const BladeState& after,
                      std::span<const KeptReading> readings) {
-  if (before.hardenings == 0 || after.hardenings == before.hardenings) return std::nullopt;
+  const bool soft = before.quenched_at && !after.quenched_at;
+  if (before.hardenings == 0 || (after.hardenings == before.hardenings && !soft)) return std::nullopt;
   const bool readings_stand = std::any_of(readings.begin(), readings.end(),
                                           [](const HardnessReading& r) { return !r.void_why; });
-  std::string sentence = fmt::format("Blade {} was hardened before: its tempers are to be done anew", before.number);
+  std::string sentence = fmt::format("Blade {} was hardened before: its {} to be done anew", before.number,
+                                     soft ? "hardening and tempers are" : "tempers are");
   if (readings_stand) sentence += " and its earlier hardness readings are void";
   return Caught{12, Weight::remark, "blade", sentence + ".",
-                "The tempers on its route are open again; read its hardness after them."};
+                "The steps on its route are open again; read its hardness after the last temper."};
 }
 
-std::vector<RouteStepId> steps_to_do_again(std::span<const KeptRouteStep> route, Instant quenched_at) {
+std::vector<RouteStepId> steps_to_do_again(std::span<const KeptRouteStep> route, const BladeState& after,
+                                           Instant heated_at) {
+  const bool soft = !after.quenched_at;
   std::vector<RouteStepId> steps;
   for (const KeptRouteStep& step : route)
-    if (to_do_again(step) && *step.done_at < quenched_at) steps.push_back(step.id);
+    if (step.done_at && *step.done_at < heated_at && to_do_again(step, soft)) steps.push_back(step.id);
   return steps;
 }
 

@@ -18,13 +18,14 @@ namespace tangmark::blade {
 /// stand on the route. Steps before an earlier hardening count as well. Asks for each.
 Catches harden_too_early(std::int64_t blade, std::span<const KeptRouteStep> route);
 
-/// Catch 12: a blade that is hardened again still carries its old tempers and readings. `after` is
-/// its state with the new entry. A remark that says what is taken back; `steps_to_do_again` and `readings_to_void` say which.
+/// Catch 12: a blade that is hardened again, or made soft again, still carries its old tempers and
+/// readings. `after` is its state with the new entry. A remark that says what is taken back; `steps_to_do_again` and `readings_to_void` say which.
 Catch hardened_again(const BladeState& before, const BladeState& after,
                      std::span<const KeptReading> readings);
-/// Tempers, snap tempers and sub-zero steps that were done before the new quench and must be done
-/// anew.
-std::vector<RouteStepId> steps_to_do_again(std::span<const KeptRouteStep> route, Instant quenched_at);
+/// Tempers, snap tempers and sub-zero steps that were done before the new heat and must be done anew;
+/// of a blade that was made soft also its hardening.
+std::vector<RouteStepId> steps_to_do_again(std::span<const KeptRouteStep> route, const BladeState& after,
+                                           Instant heated_at);
 /// Readings that say nothing about the blade any more once it was heated again at `heated_at`.
 std::vector<ReadingId> readings_to_void(std::span<const KeptReading> readings, Instant heated_at);
 

@@ -32,7 +32,8 @@ class Reading {
 
   void take(const LogEntry& entry) {
     if (changes_hardness(entry.operation)) state_.last_heat_at = end_of(entry);
-    if (entry.operation == "harden") take_harden(entry);
+    if (softens(entry.operation)) soften();
+    else if (entry.operation == "harden") take_harden(entry);
     else if (entry.operation == "temper") take_temper(entry);
     else if (entry.operation == "snap temper") hold(HeldBy::snap_temper, std::nullopt);
     else if (entry.operation == "hold warm") hold(HeldBy::held_warm, entry.ended_at);
@@ -40,6 +41,25 @@ class Reading {
   }
 
  private:
+  static bool softens(std::string_view operation) {
+    const auto known = trade_operation(operation);
+    return known && known->hot && known->before_quench && operation != "stress relief";
+  }
+
+  void soften() {
+    state_.quenched_at.reset();
+    forget_tempers();
+  }
+
+  void forget_tempers() {
+    numbers_.clear();
+    state_.quench_medium.reset();
+    state_.tempers_done = state_.tempers_not_cooled = 0;
+    state_.last_temper_at.reset();
+    state_.held_by = HeldBy::nothing;
+    state_.held_until.reset();
+  }
+
   std::int64_t tempers() const { return state_.tempers_done + state_.tempers_not_cooled; }
 
   void hold(HeldBy how, std::optional<Instant> until) {
@@ -54,12 +74,7 @@ class Reading {
                       (!entry.medium || !state_.quench_medium);
     if (!same) {
       ++state_.hardenings;
-      numbers_.clear();
-      state_.quench_medium.reset();
-      state_.tempers_done = state_.tempers_not_cooled = 0;
-      state_.last_temper_at.reset();
-      state_.held_by = HeldBy::nothing;
-      state_.held_until.reset();
+      forget_tempers();
     }
     state_.quenched_at = at;
     if (entry.medium) state_.quench_medium = entry.medium;
@@ -112,8 +127,10 @@ BladeState state_of(const Blade& blade, std::span<const KeptLogEntry> log,
   state.hardening_open = std::any_of(route.begin(), route.end(), [](const RouteStep& s) {
     return s.operation == "harden" && s.open();
   });
-  for (const KeptFinding& finding : findings)
+  for (const KeptFinding& finding : findings) {
     if (waits_for_decision(finding)) state.open_findings.push_back({finding.number, finding.kind});
+    if (finding.decision == Decision::scrap) state.condemned_by = finding.number;
+  }
   return state;
 }
 

@@ -47,12 +47,15 @@ struct BladeState {
   std::optional<Instant> handle_fitted_at;
   bool hardening_open = false;  ///< the route plans it and nobody logged it
   bool scrapped = false;
+  std::optional<std::int64_t> condemned_by;  ///< a finding decided as scrap
   std::vector<OpenFinding> open_findings;
 };
 
 /// Reads the state out of the log. `log` holds the entries that count, corrections applied, in the
 /// order of the work. A harden entry that follows another within an hour with no temper between
 /// belongs to the same hardening: soak and quench may stand in two entries.
+///
+/// A forge heat, anneal, normalizing or thermal cycle after a quench makes it a soft blade again.
 ///
 /// Tempers planned are those on the route that were not skipped; without any on the route two are
 /// taken, as is usual; a quenched blade needs at least one.

@@ -37,6 +37,15 @@ Catch temper_overdue(const BladeState& state, const TemperClock& clock, Instant 
                 "Temper it now, give it a snap temper or hold it warm; look for cracks."};
 }
 
+Catch temper_late(const BladeState& state, const TemperClock& clock, Instant begun_at) {
+  const auto due = temper_due_at(state, clock);
+  if (!due || begun_at < *due) return std::nullopt;
+  return Caught{8, Weight::remark, "at",
+                fmt::format("Blade {} waited {} between quench and temper.", state.number,
+                            to_text(begun_at - *state.quenched_at)),
+                "Look for cracks before more work goes into it."};
+}
+
 Catch work_before_temper(const BladeState& state, std::string_view operation, Instant now) {
   if (state.stage != HeatStage::quenched || is_part_of_quench(operation)) return std::nullopt;
   return Caught{8, Weight::ask, "operation",

@@ -27,6 +27,9 @@ std::optional<Instant> temper_due_at(const BladeState& state, const TemperClock&
 /// anything logged on the blade; the hard state itself stands in `blocks`.
 Catch temper_overdue(const BladeState& state, const TemperClock& clock, Instant now);
 
+/// Catch 8, at the temper itself: it began later than the limit. A remark.
+Catch temper_late(const BladeState& state, const TemperClock& clock, Instant begun_at);
+
 /// Catch 8, at another operation on a blade that waits for its temper: asks. Straightening in the
 /// soft window, sub-zero and looking at it are part of the quench.
 Catch work_before_temper(const BladeState& state, std::string_view operation, Instant now);
