@@ -30,7 +30,8 @@ std::vector<Source> steels_of(const BladeCase& blade, const Billet& billet, Role
   for (const WeldStage& stage : billet.stages)
     for (const StackPart& part : stage.parts) {
       if (part.role != role) continue;
-      for (const Source& source : Trail(blade.dossier.steel, part.piece).sources())
+      const Trail trail(blade.dossier.steel, part.piece);
+      for (const Source& source : trail.sources())
         if (std::none_of(steels.begin(), steels.end(), [&](const Source& known) {
               return known.lot == source.lot && known.melt == source.melt;
             }))

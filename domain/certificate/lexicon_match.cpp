@@ -84,7 +84,13 @@ Run figure_run(const std::vector<TextWord>& words, std::size_t i) {
   double now = 0;
   bool over = false;
   std::size_t k = i;
-  for (; k < words.size() && words[k].value; ++k) {
+  for (; k < words.size(); ++k) {
+    // "A hundred and thirty-two".
+    const bool joined = k > i && (now >= 100 || total > 0) && k + 1 < words.size() &&
+                        words[k].text == "and" && words[k + 1].value &&
+                        !written_in_digits(words[k + 1]);
+    if (joined) continue;
+    if (!words[k].value) break;
     if (k > i && (written_in_digits(words[k]) || ends_clause(words[k].gap))) break;
     const double value = *words[k].value;
     const std::string& text = words[k].text;
@@ -128,6 +134,11 @@ SaidFigure qualified(const std::vector<TextWord>& words, std::size_t first, cons
   const bool dash =
       gap == "-" || gap == " - " || gap == "/" || gap == "\u2013" || gap == " \u2013 ";
   if (after_figure && dash) figure.from = before.value;
+  if (after_figure && (gap.find("+/-") != std::string::npos ||
+                       gap.find("\u00b1") != std::string::npos)) {  // "61 ±1" is 60 to 62
+    figure.from = *before.value - figure.value;
+    figure.value += *before.value;
+  }
   if (among(range_words, before.text) && first > 1 && words[first - 2].value)
     figure.from = words[first - 2].value;
   return figure;
@@ -141,7 +152,9 @@ std::optional<Found> match_at(std::string_view typed, const std::vector<TextWord
   std::size_t k = first;
   for (std::size_t f = 0; f < form.size(); ++f) {
     if (k >= words.size()) return std::nullopt;
-    if (f > 0 && ends_clause(words[k].gap)) return std::nullopt;
+    // "Layers: 300" is one saying; any other clause ends a form.
+    const bool figure_after_colon = form[f].match == FormMatch::figure && words[k].gap == ": ";
+    if (f > 0 && ends_clause(words[k].gap) && !figure_after_colon) return std::nullopt;
     if (!same(form[f], words[k], typed)) return std::nullopt;
     if (form[f].match == FormMatch::figure) {
       const Run run = figure_run(words, k);

@@ -43,6 +43,7 @@ constexpr std::array<std::pair<char32_t, char>, 26> look_alikes = {{
 }};
 
 char32_t plain(char32_t c) {
+  if (c >= 0xFF21 && c <= 0xFF3A) return c - 0xFF21 + 'a';
   if (c >= 0xFF01 && c <= 0xFF5E) return c - 0xFF01 + '!';  // full-width forms
   if (c >= 0x1D400 && c <= 0x1D6A3) {                       // mathematical letters
     const char32_t letter = (c - 0x1D400) % 52;

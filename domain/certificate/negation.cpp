@@ -16,14 +16,17 @@ bool among(const std::array<Words, N>& set, Words word) {
 }
 
 constexpr auto negators = std::to_array<Words>(
-    {"no",      "not",     "never",  "neither", "nor",    "non",    "none",   "nothing", "cannot",
-     "isn",     "wasn",    "aren",   "weren",   "doesn",  "don",    "didn",   "hasn",    "haven",
-     "kein",    "keine",   "keinen", "keinem",  "keiner", "keines", "nicht",  "nie",     "niemals",
-     "weder",   "noch",    "nein",   "pas",     "jamais", "aucun",  "aucune", "ni",      "nessun",
-     "nessuna", "nessuno", "mai",    "niente",  "ne",     "nunca",  "jamas",  "ningun",  "ninguna",
-     "tampoco", "nulla",   "aucuns", "without", "ohne",   "sans",   "senza",  "sin"});
+    {"no",      "not",    "never",   "neither", "nor",     "non",        "none",        "nothing",
+     "cannot",  "isn",    "wasn",    "aren",    "weren",   "doesn",      "don",         "didn",
+     "hasn",    "haven",  "kein",    "keine",   "keinen",  "keinem",     "keiner",      "keines",
+     "nicht",   "nie",    "niemals", "weder",   "noch",    "nein",       "pas",         "jamais",
+     "aucun",   "aucune", "ni",      "nessun",  "nessuna", "nessuno",    "mai",         "niente",
+     "ne",      "nunca",  "jamas",   "ningun",  "ninguna", "tampoco",    "nulla",       "aucuns",
+     "without", "ohne",   "sans",    "senza",   "sin",     "keineswegs", "keinesfalls", "free",
+     "frei"});
 // These stand before a noun, so that "and" carries them on: "without layers and hamon".
-constexpr auto without = std::to_array<Words>({"without", "ohne", "sans", "senza", "sin"});
+constexpr auto without =
+    std::to_array<Words>({"without", "ohne", "sans", "senza", "sin", "free", "frei"});
 
 // "Not only damascus" says damascus.
 constexpr auto only = std::to_array<Words>({"only", "just", "merely", "simply", "nur", "bloss",
@@ -34,21 +37,22 @@ constexpr auto asking = std::to_array<Words>(
 
 // Small words that may stand between a negator and what it denies.
 constexpr auto small = std::to_array<Words>(
-    {"a",      "an",    "the",    "any",   "is",    "was",       "are",        "were",
-     "be",     "been",  "being",  "made",  "make",  "of",        "from",       "in",
-     "into",   "by",    "as",     "with",  "to",    "at",        "on",         "for",
-     "it",     "this",  "that",   "these", "here",  "there",     "we",         "us",
-     "i",      "you",   "have",   "has",   "had",   "having",    "contain",    "contains",
-     "show",   "shows", "use",    "used",  "using", "claim",     "claimed",    "call",
-     "called", "sold",  "such",   "kind",  "sort",  "type",      "visible",    "steel",
-     "blade",  "ever",  "s",      "t",     "l",     "d",         "n",          "der",
-     "die",    "das",   "den",    "dem",   "des",   "ein",       "eine",       "einem",
-     "einen",  "einer", "aus",    "im",    "mit",   "von",       "ist",        "sind",
-     "wurde",  "wird",  "wurden", "hat",   "es",    "sichtbare", "sichtbarer", "sichtbaren",
-     "zu",     "um",    "le",     "la",    "les",   "du",        "de",         "un",
-     "une",    "en",    "est",    "sont",  "acier", "il",        "lo",         "gli",
-     "i",      "di",    "del",    "dell",  "della", "al",        "e",          "sono",
-     "stato",  "stata", "el",     "los"});
+    {"a",      "an",    "the",       "any",        "is",         "was",    "are",     "were",
+     "be",     "been",  "being",     "made",       "make",       "of",     "from",    "in",
+     "into",   "by",    "as",        "with",       "to",         "at",     "on",      "for",
+     "it",     "this",  "that",      "these",      "here",       "there",  "we",      "us",
+     "i",      "you",   "have",      "has",        "had",        "having", "contain", "contains",
+     "show",   "shows", "use",       "used",       "using",      "claim",  "claimed", "call",
+     "called", "sold",  "such",      "kind",       "sort",       "type",   "visible", "way",
+     "means",  "all",   "cas",       "modo",       "steel",      "blade",  "ever",    "s",
+     "t",      "l",     "d",         "n",          "der",        "die",    "das",     "den",
+     "dem",    "des",   "ein",       "eine",       "einem",      "einen",  "einer",   "aus",
+     "im",     "mit",   "von",       "ist",        "sind",       "wurde",  "wird",    "wurden",
+     "hat",    "es",    "sichtbare", "sichtbarer", "sichtbaren", "zu",     "um",      "le",
+     "la",     "les",   "du",        "de",         "un",         "une",    "en",      "est",
+     "sont",   "acier", "il",        "lo",         "gli",        "i",      "di",      "del",
+     "dell",   "della", "al",        "e",          "sono",       "stato",  "stata",   "el",
+     "los"});
 
 constexpr auto either_words =
     std::to_array<Words>({"or", "nor", "oder", "noch", "ou", "ni", "o", "ne", "u"});
@@ -72,8 +76,10 @@ class Reading {
       : words_(words), finds_(finds), denied_(finds.size(), false) {}
 
   std::vector<bool> read() {
-    for (std::size_t i = 0; i < finds_.size(); ++i)
-      denied_[i] = denied_before(i) || denied_after(finds_[i]);
+    for (std::size_t i = 0; i < finds_.size(); ++i) {
+      // "62 HRC, not measured" still says 62 HRC.
+      denied_[i] = denied_before(i) || (!finds_[i].figure && denied_after(finds_[i]));
+    }
     return denied_;
   }
 
@@ -98,6 +104,9 @@ class Reading {
 
   bool negates(std::size_t word, bool across_and) const {
     if (across_and && !among(without, words_[word].text)) return false;
+    const bool free_of = words_[word].text == "free" || words_[word].text == "frei";
+    const Words next = word + 1 < words_.size() ? Words(words_[word + 1].text) : Words();
+    if (free_of && next != "of" && next != "from" && next != "von") return false;
     if (word + 1 < words_.size() && among(only, words_[word + 1].text)) return false;
     if (words_[word].text == "ne" && word + 2 < words_.size() && words_[word + 2].text == "que")
       return false;
@@ -145,9 +154,10 @@ class Reading {
     bool first = true;
     while (k < words_.size()) {
       const std::string& gap = words_[k].gap;
-      const bool colon =
-          first && gap.find(':') != std::string::npos && gap.find('.') == std::string::npos;
-      if (ends_clause(gap) && !colon) return false;
+      // "Hamon: none" and "Damascus? No." answer themselves.
+      const bool answered = first && gap.find_first_of(".;!\n") == std::string::npos &&
+                            gap.find_first_of(":?") != std::string::npos;
+      if (ends_clause(gap) && !answered) return false;
       first = false;
       if (!among(link_words, words_[k].text)) break;
       ++k;

@@ -52,9 +52,9 @@ std::string explanation_of(Making making) {
   switch (making) {
     case Making::wootz:
     case Making::crucible:
-      return "Crucible steel and pattern-welded steel are two things: this steel was melted and "
-             "set "
-             "as one ingot, nothing was welded in layers.";
+      return "Crucible steel is not pattern-welded: this steel was melted and set as one ingot, "
+             "and "
+             "has no layers.";
     case Making::laminated_patterned:
     case Making::pattern_welded:
     case Making::pattern_welded_bought:
@@ -68,8 +68,8 @@ std::string explanation_of(Making making) {
              "steel: "
              "nothing was welded, and this shop melted nothing.";
     case Making::etched_image:
-      return "The pattern lies on the surface of one steel. Pattern-welded steel shows its layers "
-             "through the whole blade, also across the spine.";
+      return "There are no layers: the pattern lies on the surface of one steel and does not run "
+             "across the spine.";
     case Making::hamon:
       return "A hamon is a border of hardness in one steel. It is no weld and no layer.";
     case Making::smelted:

@@ -99,6 +99,13 @@ bool hardness_agrees(const TextAgainstRecord& text, const Found& found, Hardness
   const auto readings = readings_that_count(text.blade);
   if (readings.empty() || readings[0]->scale != scale) return estimate_agrees(text, found);
   const SaidFigure& said = *found.figure;
+  // One reading may be quoted to its tenth.
+  const double tenths_said = said.value * 10;
+  const bool to_the_tenth = !said.from && !said.over && std::fmod(tenths_said, 10) != 0;
+  if (to_the_tenth)
+    return std::any_of(readings.begin(), readings.end(), [&](const HardnessReading* reading) {
+      return std::abs(reading->tenths - tenths_said) < 0.5;
+    });
   const double half = scale == HardnessScale::hrc ? 5 : 50;
   for (const HardnessReading* reading : readings) {
     const double tenths = reading->tenths;
@@ -161,16 +168,28 @@ bool carbon_agrees(const TextAgainstRecord& text, const Found& found) {
          });
 }
 
+// Whether words of `name` that stand together spell `wanted`: "AEB-L" spells "aebl", "1095" does
+// not spell "109".
+bool spells(const std::string& name, const std::string& wanted) {
+  const std::vector<TextWord> words = words_of_text(name);
+  for (std::size_t first = 0; first < words.size(); ++first) {
+    std::string spelled;
+    for (std::size_t k = first; k < words.size() && spelled.size() < wanted.size(); ++k)
+      spelled += words[k].text;
+    if (spelled == wanted) return true;
+  }
+  return false;
+}
+
 bool grade_in_trail(const TextAgainstRecord& text, const Found& found) {
   if (!has(text, Claim::grade)) return false;
-  std::vector<std::string> keys = found.entry->keys;
-  if (keys.empty())
-    for (std::size_t k = found.first; k < found.last; ++k) keys.push_back(text.words[k].text);
+  std::string wanted;
+  for (std::size_t k = found.first; k < found.last; ++k) wanted += text.words[k].text;
   const auto& sources = text.blade.trail.sources();
   return std::any_of(sources.begin(), sources.end(), [&](const Source& source) {
     return source.lot && identified(source) &&
-           (key_in(keys, sold_name(*source.lot)) ||
-            key_in(keys, source.lot->document_grade.value_or("")));
+           (spells(sold_name(*source.lot), wanted) ||
+            spells(source.lot->document_grade.value_or(""), wanted));
   });
 }
 
