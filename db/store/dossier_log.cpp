@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: MIT
+#include "db/store/dossier_log.h"
+
+#include <algorithm>
+
+#include "db/row.h"
+#include "db/store/settings_store.h"
+#include "db/store/trail_reader.h"
+#include "domain/certificate/dossier_words.h"
+#include "domain/kiln/record.h"
+#include "domain/kiln/record_soak.h"
+
+namespace tangmark::db {
+namespace {
+
+namespace cert = certificate;
+
+cert::Operation operation_of(const std::string& word, std::string& own) {
+  if (const auto known = of_word<cert::Operation>(word, "operation")) return *known;
+  own = word;
+  return cert::Operation::other;
+}
+
+bool is_heat(cert::Operation operation) {
+  using enum cert::Operation;
+  switch (operation) {
+    case anneal: case stress_relief: case normalize: case thermal_cycle: case harden: case snap_temper: case temper:
+      return true;
+    default:
+      return false;
+  }
+}
+
+// What the kiln record of a firing shows between a blade's time in and out. The record is read
+// again from the file that was attached, so that nothing stands between paper and statement.
+std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry, const Zone& zone) {
+  if (entry.is_null("firing_id") || entry.is_null("time_in") || entry.is_null("time_out")) return std::nullopt;
+  Query q(shop, "SELECT r.starts_at, r.ends_at, r.independent, r.peak_k1800, k.checked_on, a.bytes "
+                "FROM kiln_record r JOIN kiln k ON k.id = r.kiln_id JOIN attachment a ON a.id = r.attachment_id "
+                "WHERE r.firing_id = ? ORDER BY r.independent DESC, r.id DESC LIMIT 1");
+  q.bind(entry.integer("firing_id"));
+  if (!q.next()) return std::nullopt;
+  cert::RecordCoverage covered;
+  covered.instrument = q.yes("independent") ? cert::Instrument::independent_thermocouple : cert::Instrument::kiln_controller;
+  covered.from = q.instant("starts_at");
+  covered.to = q.instant("ends_at");
+  covered.peak = q.temperature("peak_k1800");
+  covered.kiln_checked = q.maybe_date("checked_on");
+  const auto record = kiln::read_kiln_record(q.text("bytes"), zone);
+  if (!record) return covered;
+  const Temperature set = entry.maybe_temperature("set_k1800").value_or(covered.peak.value());
+  const kiln::SoakWindow window{set + TemperatureDifference::celsius(-15), set + TemperatureDifference::celsius(15)};
+  const auto soak = kiln::blade_soak(*record, window, entry.instant("time_in"), entry.instant("time_out"));
+  if (!soak) return covered;
+  covered.soak_low = soak->lowest;
+  covered.soak_high = soak->highest;
+  covered.gap_in_soak = !soak->covered();
+  return covered;
+}
+
+cert::Quench quench_of(const Query& q) {
+  cert::Quench quench;
+  quench.medium = q.text("medium");
+  quench.still_air = quench.medium.find("air") != std::string::npos || quench.medium.find("plate") != std::string::npos;
+  quench.bath = q.maybe_temperature("bath_k1800");
+  if (const auto ms = q.maybe_integer("seconds_to_bath_ms")) quench.to_bath = Duration(*ms / 1000);
+  quench.immersion = q.yes("edge_only") ? cert::Immersion::edge : cert::Immersion::whole;
+  quench.clay = q.yes("clay");
+  return quench;
+}
+
+cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zone, int number) {
+  cert::BenchEntry entry;
+  entry.number = number;
+  entry.operation = operation_of(q.text("operation"), entry.own_word);
+  entry.from = q.instant("started_at");
+  entry.to = q.maybe_instant("ended_at");
+  entry.logged = q.text("how_timed") == "live" ? cert::Logged::at_the_time : cert::Logged::later;
+  entry.hand = hand_of(q.maybe_text("who"));
+  entry.superseded = q.yes("superseded");
+  entry.note = q.text("note");
+  if (is_heat(entry.operation)) {
+    cert::Heat heat;
+    heat.set = q.maybe_temperature("set_k1800");
+    heat.read = q.maybe_temperature("read_k1800");
+    heat.hold = q.maybe_duration("hold_s");
+    if (!heat.set && !heat.read && q.text("result").find("magnet") != std::string::npos) heat.eye = cert::Eye::magnet;
+    heat.record = coverage(shop, q, zone);
+    if (heat.stated()) entry.heat = heat;
+  }
+  if (entry.operation == cert::Operation::harden) entry.quench = quench_of(q);
+  if (entry.operation == cert::Operation::temper)
+    entry.temper = cert::TemperFacts{static_cast<int>(std::max<std::int64_t>(1, q.integer("temper_number"))), q.maybe_yes("cooled_to_room")};
+  if (entry.operation == cert::Operation::sub_zero)
+    entry.cold = cert::Cold{q.maybe_temperature("read_k1800"), q.maybe_duration("hold_s"), q.text("medium")};
+  if (entry.operation == cert::Operation::etch) {
+    cert::Etch etch;
+    etch.etchant = q.text("etchant");
+    if (q.yes("resist")) {
+      const bool mark = q.text("note").find("mark") != std::string::npos;
+      etch.purpose = mark ? cert::EtchPurpose::makers_mark : cert::EtchPurpose::image;
+      etch.resist = "stencil or resist";
+    }
+    entry.etch = etch;
+  }
+  return entry;
+}
+
+cert::Decision decision_of(const Query& q) {
+  const std::string word = q.text("decision");
+  if (word == "open") return cert::Decision::open;
+  if (word == "no fault") return cert::Decision::no_fault;
+  if (word == "scrap") return cert::Decision::scrapped;
+  if (word == "fix and disclose")
+    return q.text("decided_words").find("ground") != std::string::npos ? cert::Decision::removed : cert::Decision::closed;
+  return cert::Decision::left_disclosed;
+}
+
+cert::FindingKind kind_of(const std::string& word) {
+  const auto known = of_word<cert::FindingKind>(word, "kind");
+  return known ? *known : cert::FindingKind::other;
+}
+
+std::optional<Instant> last_heat(const std::vector<cert::BenchEntry>& log) {
+  std::optional<Instant> last;
+  for (const cert::BenchEntry& entry : log)
+    if (!entry.superseded && is_heat(entry.operation)) last = std::max(last, entry.to ? entry.to : entry.from);
+  return last;
+}
+
+cert::HardnessReading read_reading(const Query& q, const std::optional<Instant>& heat, const Zone& zone, Length blade_length,
+                                   std::optional<Length> height) {
+  cert::HardnessReading reading;
+  const auto scale = of_word<cert::HardnessScale>(q.text("scale") == "file" ? "files" : q.text("scale"), "scale");
+  reading.scale = scale ? *scale : cert::HardnessScale::hrc;
+  reading.tenths = static_cast<int>(q.integer("tenths"));
+  if (const auto to = q.maybe_integer("tenths_to")) reading.up_to_tenths = static_cast<int>(*to);
+  reading.place = q.text("place");
+  if (const auto along = q.maybe_share("along_ppm"))
+    reading.from_heel = Length::nanometres(blade_length.nanometres() / 1'000'000 * along->millionths());
+  if (const auto up = q.maybe_share("up_ppm"); up && height)
+    reading.from_edge = Length::nanometres(height->nanometres() / 1'000'000 * up->millionths());
+  reading.tester = q.text("tester");
+  reading.taken = q.instant("at");
+  if (!q.is_null("block_nominal_tenths") && !q.is_null("block_read_tenths"))
+    reading.block = cert::BlockCheck{static_cast<int>(q.integer("block_nominal_tenths")),
+                                     static_cast<int>(q.integer("block_read_tenths")), zone.date_of(*reading.taken)};
+  reading.on = q.yes("on_coupon") ? cert::MeasuredOn::coupon : cert::MeasuredOn::this_blade;
+  reading.after = !heat || *reading.taken >= *heat ? cert::AfterHeat::last : cert::AfterHeat::earlier_one;
+  reading.superseded = !q.is_null("void_why");
+  return reading;
+}
+
+}  // namespace
+
+std::vector<cert::BenchEntry> dossier_log(const ShopFile& shop, blade::BladeId blade) {
+  const Zone zone = load_settings(shop).zone;
+  Query q(shop, "SELECT *, id IN(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) AS superseded "
+                "FROM log_entry WHERE blade_id = ? ORDER BY started_at, id");
+  q.bind(blade);
+  std::vector<cert::BenchEntry> log;
+  while (q.next()) log.push_back(read_entry(shop, q, zone, static_cast<int>(log.size()) + 1));
+  return log;
+}
+
+std::vector<cert::HardnessReading> dossier_hardness(const ShopFile& shop, blade::BladeId blade) {
+  const Zone zone = load_settings(shop).zone;
+  const auto heat = last_heat(dossier_log(shop, blade));
+  Query size(shop, "SELECT length_nm, width_nm FROM blade WHERE id = ?");
+  size.bind(blade);
+  if (!size.next()) return {};
+  Query q(shop, "SELECT * FROM hardness_reading WHERE blade_id = ? ORDER BY at, id");
+  q.bind(blade);
+  std::vector<cert::HardnessReading> readings;
+  while (q.next())
+    readings.push_back(read_reading(q, heat, zone, size.length("length_nm"), size.maybe_length("width_nm")));
+  return readings;
+}
+
+std::vector<cert::Finding> dossier_findings(const ShopFile& shop, blade::BladeId blade) {
+  const Zone zone = load_settings(shop).zone;
+  Query q(shop, "SELECT * FROM finding WHERE blade_id = ? ORDER BY number");
+  q.bind(blade);
+  std::vector<cert::Finding> findings;
+  while (q.next()) {
+    cert::Finding finding;
+    finding.number = static_cast<int>(q.integer("number"));
+    finding.kind = kind_of(q.text("kind"));
+    finding.what = q.text("words");
+    finding.place = q.text("place");
+    if (!q.is_null("side")) finding.place = q.text("side") + (finding.place.empty() ? " side" : " side, ") + finding.place;
+    finding.size = q.maybe_length("size_nm");
+    finding.seen = q.instant("at");
+    finding.affects_blade = q.yes("affects");
+    finding.decision = decision_of(q);
+    finding.how = q.text("decided_words");
+    if (q.text("decision") == "buyer accepts" && !q.is_null("decided_at"))
+      finding.buyer_accepted = zone.date_of(q.instant("decided_at"));
+    const auto photos = photo_numbers(shop, "finding", q.integer("id"));
+    if (!photos.empty()) finding.photo = photos.front();
+    findings.push_back(std::move(finding));
+  }
+  return findings;
+}
+
+}  // namespace tangmark::db
