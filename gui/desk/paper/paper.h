@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "db/shop_file.h"
+#include "domain/certificate/compose.h"
+#include "domain/certificate/dossier.h"
+#include "domain/measure/outcome.h"
+#include "reports/font_book.h"
+#include "reports/page.h"
+
+/// Papers of the shop: what the record says, set as the pages that are printed and previewed. Each
+/// refuses a thing that is not there, and text that the fonts cannot print, naming the field.
+namespace tangmark::desk {
+
+/// Everything a paper is made with.
+struct Press {
+  const db::ShopFile& shop;
+  const reports::FontBook& fonts;
+  Instant now;
+};
+
+/// The newest quote of a commission: price lines only.
+Outcome<reports::Document> quote_paper(const Press& press, std::string_view commission);
+/// The receipt of the newest deposit of a commission.
+Outcome<reports::Document> receipt_paper(const Press& press, std::string_view commission);
+/// The balance invoice of a commission: its newest issued one, or what one issued now would say.
+Outcome<reports::Document> invoice_paper(const Press& press, std::string_view commission);
+Outcome<reports::Document> traveller_paper(const Press& press, std::string_view blade);
+Outcome<reports::Document> firing_sheet_paper(const Press& press, std::string_view firing);
+/// What needs hands on a day.
+Outcome<reports::Document> day_list_paper(const Press& press, CalendarDate day);
+/// Labels of "lots", "pieces" or "blades" by number or tag; none named: all that are on hand or in work.
+Outcome<reports::Document> label_paper(const Press& press, std::string_view kind,
+                                       const std::vector<std::string>& numbers);
+
+/// What is printed around the statements of a certificate.
+struct CertificateIssue {
+  std::string number;   ///< "12"; of a draft "draft"
+  int issue = 1;
+  bool draft = true;
+  std::string digest;   ///< SHA-256 of the record; empty for a draft
+  std::string record;   ///< travels inside the paper; empty for a draft
+  std::string replaces; ///< sentence of a reissue
+};
+Outcome<reports::Document> certificate_paper(const Press& press, const certificate::Dossier& dossier,
+                                             const certificate::CertificateDraft& draft,
+                                             const CertificateIssue& issue);
+
+/// Firings and promises as a calendar file (RFC 5545).
+Outcome<std::string> calendar_file(const Press& press);
+
+}  // namespace tangmark::desk
