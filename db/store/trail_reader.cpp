@@ -62,7 +62,7 @@ std::optional<cert::GradeFacts> facts_of(const ShopFile& shop, const std::option
       ends.lo = ends.hi = share_of_percent(*limit.nominal_percent);
       facts.nominal = true;
     }
-    facts.limits[std::string(steel::symbol_of(limit.element))] = ends;
+    facts.limits[std::string(steel::symbol(limit.element))] = ends;
   }
   return facts;
 }
