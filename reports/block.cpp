@@ -48,10 +48,20 @@ Box around(const std::vector<Place>& places) {
   return {low.x, low.y, high.x - low.x, high.y - low.y};
 }
 
+// Figures and plain capitals have no accents above and nothing below the line.
+bool plain_tall(const std::string& text) {
+  return std::all_of(text.begin(), text.end(), [](char c) {
+    return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'P') || (c >= 'R' && c <= 'Z') ||
+           c == ' ' || c == '-' || c == '.';
+  });
+}
+
 struct Coverer {
   Box operator()(const TextRun& e) const {
-    const Points up = FontBook::ascent(e.font);
-    return {e.baseline.x, e.baseline.y - up, e.width, up + FontBook::descent(e.font)};
+    const bool plain = plain_tall(e.text);
+    const Points up = plain ? 0.76 * e.font.size : FontBook::ascent(e.font);
+    const Points down = plain ? 0.02 * e.font.size : FontBook::descent(e.font);
+    return {e.baseline.x, e.baseline.y - up, e.width, up + down};
   }
   Box operator()(const Line& e) const { return around({e.from, e.to}); }
   Box operator()(const Rectangle& e) const { return e.box; }

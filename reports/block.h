@@ -36,7 +36,8 @@ Points height_of(const Flow& flow);
 /// The flow as one block that cannot be broken.
 Block glued(const Flow& flow);
 
-/// What an element covers. Text covers from its ascent to its descent; a turned run is not asked.
+/// What an element covers. Text covers from its accents to its descenders, where its letters have
+/// such; a turned run is not asked.
 Box cover(const Element& element);
 
 }  // namespace tangmark::reports

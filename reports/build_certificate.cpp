@@ -131,8 +131,8 @@ class Setter {
  private:
   void open() {
     pour_.add({certificate_head(set_, c_, width_)});
-    const bool large = c_.photo && spread_ == Spread::more_pages;
-    pour_.add({photo_part(set_, c_, width_, large ? 187 : 99)});
+    const bool airy = spread_ == Spread::more_pages;
+    pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 187 : 110)});
     Flow flow;
     if (!c_.knife.empty()) append(flow, text({{c_.knife, set_.type.text, ink}}, width_));
     if (!c_.replaces.empty()) {
@@ -172,7 +172,7 @@ class Setter {
     Table table;
     table.head_font = set_.type.note;
     table.leading = set_.type.leading;
-    table.row_space = set_.type.half();
+    table.row_space = spread_ == Spread::one_page ? 3.3 : set_.type.half();
     const bool fahrenheit = set_.look.temperature == TemperatureUnit::fahrenheit;
     table.columns = {{"Step", ColumnAlign::left, 0, true},
                      {fahrenheit ? "°F" : "°C", ColumnAlign::right, 0, false},
@@ -214,8 +214,9 @@ class Setter {
     for (std::size_t i = 0; i < c_.recorded.size(); i += 2) {
       Block row = blank(0);
       for (std::size_t k = i; k < std::min(i + 2, c_.recorded.size()); ++k) {
+        const Points high = spread_ == Spread::one_page ? 88 : 110;
         const Block chart = curve_chart(set_.fonts, c_.recorded[k], CurveKind::recorded, set_.look,
-                                        {each, 99, 7});
+                                        {each, high, 7});
         const Points x = static_cast<double>(k - i) * (each + gap);
         for (const Element& e : chart.elements) row.elements.push_back(moved(e, x, 0));
         row.height = std::max(row.height, chart.height);
@@ -307,7 +308,7 @@ class Setter {
         std::string words = "Page " + std::to_string(i + 1) + " of " + std::to_string(count);
         if (i + 1 < count) words += ", seal on the last";
         page.elements.push_back(run_at(set_.fonts,
-                                       {sheet.width - sheet.right, sheet.height - 9}, words,
+                                       {sheet.width - sheet.right, sheet.height - 11}, words,
                                        set_.type.note, second_ink, Align::right));
       }
       if (c_.state == IssueState::draft) watermark(page, "DRAFT");

@@ -38,7 +38,7 @@ void put(Block& block, const Flow& flow, Points x, Points y) {
 }
 
 Flow seal_lines(const CertificateSetting& set, const BuildCertificate& c, Points width) {
-  const Font code = mono(7);
+  const Font code = mono(6.2);
   const auto line = [&](const std::string& name, const std::string& digits) {
     return paragraph(set.fonts, {{name + "  ", set.type.table, ink}, {digits, code, ink}}, width,
                      set.type.leading);
@@ -136,7 +136,7 @@ Block seal_part(const CertificateSetting& set, const BuildCertificate& c, Points
     block.elements.push_back(Line{{0, y}, {width, y}, 0.6, ink, 0});
   }
   const Points code = put_code(set, c, block, top);
-  const Points sign_width = width * 0.25;
+  const Points sign_width = width * 0.22;
   const Points x = code + 16;
   const Flow lines = seal_lines(set, c, width - x - sign_width - 16);
   put(block, lines, x, top - 3);

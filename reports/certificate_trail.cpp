@@ -5,12 +5,13 @@
 
 #include "reports/certificate_parts.h"
 #include "reports/paragraph.h"
+#include "reports/table.h"
 
 namespace tangmark::reports {
 
 namespace {
 
-constexpr Points box_gap = 16;       // between columns, for the connecting lines
+constexpr Points box_gap = 13;       // between columns, for the connecting lines
 constexpr Points row_gap = 8;        // between boxes above each other
 constexpr Points inside = 5;         // between a box and its text
 constexpr Points least_column = 62;  // narrower boxes break every word
@@ -22,14 +23,12 @@ class Tree {
   Tree(const CertificateSetting& set, const std::vector<TrailBox>& trail, Points width)
       : set_(set), trail_(trail), width_(width) {
     find_columns();
-    column_width_ =
-        (width - box_gap * static_cast<double>(columns_ - 1)) / static_cast<double>(columns_);
-    column_width_ = std::min(column_width_, 150.0);
+    find_widths();
   }
 
   /// None when the tree is too wide or too high to be drawn.
   std::optional<Block> draw() {
-    if (column_width_ < least_column) return std::nullopt;
+    if (*std::min_element(widths_.begin(), widths_.end()) < least_column) return std::nullopt;
     for (std::size_t i = 0; i < trail_.size(); ++i) texts_.push_back(text_of(i));
     middle_.assign(trail_.size(), -1);
     for (std::size_t i = trail_.size(); i-- > 0;) {
@@ -60,11 +59,35 @@ class Tree {
     for (const std::size_t back : from_end) column_.push_back(deepest - back);
   }
 
+  Points natural(std::size_t i) const {
+    const FontBook& fonts = set_.fonts;
+    Points widest = fonts.width(trail_[i].title, set_.type.table_bold);
+    if (last(i)) widest = fonts.width(trail_[i].title, sans(17, Weight::bold)) * 0.6;
+    for (const std::string& line : trail_[i].lines) {
+      widest = std::max(widest, fonts.width(line, set_.type.note));
+    }
+    return std::max(widest + 2 * inside + 1, least_column);
+  }
+
+  // Each column as wide as its text wants; where that is too much, the widest give way.
+  void find_widths() {
+    widths_.assign(columns_, least_column);
+    for (std::size_t i = 0; i < trail_.size(); ++i) {
+      widths_[column_[i]] = std::max(widths_[column_[i]], natural(i));
+    }
+    const Points room = width_ - box_gap * static_cast<double>(columns_ - 1);
+    const Points cap = width_cap(widths_, room);
+    Points taken = 0;
+    for (Points& w : widths_) taken += w = std::min(w, cap);
+    const Points spare = std::clamp((room - taken) / static_cast<double>(columns_), 0.0, 14.0);
+    for (Points& w : widths_) w += spare;
+  }
+
   bool last(std::size_t i) const { return i + 1 == trail_.size(); }
 
   Flow text_of(std::size_t i) const {
     const TrailBox& box = trail_[i];
-    const Points width = column_width_ - 2 * inside;
+    const Points width = widths_[column_[i]] - 2 * inside;
     const Grey grey = last(i) ? paper_white : ink;
     Flow flow = title_of(box, width, grey, last(i));
     for (const std::string& line : box.lines) {
@@ -134,12 +157,14 @@ class Tree {
   }
 
   Points left(std::size_t i) const {
-    return static_cast<double>(column_[i]) * (column_width_ + box_gap);
+    Points x = 0;
+    for (std::size_t c = 0; c < column_[i]; ++c) x += widths_[c] + box_gap;
+    return x;
   }
 
   void put_lines(Block& block, std::size_t i) const {
     for (const std::size_t parent : trail_[i].from) {
-      const Points from = left(parent) + column_width_;
+      const Points from = left(parent) + widths_[column_[parent]];
       const Points to = left(i);
       const Points bend = to - box_gap / 2;
       block.elements.push_back(Polyline{{{from, middle_[parent]},
@@ -151,7 +176,7 @@ class Tree {
   }
 
   void put_box(Block& block, std::size_t i) const {
-    const Box box{left(i), middle_[i] - height(i) / 2, column_width_, height(i)};
+    const Box box{left(i), middle_[i] - height(i) / 2, widths_[column_[i]], height(i)};
     block.elements.push_back(
         Rectangle{box, {true, last(i) ? 0.8 : 0.6, ink, true, last(i) ? ink : paper_white}});
     Points y = box.y + inside - 0.5;
@@ -165,7 +190,7 @@ class Tree {
   const std::vector<TrailBox>& trail_;
   Points width_;
   std::size_t columns_ = 1;
-  Points column_width_ = 0;
+  std::vector<Points> widths_;
   std::vector<std::size_t> column_;
   std::vector<std::size_t> used_;
   std::vector<Flow> texts_;

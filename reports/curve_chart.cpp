@@ -82,7 +82,9 @@ class Chart {
       high_ = std::max(high_, ceiling);
       low_ = std::min(low_, floor);
       const double band = ceiling - floor;
-      if (band > 0 && band / (high_ - low_) * plot_.height < least_band) {
+      const bool sliver = band / (high_ - low_) * plot_.height < least_band;
+      // A plan is read for its whole course, a record for how it kept to the window.
+      if (kind_ == CurveKind::recorded && band > 0 && sliver) {
         low_ = floor - 3 * band;
         cut_ = true;
       }

@@ -67,7 +67,13 @@ std::vector<std::string> cautions_for(const FiringSheet& sheet) {
 }
 
 std::string soak_words(const FiringBlade& blade) {
+  using std::chrono::minutes;
   if (blade.soak_least && blade.soak_most) {
+    const auto least = date::floor<minutes>(*blade.soak_least);
+    const auto most = date::floor<minutes>(*blade.soak_most);
+    if (least == *blade.soak_least && most == *blade.soak_most && most < minutes(60)) {
+      return std::to_string(least.count()) + "–" + std::to_string(most.count()) + " min";
+    }
     return to_text(*blade.soak_least) + " to " + to_text(*blade.soak_most);
   }
   if (blade.soak_least) return "from " + to_text(*blade.soak_least);
@@ -178,10 +184,10 @@ class SheetSetter {
     table.columns = {{"", ColumnAlign::right, 0, false},
                      {"Blade", ColumnAlign::left, 0, false},
                      {"Steel, place", ColumnAlign::left, 0, true},
-                     {"In, planned", ColumnAlign::centre, 0, false},
+                     {"Plan in", ColumnAlign::centre, 0, false},
                      {"In", ColumnAlign::left, 42, false},
                      {"Soak", ColumnAlign::left, 0, true},
-                     {"Out, planned", ColumnAlign::centre, 0, false},
+                     {"Plan out", ColumnAlign::centre, 0, false},
                      {"Out", ColumnAlign::left, 42, false}};
     if (quench) {
       table.columns.push_back({"Into", ColumnAlign::left, 0, true});

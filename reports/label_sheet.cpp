@@ -54,6 +54,33 @@ void check_face(TextCheck& check, const LabelFace& face) {
   check.code(face.qr, "code of a label");
 }
 
+// Wrapped lines; what finds no room is set into the last line, smaller and cut if it must be.
+void put_lines(const FontBook& fonts, Page& page, const std::vector<std::string>& lines,
+               const Box& box) {
+  constexpr Points leading = 9.2;
+  std::vector<SetLine> all;
+  for (const std::string& line : lines) {
+    for (SetLine& set : broken_lines(fonts, {{line, sans(7.5), ink}}, box.width)) {
+      all.push_back(std::move(set));
+    }
+  }
+  const auto room = static_cast<std::size_t>(box.height / leading);
+  for (std::size_t i = 0; i < std::min(room, all.size()); ++i) {
+    const Points y = box.y + leading * static_cast<double>(i + 1) - 1.5;
+    if (i + 1 == room && all.size() > room) {
+      std::string rest;
+      for (std::size_t k = i; k < all.size(); ++k) {
+        for (const TextRun& run : all[k].runs) rest += (rest.empty() ? "" : " ") + run.text;
+      }
+      page.elements.push_back(fitted_run(fonts, {box.x, y}, rest, sans(7.5), box.width, 6));
+      return;
+    }
+    Block block;
+    put_line(block, all[i], box.x, y, box.width, Align::left);
+    for (Element& e : block.elements) page.elements.push_back(std::move(e));
+  }
+}
+
 void put_face(const FontBook& fonts, Page& page, const LabelFace& face, const Box& box) {
   constexpr Points inside = 7;
   const auto add = [&](Element e) { page.elements.push_back(std::move(e)); };
@@ -69,19 +96,11 @@ void put_face(const FontBook& fonts, Page& page, const LabelFace& face, const Bo
   const Points width = right - x;
   Points y = box.y + 9;
   add(run_at(fonts, {x, y}, face.kind, sans(6.5), second_ink));
-  y += 16;
-  add(fitted_run(fonts, {x, y}, face.number, sans(18, Weight::bold), width, 7));
+  y += 18;
+  add(fitted_run(fonts, {x, y}, face.number, sans(16, Weight::bold), width, 7));
   const Points floor = box.bottom() - (face.strip.empty() ? 4 : 15);
-  y += 3;
-  for (const std::string& line : face.lines) {
-    for (const SetLine& set : broken_lines(fonts, {{line, sans(7.5), ink}}, width)) {
-      if (y + 9.2 > floor) break;
-      y += 9.2;
-      Block block;
-      put_line(block, set, x, y - 1.5, width, Align::left);
-      for (Element& e : block.elements) add(std::move(e));
-    }
-  }
+  y += 3.5;
+  put_lines(fonts, page, face.lines, {x, y, width, floor - y});
   if (face.strip.empty()) return;
   add(Rectangle{{x - 3, box.bottom() - 14, width, 11}, {false, 0, ink, true, ink}});
   TextRun strip = fitted_run(fonts, {x, box.bottom() - 6}, face.strip, sans(7, Weight::bold),

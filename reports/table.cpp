@@ -3,8 +3,21 @@
 
 #include <algorithm>
 #include <memory>
+#include <numeric>
 
 namespace tangmark::reports {
+
+Points width_cap(const std::vector<Points>& widths, Points room) {
+  Points low = 0;
+  Points high = std::max(room, 0.0);
+  for (int i = 0; i < 40; ++i) {
+    const Points cap = (low + high) / 2;
+    Points sum = 0;
+    for (const Points width : widths) sum += std::min(width, cap);
+    (sum <= room ? low : high) = cap;
+  }
+  return low;
+}
 
 namespace {
 
@@ -110,24 +123,24 @@ class TableSetter {
     return m;
   }
 
+  // What is left goes to the columns that stretch. Where there is too little, the widest columns
+  // without a set width give way until all fit.
   void spread(Points spare, std::size_t stretching) {
-    if (spare >= 0 && stretching == 0) return;
-    // Columns that stretch give first, down to a fifth of the table; then all without a set width.
-    Points elastic = 0;
-    for (std::size_t c = 0; c < columns_.size(); ++c) {
-      if (gives(c, stretching)) elastic += columns_[c].width;
+    if (spare >= 0) {
+      for (std::size_t c = 0; c < columns_.size() && stretching > 0; ++c) {
+        if (table_.columns[c].stretches) columns_[c].width += spare / static_cast<double>(stretching);
+      }
+      return;
     }
-    if (elastic <= 0) return;
+    std::vector<Points> elastic;
     for (std::size_t c = 0; c < columns_.size(); ++c) {
-      if (!gives(c, stretching)) continue;
-      const Points part = spare >= 0 ? spare / static_cast<double>(stretching)
-                                     : spare * columns_[c].width / elastic;
-      columns_[c].width = std::max(columns_[c].width + part, width_ / 12);
+      if (table_.columns[c].width <= 0) elastic.push_back(columns_[c].width);
     }
-  }
-
-  bool gives(std::size_t c, std::size_t stretching) const {
-    return stretching > 0 ? table_.columns[c].stretches : table_.columns[c].width <= 0;
+    const Points wanted = std::accumulate(elastic.begin(), elastic.end(), 0.0);
+    const Points cap = width_cap(elastic, wanted + spare);
+    for (std::size_t c = 0; c < columns_.size(); ++c) {
+      if (table_.columns[c].width <= 0) columns_[c].width = std::min(columns_[c].width, cap);
+    }
   }
 
   std::shared_ptr<const Block> head_block() const {

@@ -10,8 +10,8 @@ namespace tangmark::reports {
 
 enum class ColumnAlign { left, right, decimal, centre };
 
-/// One column. Without a width it takes what its widest cell needs; columns that stretch share what
-/// is left, or give way together when there is too little.
+/// One column. Without a width it takes what its widest cell needs, and gives way where the table
+/// would be too wide; columns that stretch share what is left.
 struct Column {
   std::string head;
   ColumnAlign align = ColumnAlign::left;
@@ -43,6 +43,10 @@ struct Table {
   Points gap = 8;          ///< between columns
   bool boxed = false;      ///< upright grey lines between columns, for cells to be filled
 };
+
+/// The greatest width at which columns that want these widths fit the room when wider ones are cut
+/// down to it.
+Points width_cap(const std::vector<Points>& widths, Points room);
 
 /// A cell of one plain span.
 Cell cell(std::string text, const Font& font, Grey grey = ink);

@@ -54,7 +54,7 @@ class CardSetter {
         look_(look),
         fonts_(fonts),
         document_{look.paper, "", "", "", card.printed, {}, {}, {}},
-        pour_(half_sheet(look.paper, side_margin, 22, 34), document_,
+        pour_(half_sheet(look.paper, side_margin, 22, 44), document_,
               [this](Page& page, std::size_t index) { return further_card(page, index); }),
         width_(pour_.sheet().text_width()) {}
 
@@ -162,7 +162,7 @@ class CardSetter {
   }
 
   Points further_card(Page& page, std::size_t index) const {
-    const Sheet sheet = half_sheet(look_.paper, side_margin, 22, 34);
+    const Sheet sheet = half_sheet(look_.paper, side_margin, 22, 44);
     page.elements.push_back(fitted_run(fonts_, {sheet.left, sheet.top + 36}, card_.blade,
                                        sans(46, Weight::bold), sheet.text_width() * 0.6, 14));
     page.elements.push_back(run_at(fonts_, {sheet.width - sheet.right, sheet.top + 36},

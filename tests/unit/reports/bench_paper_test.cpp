@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include <catch2/catch.hpp>
+
+#include "reports/curve_chart.h"
+#include "reports/page_text.h"
+#include "samples.h"
+
+namespace tangmark::reports::samples {
+
+namespace {
+
+using Catch::Contains;
+
+template <class T>
+std::size_t count_of(const Document& document) {
+  std::size_t found = 0;
+  for (const Page& page : document.pages) {
+    for (const Element& e : page.elements) found += std::holds_alternative<T>(e) ? 1 : 0;
+  }
+  return found;
+}
+
+}  // namespace
+
+TEST_CASE("a traveller keeps the order of the log and gives each operation a box") {
+  const TravellerCard card = traveller(Strain::ordinary);
+  const Document document = *traveller_document(card, metric(), fonts());
+  const std::string said = words_of(document);
+  std::size_t from = 0;
+  for (const TravellerStep& step : card.steps) {
+    INFO(step.operation);
+    const std::size_t at = said.find(step.operation, from);
+    REQUIRE(at != std::string::npos);
+    from = at + 1;
+  }
+  std::size_t boxes = 0;
+  for (const Page& page : document.pages) {
+    for (const Element& e : page.elements) {
+      const auto* box = std::get_if<Rectangle>(&e);
+      boxes += box && !box->paint.filled ? 1 : 0;
+    }
+  }
+  CHECK(boxes == card.steps.size());
+}
+
+TEST_CASE("each further card of a long route carries the blade's number") {
+  const Document document = *traveller_document(traveller(Strain::hard), metric(), fonts());
+  REQUIRE(document.pages.size() > 2);
+  for (const Page& page : document.pages) {
+    Document one;
+    one.pages.push_back(page);
+    CHECK_THAT(words_of(one), Contains("10214-Б\n"));
+  }
+}
+
+TEST_CASE("bench papers speak the maker's units") {
+  const std::string metric_words =
+      words_of(*traveller_document(traveller(Strain::ordinary), metric(), fonts()));
+  CHECK_THAT(metric_words, Contains("805 °C") && Contains("240 mm"));
+  const std::string customary_words =
+      words_of(*traveller_document(traveller(Strain::ordinary), customary(), fonts()));
+  CHECK_THAT(customary_words, Contains("1481 °F") && Contains("9.449 in"));
+}
+
+TEST_CASE("a firing sheet lists the blades in quench order with what each goes into") {
+  const std::string said =
+      words_of(*firing_sheet_document(firing(Strain::ordinary), metric(), fonts()));
+  CHECK(said.find("\n41\n") < said.find("\n42\n"));
+  CHECK_THAT(said, Contains("fast oil") && Contains("medium oil") && Contains("795–815 °C"));
+  CHECK_THAT(said, Contains("600 °C per hour"));
+}
+
+TEST_CASE("the caution for quench oil stands where oil is used, the one for heat always") {
+  FiringSheet sheet = firing(Strain::ordinary);
+  CHECK_THAT(words_of(*firing_sheet_document(sheet, metric(), fonts())), Contains("Quench oil flames"));
+  for (FiringBlade& blade : sheet.blades) blade.medium = "plates";
+  const std::string said = words_of(*firing_sheet_document(sheet, metric(), fonts()));
+  CHECK_THAT(said, Contains("Hot kiln") && !Contains("Quench oil"));
+}
+
+TEST_CASE("a customer's own material is marked as such on its label") {
+  const std::string said = words_of(*lot_labels(lots(Strain::ordinary), noon(), metric(), fonts()));
+  CHECK_THAT(said, Contains("Customer’s own, job C-70"));
+}
+
+TEST_CASE("labels go on over as many sheets as they need, one code each") {
+  const Document document = *lot_labels(lots(Strain::hard), noon(), metric(), fonts());
+  CHECK(document.pages.size() == 3);  // 50 lots, 21 on a sheet
+  CHECK(count_of<PlacedQr>(document) == 50);
+  CHECK(!lot_labels({}, noon(), metric(), fonts()));
+}
+
+TEST_CASE("a day list is in order of time with the untimed last") {
+  const std::string said = words_of(*day_list_document(day_list(Strain::ordinary), metric(), fonts()));
+  const std::size_t overdue = said.find("Overdue: Temper 58");
+  const std::size_t quench = said.find("Take out 41");
+  const std::size_t temper = said.find("Temper 2 at 205");
+  const std::size_t call = said.find("Tell H. Osterby");
+  REQUIRE(call != std::string::npos);
+  CHECK((overdue < quench && quench < temper && temper < call));
+  CHECK_THAT(said, Contains("any time"));
+}
+
+TEST_CASE("an empty day says that nothing needs hands") {
+  DayList list = day_list(Strain::ordinary);
+  list.entries.clear();
+  CHECK_THAT(words_of(*day_list_document(list, metric(), fonts())),
+             Contains("Nothing needs hands today."));
+}
+
+TEST_CASE("a thinned record keeps its hottest and coldest moment and its order") {
+  std::vector<CurvePoint> points;
+  for (int i = 0; i < 100'000; ++i) {
+    points.push_back({noon() + std::chrono::seconds(i), Temperature::celsius(800 + i % 7)});
+  }
+  points[54'321].temperature = Temperature::celsius(861);
+  points[54'322].temperature = Temperature::celsius(12);
+  const std::vector<CurvePoint> kept = thinned(points, 200);
+  CHECK(kept.size() <= 800);
+  const auto in_time = [](const CurvePoint& a, const CurvePoint& b) { return a.at < b.at; };
+  CHECK(std::is_sorted(kept.begin(), kept.end(), in_time));
+  CHECK(std::count(kept.begin(), kept.end(), points[54'321]) == 1);
+  CHECK(std::count(kept.begin(), kept.end(), points[54'322]) == 1);
+}
+
+}  // namespace tangmark::reports::samples
