@@ -132,7 +132,7 @@ class Setter {
   void open() {
     pour_.add({certificate_head(set_, c_, width_)});
     const bool airy = spread_ == Spread::more_pages;
-    pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 187 : 110)});
+    pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 210 : 140)});
     Flow flow;
     if (!c_.knife.empty()) append(flow, text({{c_.knife, set_.type.text, ink}}, width_));
     if (!c_.replaces.empty()) {
@@ -214,7 +214,7 @@ class Setter {
     for (std::size_t i = 0; i < c_.recorded.size(); i += 2) {
       Block row = blank(0);
       for (std::size_t k = i; k < std::min(i + 2, c_.recorded.size()); ++k) {
-        const Points high = spread_ == Spread::one_page ? 88 : 110;
+        const Points high = spread_ == Spread::one_page ? 88 : 132;
         const Block chart = curve_chart(set_.fonts, c_.recorded[k], CurveKind::recorded, set_.look,
                                         {each, high, 7});
         const Points x = static_cast<double>(k - i) * (each + gap);

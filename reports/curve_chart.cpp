@@ -229,7 +229,7 @@ class Chart {
       if (box) {
         block_.elements.push_back(moved(run, box->x + 1, box->y + line_ * 0.76));
       } else {
-        notes_.push_back(clock_text(mark.at, look_.zone) + " " + mark.text);
+        notes_.push_back(mark.text + " at " + clock_text(mark.at, look_.zone));
       }
     }
   }
@@ -238,7 +238,9 @@ class Chart {
     std::string words = std::string(unit_name(look_.temperature)) + " by the clock";
     if (cut_) words += ", from " + std::to_string(std::lround(low_)) + " up";
     words += ".";
-    for (const std::string& note : notes_) words += " " + note + ".";
+    for (std::size_t i = 0; i < notes_.size(); ++i) {
+      words += " " + notes_[i] + (i + 1 < notes_.size() ? "," : ".");
+    }
     Flow flow = paragraph(fonts_, {{words, font_, second_ink}}, plot_.width, line_);
     for (const Block& line : flow) {
       for (const Element& e : line.elements) {

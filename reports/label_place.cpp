@@ -53,7 +53,7 @@ bool LabelPlace::is_free(const Box& box) const {
 }
 
 std::optional<Box> LabelPlace::take(Place anchor, Points distance, Points width, Points height) {
-  for (const double out : {1.0, 2.0, 3.5, 5.5, 8.0}) {
+  for (const double out : {1.0, 2.0, 3.5, 5.0}) {
     const Points d = distance * out;
     const std::array<Place, 8> corners{{{anchor.x + d, anchor.y - height / 2},
                                         {anchor.x - d - width, anchor.y - height / 2},

@@ -64,12 +64,15 @@ std::string written(const Scratch& scratch, const Outcome<Document>& document) {
   return path;
 }
 
+// Without any kind of space: a reader joins and splits runs at spaces as it likes, and turns thin
+// no-break spaces into ordinary ones.
 std::string without_spaces(std::string text) {
-  std::string out;
-  for (const char c : text) {
-    if (c != ' ' && c != '\n' && c != '\f' && c != '\r') out += c;
+  for (const std::string space : {" ", "\n", "\f", "\r", "\u00A0", "\u2009", "\u202F"}) {
+    for (std::size_t at = 0; (at = text.find(space, at)) != std::string::npos;) {
+      text.erase(at, space.size());
+    }
   }
-  return out;
+  return text;
 }
 
 }  // namespace
