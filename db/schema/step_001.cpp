@@ -59,6 +59,7 @@ CREATE INDEX commission_customer ON commission(customer_id);
 CREATE TABLE contact(
   id INTEGER PRIMARY KEY, commission_id INTEGER NOT NULL REFERENCES commission(id),
   at TEXT NOT NULL, channel TEXT, words TEXT NOT NULL) STRICT;
+CREATE INDEX contact_commission ON contact(commission_id);
 
 CREATE TABLE model(
   id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE, description TEXT, construction TEXT NOT NULL,
@@ -117,6 +118,7 @@ CREATE TABLE payment(
   kind TEXT NOT NULL CHECK(kind IN('deposit','balance','refund','correction')),
   amount_minor INTEGER NOT NULL, currency TEXT NOT NULL, rate TEXT, at TEXT NOT NULL, method TEXT,
   corrects_id INTEGER REFERENCES payment(id), note TEXT) STRICT;
+CREATE INDEX payment_commission ON payment(commission_id);
 -- Issued papers about money; corrected by another document, never edited.
 CREATE TABLE invoice(
   id INTEGER PRIMARY KEY, number INTEGER NOT NULL UNIQUE,
@@ -129,6 +131,7 @@ CREATE TABLE invoice(
 CREATE TABLE promise(
   id INTEGER PRIMARY KEY, commission_id INTEGER NOT NULL REFERENCES commission(id),
   day TEXT NOT NULL, made_at TEXT NOT NULL, words TEXT, told TEXT) STRICT;
+CREATE INDEX promise_commission ON promise(commission_id);
 CREATE TABLE delay_notice(
   id INTEGER PRIMARY KEY, commission_id INTEGER NOT NULL REFERENCES commission(id),
   at TEXT NOT NULL, new_day TEXT NOT NULL, words TEXT NOT NULL,
@@ -186,6 +189,7 @@ CREATE TABLE reservation(
   id INTEGER PRIMARY KEY, item_id INTEGER NOT NULL REFERENCES item(id),
   piece_id INTEGER REFERENCES piece(id), lot_id INTEGER REFERENCES lot(id),
   length_nm INTEGER, mass_ug INTEGER, quantity_ppm INTEGER, at TEXT NOT NULL, released_at TEXT) STRICT;
+CREATE INDEX reservation_piece ON reservation(piece_id);
 
 CREATE TABLE billet(
   id INTEGER PRIMARY KEY, number INTEGER NOT NULL UNIQUE,
@@ -196,6 +200,8 @@ CREATE TABLE billet_part(
   id INTEGER PRIMARY KEY, billet_id INTEGER NOT NULL REFERENCES billet(id), position INTEGER NOT NULL,
   piece_id INTEGER NOT NULL REFERENCES piece(id), role TEXT NOT NULL CHECK(role IN('layer','core','cladding','charge')),
   layers INTEGER NOT NULL DEFAULT 1, mass_ug INTEGER NOT NULL) STRICT;
+CREATE INDEX billet_part_piece ON billet_part(piece_id);
+CREATE INDEX billet_part_billet ON billet_part(billet_id);
 -- One stage of making a billet: in = out + crop + scale + swarf, and the gap that nobody explains.
 CREATE TABLE weld_stage(
   id INTEGER PRIMARY KEY, billet_id INTEGER NOT NULL REFERENCES billet(id), number INTEGER NOT NULL,
@@ -214,6 +220,7 @@ CREATE TABLE melt(
 CREATE TABLE consumable_use(
   id INTEGER PRIMARY KEY, lot_id INTEGER NOT NULL REFERENCES lot(id), at TEXT NOT NULL,
   quantity_ppm INTEGER NOT NULL, blade_id INTEGER REFERENCES blade(id), note TEXT) STRICT;
+CREATE INDEX consumable_use_lot ON consumable_use(lot_id);
 -- A tank or tray: quench oil, brine, plates, etchant.
 CREATE TABLE bath(
   id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE, medium TEXT NOT NULL,
@@ -298,11 +305,14 @@ CREATE TABLE firing_blade(
   id INTEGER PRIMARY KEY, firing_id INTEGER NOT NULL REFERENCES firing(id), blade_id INTEGER NOT NULL REFERENCES blade(id),
   route_step_id INTEGER REFERENCES route_step(id), position INTEGER NOT NULL, time_in TEXT, time_out TEXT,
   UNIQUE(firing_id, blade_id)) STRICT;
+CREATE INDEX firing_blade_step ON firing_blade(route_step_id);
+CREATE INDEX firing_blade_blade ON firing_blade(blade_id);
 CREATE TABLE kiln_record(
   id INTEGER PRIMARY KEY, firing_id INTEGER REFERENCES firing(id), kiln_id INTEGER NOT NULL REFERENCES kiln(id),
   attachment_id INTEGER NOT NULL REFERENCES attachment(id), starts_at TEXT NOT NULL, ends_at TEXT NOT NULL,
   samples INTEGER NOT NULL, peak_k1800 INTEGER NOT NULL, sensors TEXT NOT NULL,
   independent INTEGER NOT NULL DEFAULT 0, settings TEXT NOT NULL) STRICT;
+CREATE INDEX kiln_record_firing ON kiln_record(firing_id);
 
 -- --------------------------------------------------------------- certificates
 CREATE TABLE certificate(
