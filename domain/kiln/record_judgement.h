@@ -38,7 +38,7 @@ struct RecordJudgement {
   std::optional<std::int64_t> soak_start_ms, soak_end_ms;
   std::optional<double> in_window_min;  ///< all time inside, also between two samples outside
   std::optional<double> overshoot_c;    ///< of the peak above the window, else nought
-  // Over any 5 minutes, the steepest; none when the record is shorter or never rises (falls).
+  // Over any 5 minutes, the steepest; nought when it never rises (falls), none when it is shorter.
   std::optional<double> max_ramp_c_per_h;
   std::optional<double> max_cooling_c_per_h;
   double median_interval_s = 0;

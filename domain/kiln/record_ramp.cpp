@@ -50,8 +50,8 @@ void RecordRamp::meet(double change_k) {
   fall_k_ = std::max(fall_k_, -change_k);
 }
 
-std::optional<double> RecordRamp::steepest(double change_k) {
-  if (change_k <= 0) return std::nullopt;
+std::optional<double> RecordRamp::steepest(double change_k) const {
+  if (next_start_ == 0) return std::nullopt;
   return change_k * spans_per_hour;
 }
 

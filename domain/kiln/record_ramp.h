@@ -12,7 +12,7 @@ namespace tangmark::kiln {
 class RecordRamp {
  public:
   void add(std::int64_t ms, double kelvin);
-  /// C per hour, above nought; none when the curve is shorter than 5 minutes or never rises.
+  /// C per hour; nought when it never rises (falls), none when the curve is shorter than 5 minutes.
   std::optional<double> steepest_rise() const { return steepest(rise_k_); }
   std::optional<double> steepest_fall() const { return steepest(fall_k_); }
 
@@ -22,7 +22,7 @@ class RecordRamp {
     double kelvin;
   };
   void meet(double change_k);
-  static std::optional<double> steepest(double change_k);
+  std::optional<double> steepest(double change_k) const;
 
   std::vector<Point> points_;  // from first_ on: the last point at or before 5 minutes ago, and later
   std::size_t first_ = 0;

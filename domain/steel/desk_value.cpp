@@ -5,6 +5,18 @@
 
 namespace tangmark::steel {
 
+DeskValue::DeskValue() = default;
+DeskValue::DeskValue(bool yes) : held_(yes) {}
+DeskValue::DeskValue(std::int64_t whole) : held_(whole) {}
+DeskValue::DeskValue(double number) : held_(number) {}
+DeskValue::DeskValue(std::string words) : held_(std::move(words)) {}
+DeskValue::DeskValue(std::string_view words) : held_(std::string(words)) {}
+DeskValue::DeskValue(const char* words) : held_(std::string(words)) {}
+DeskValue::DeskValue(const DeskValue& other) = default;
+DeskValue::DeskValue(DeskValue&& other) noexcept = default;
+DeskValue& DeskValue::operator=(const DeskValue& other) = default;
+DeskValue& DeskValue::operator=(DeskValue&& other) noexcept = default;
+DeskValue::~DeskValue() = default;
 DeskValue::DeskValue(List list) : held_(std::move(list)) {}
 DeskValue::DeskValue(Fields fields) : held_(std::move(fields)) {}
 

@@ -20,16 +20,21 @@ class DeskValue {
   using Fields = std::vector<DeskField>;
   using Held = std::variant<std::monostate, bool, std::int64_t, double, std::string, List, Fields>;
 
-  DeskValue() = default;  ///< nothing ("null")
-  DeskValue(bool yes) : held_(yes) {}
-  DeskValue(std::int64_t whole) : held_(whole) {}
-  DeskValue(double number) : held_(number) {}
-  DeskValue(std::string words) : held_(std::move(words)) {}
-  DeskValue(std::string_view words) : held_(std::string(words)) {}
-  DeskValue(const char* words) : held_(std::string(words)) {}
+  DeskValue();  ///< nothing ("null")
+  DeskValue(bool yes);
+  DeskValue(std::int64_t whole);
+  DeskValue(double number);
+  DeskValue(std::string words);
+  DeskValue(std::string_view words);
+  DeskValue(const char* words);
   DeskValue(List list);
   DeskValue(Fields fields);
   DeskValue(const std::vector<std::string>& words);
+  DeskValue(const DeskValue& other);
+  DeskValue(DeskValue&& other) noexcept;
+  DeskValue& operator=(const DeskValue& other);
+  DeskValue& operator=(DeskValue&& other) noexcept;
+  ~DeskValue();
 
   const Held& held() const { return held_; }
   bool is_nothing() const { return held_.index() == 0; }
@@ -43,7 +48,7 @@ class DeskValue {
   const List& list() const;
 
  private:
-  Held held_;
+  Held held_;  // a field holds a value in turn, so all that makes one stands in the source file
 };
 
 /// One named value.

@@ -5,6 +5,7 @@
 #include <random>
 
 #include "domain/kiln/record_soak.h"
+#include "domain/kiln/record_stream.h"
 
 using namespace tangmark;
 using namespace tangmark::kiln;
@@ -45,7 +46,7 @@ TEST_CASE("a usual firing is judged as a maker would by hand") {
   CHECK(result.in_window_min.value() == Approx(31));
   CHECK(result.overshoot_c.value() == 0);
   CHECK(result.max_ramp_c_per_h.value() == Approx(600));
-  CHECK_FALSE(result.max_cooling_c_per_h);
+  CHECK(result.max_cooling_c_per_h.value() == 0);
   CHECK(result.gaps.empty());
   CHECK(result.median_interval_s == 60);
 }
@@ -181,4 +182,41 @@ TEST_CASE("a sensor is set right by a check thermocouple and says so") {
   CHECK(right.readings[0][0] == Temperature::celsius(806));
   CHECK(right.readings[1] == record.readings[1]);
   CHECK(right.shape.sensors[0].name == "c1 (corrected)");
+}
+
+TEST_CASE("a streamed record answers as the word kiln-record prints it") {
+  std::string text = "time,temp c,check c\n";
+  for (int minute = 0; minute < 3000; ++minute) {
+    const int hour = minute / 60 % 24;
+    const int day = 1 + minute / 1440;
+    text += "2026-03-0" + std::to_string(day) + (hour < 10 ? " 0" : " ") + std::to_string(hour) +
+            (minute % 60 < 10 ? ":0" : ":") + std::to_string(minute % 60) + ",800,802\n";
+  }
+  const Zone berlin = Zone::of("Europe/Berlin").value();
+  RecordStream stream(hardening, berlin);
+  for (std::size_t at = 0; at < text.size(); at += 1000) CHECK(stream.feed(text.substr(at, 1000)));
+  const auto judged = stream.finish();
+  REQUIRE(judged);
+  const steel::DeskValue answer(record_answer(*judged, berlin));
+  CHECK(answer.find("samples")->number() == 3000);
+  CHECK(answer.find("start")->words() == "2026-03-01T00:00:00+01:00");
+  CHECK(answer.find("end")->words() == "2026-03-03T01:59:00+01:00");
+  CHECK(answer.find("in_window_min")->number() == Approx(2999));
+  CHECK(answer.find("gaps")->list().empty());
+  CHECK(answer.find("sensors")->list().size() == 2);
+  CHECK(answer.find("sensors")->list()[1].words() == "check c");
+
+  RecordStream without(std::nullopt, berlin);
+  without.feed("s,c\n0,20\n60,30\n");
+  const steel::DeskValue plain(record_answer(without.finish().value(), berlin));
+  CHECK(plain.find("in_window_min")->is_nothing());
+  CHECK(plain.find("soak_start")->is_nothing());
+  CHECK(plain.find("end")->number() == 60);
+  CHECK(plain.find("max_ramp_c_per_h")->is_nothing());
+
+  RecordStream broken(std::nullopt, berlin);
+  broken.feed("hello\n");
+  CHECK_FALSE(broken.finish().ok());
+  RecordStream empty(std::nullopt, berlin);
+  CHECK_FALSE(empty.finish().ok());
 }
