@@ -14,11 +14,11 @@ namespace tangmark::commission {
 /// A return, re-sharpening or warranty job. Its hours count into the true cost of that knife.
 struct Aftercare {
   blade::BladeId blade;
-  Instant at;
-  std::string complaint;
-  std::optional<std::string> condition, cause, work;
+  Instant at{};
+  std::string complaint{};
+  std::optional<std::string> condition{}, cause{}, work{};
   Duration hands_on{};
-  std::optional<std::string> paid_by;
+  std::optional<std::string> paid_by{};
   friend bool operator==(const Aftercare&, const Aftercare&) = default;
 };
 using KeptAftercare = Kept<Aftercare, AftercareId>;

@@ -26,20 +26,20 @@ struct Commission {
   std::int64_t number = 0;  ///< never repeats
   CustomerId customer;
   CommissionState state = CommissionState::enquiry;
-  Instant opened_at;
-  std::optional<std::string> channel;       ///< "e-mail", "market stall"
-  std::optional<std::string> buyers_words;  ///< "a damascus knife, about so long"
-  std::optional<Money> budget;
-  Currency currency;
-  std::optional<CalendarDate> wanted_by;
-  std::optional<std::string> wanted_why;  ///< "wedding"
-  std::optional<std::string> destination; ///< country the knife goes to
-  std::optional<CalendarDate> reply_by;
-  std::optional<std::string> refund_rule;  ///< as agreed; frozen when the deposit is taken
-  std::optional<CalendarDate> specification_confirmed_on;
-  std::optional<CalendarDate> accepted_on, delivered_on;
-  std::optional<std::string> cancelled_why;
-  std::optional<CalendarDate> law_checked_on;  ///< by the maker; the program gives no verdict
+  Instant opened_at{};
+  std::optional<std::string> channel{};       ///< "e-mail", "market stall"
+  std::optional<std::string> buyers_words{};  ///< "a damascus knife, about so long"
+  std::optional<Money> budget{};
+  Currency currency{};
+  std::optional<CalendarDate> wanted_by{};
+  std::optional<std::string> wanted_why{};  ///< "wedding"
+  std::optional<std::string> destination{}; ///< country the knife goes to
+  std::optional<CalendarDate> reply_by{};
+  std::optional<std::string> refund_rule{};  ///< as agreed; frozen when the deposit is taken
+  std::optional<CalendarDate> specification_confirmed_on{};
+  std::optional<CalendarDate> accepted_on{}, delivered_on{};
+  std::optional<std::string> cancelled_why{};
+  std::optional<CalendarDate> law_checked_on{};  ///< by the maker; the program gives no verdict
   friend bool operator==(const Commission&, const Commission&) = default;
 };
 using KeptCommission = Kept<Commission, CommissionId>;

@@ -13,9 +13,9 @@ namespace tangmark::commission {
 /// Something said between shop and buyer that matters later.
 struct Contact {
   CommissionId commission;
-  Instant at;
-  std::optional<std::string> channel;
-  std::string words;
+  Instant at{};
+  std::optional<std::string> channel{};
+  std::string words{};
   friend bool operator==(const Contact&, const Contact&) = default;
 };
 using KeptContact = Kept<Contact, ContactId>;

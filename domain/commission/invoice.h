@@ -23,10 +23,10 @@ struct Invoice {
   std::int64_t number = 0;  ///< never repeats
   CommissionId commission;
   InvoiceKind kind = InvoiceKind::balance_invoice;
-  Instant issued_at;
-  Money total;
-  std::optional<InvoiceId> corrects;
-  std::string body;  ///< everything the paper says, as JSON, so that a reprint says the same
+  Instant issued_at{};
+  Money total{};
+  std::optional<InvoiceId> corrects{};
+  std::string body{};  ///< everything the paper says, as JSON, so that a reprint says the same
   friend bool operator==(const Invoice&, const Invoice&) = default;
 };
 using KeptInvoice = Kept<Invoice, InvoiceId>;

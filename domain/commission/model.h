@@ -22,18 +22,18 @@ namespace tangmark::commission {
 
 /// A knife pattern the shop makes again, with its usual blank, route, hours and uses.
 struct Model {
-  std::string name;
-  std::optional<std::string> description;
+  std::string name{};
+  std::optional<std::string> description{};
   Construction construction = Construction::monosteel;
-  std::optional<std::string> grade;
-  Length blade_length;
-  Length blank_length, blank_width, blank_thickness;
+  std::optional<std::string> grade{};
+  Length blade_length{};
+  Length blank_length{}, blank_width{}, blank_thickness{};
   Share yield = Share::whole();  ///< of the mass taken from the bar, what is still there in the blank
-  std::optional<Money> price;    ///< list price
-  std::optional<Money> price_per_mm;  ///< added to the list price for each mm above blade_length
-  Currency currency;
-  std::optional<std::string> hardness_aim;  ///< "60-61 HRC"
-  std::optional<CalendarDate> retired_on;
+  std::optional<Money> price{};    ///< list price
+  std::optional<Money> price_per_mm{};  ///< added to the list price for each mm above blade_length
+  Currency currency{};
+  std::optional<std::string> hardness_aim{};  ///< "60-61 HRC"
+  std::optional<CalendarDate> retired_on{};
   friend bool operator==(const Model&, const Model&) = default;
 };
 using KeptModel = Kept<Model, ModelId>;
@@ -42,17 +42,17 @@ using KeptModel = Kept<Model, ModelId>;
 struct ModelStep {
   ModelId model;
   std::int64_t position = 0;
-  std::string operation;  ///< "harden", "temper", or one of the shop's own
+  std::string operation{};  ///< "harden", "temper", or one of the shop's own
   Duration hands_on{}, attended{}, unattended{};
   Share survival = Share::whole();  ///< of the blades that reach it
-  std::optional<Temperature> temperature, low, high;
-  std::optional<Duration> soak, soak_max;
-  std::optional<std::string> medium;  ///< what it is quenched or etched in
-  std::optional<Duration> gap_max;    ///< the longest wait after the step before
-  std::optional<TemperatureDifference> cool_per_h;
-  std::optional<Temperature> cool_to;
+  std::optional<Temperature> temperature{}, low{}, high{};
+  std::optional<Duration> soak{}, soak_max{};
+  std::optional<std::string> medium{};  ///< what it is quenched or etched in
+  std::optional<Duration> gap_max{};    ///< the longest wait after the step before
+  std::optional<TemperatureDifference> cool_per_h{};
+  std::optional<Temperature> cool_to{};
   bool unattended_allowed = false;
-  std::optional<std::string> note;
+  std::optional<std::string> note{};
   friend bool operator==(const ModelStep&, const ModelStep&) = default;
 };
 using KeptModelStep = Kept<ModelStep, ModelStepId>;
@@ -64,11 +64,11 @@ struct ModelUse {
   ModelId model;
   std::int64_t position = 0;
   UseKind kind = UseKind::used_up;
-  std::string text;
-  Share quantity;  ///< in `unit`, in millionths
-  std::string unit;
-  Money each;
-  std::optional<Share> low, high;  ///< the range the quantity is known to lie in
+  std::string text{};
+  Share quantity{};  ///< in `unit`, in millionths
+  std::string unit{};
+  Money each{};
+  std::optional<Share> low{}, high{};  ///< the range the quantity is known to lie in
   friend bool operator==(const ModelUse&, const ModelUse&) = default;
 };
 using KeptModelUse = Kept<ModelUse, ModelUseId>;

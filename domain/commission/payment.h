@@ -23,12 +23,12 @@ struct Payment {
   std::int64_t number = 0;  ///< never repeats
   CommissionId commission;
   PaymentKind kind = PaymentKind::deposit;
-  Money amount;
-  std::optional<std::string> rate;  ///< of exchange, as the bank stated it
-  Instant at;
-  std::optional<std::string> method;  ///< "bank", "cash"
-  std::optional<PaymentId> corrects;
-  std::optional<std::string> note;
+  Money amount{};
+  std::optional<std::string> rate{};  ///< of exchange, as the bank stated it
+  Instant at{};
+  std::optional<std::string> method{};  ///< "bank", "cash"
+  std::optional<PaymentId> corrects{};
+  std::optional<std::string> note{};
   friend bool operator==(const Payment&, const Payment&) = default;
 };
 using KeptPayment = Kept<Payment, PaymentId>;

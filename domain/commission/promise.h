@@ -18,10 +18,10 @@ namespace tangmark::commission {
 /// latest one holds.
 struct Promise {
   CommissionId commission;
-  CalendarDate day;
-  Instant made_at;
-  std::optional<std::string> words;
-  std::optional<std::string> told;  ///< who was told, and how
+  CalendarDate day{};
+  Instant made_at{};
+  std::optional<std::string> words{};
+  std::optional<std::string> told{};  ///< who was told, and how
   friend bool operator==(const Promise&, const Promise&) = default;
 };
 using KeptPromise = Kept<Promise, PromiseId>;
@@ -31,11 +31,11 @@ enum class Consent { asked, given, refused };
 
 struct DelayNotice {
   CommissionId commission;
-  Instant at;
-  CalendarDate new_day;
-  std::string words;
+  Instant at{};
+  CalendarDate new_day{};
+  std::string words{};
   Consent consent = Consent::asked;
-  std::optional<Instant> consent_at;
+  std::optional<Instant> consent_at{};
   friend bool operator==(const DelayNotice&, const DelayNotice&) = default;
 };
 using KeptDelayNotice = Kept<DelayNotice, DelayNoticeId>;

@@ -27,11 +27,11 @@ enum class QuoteSide { cost, price };
 struct QuoteLine {
   QuoteSide side = QuoteSide::cost;
   std::int64_t position = 0;  ///< within its side
-  std::string kind;           ///< word of the cost line's kind
-  std::string text;
-  std::optional<std::string> quantity, unit;
-  std::optional<Money> each;
-  Money amount;
+  std::string kind{};           ///< word of the cost line's kind
+  std::string text{};
+  std::optional<std::string> quantity{}, unit{};
+  std::optional<Money> each{};
+  Money amount{};
   friend bool operator==(const QuoteLine&, const QuoteLine&) = default;
 };
 
@@ -39,21 +39,21 @@ struct QuoteLine {
 struct Quote {
   CommissionId commission;
   std::int64_t version = 1;
-  Instant made_at;
-  CalendarDate valid_until;
-  Money cost;
-  Money price;  ///< before tax when tax is exclusive, with it when inclusive
-  Money tax, total, deposit;
-  Money floor;            ///< below this the maker earns less than the own rate
-  Money earned_per_hour;
+  Instant made_at{};
+  CalendarDate valid_until{};
+  Money cost{};
+  Money price{};  ///< before tax when tax is exclusive, with it when inclusive
+  Money tax{}, total{}, deposit{};
+  Money floor{};            ///< below this the maker earns less than the own rate
+  Money earned_per_hour{};
   TaxMode tax_mode = TaxMode::none;
-  Share tax_rate;
-  std::string price_how;  ///< "margin 20 %", "fixed by hand", "list price"
+  Share tax_rate{};
+  std::string price_how{};  ///< "margin 20 %", "fixed by hand", "list price"
   Duration hands_on{}, attended{}, unattended{};
-  std::optional<std::string> assumptions;
-  std::optional<Instant> sent_at, answered_at;
-  std::optional<QuoteAnswer> answer;
-  std::vector<QuoteLine> lines;
+  std::optional<std::string> assumptions{};
+  std::optional<Instant> sent_at{}, answered_at{};
+  std::optional<QuoteAnswer> answer{};
+  std::vector<QuoteLine> lines{};
   friend bool operator==(const Quote&, const Quote&) = default;
 };
 using KeptQuote = Kept<Quote, QuoteId>;

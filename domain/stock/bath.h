@@ -23,17 +23,17 @@ enum class BathUse { quench, etch, other };
 
 /// A tank or tray: quench oil, brine, plates, etchant.
 struct Bath {
-  std::string name;
-  std::string medium;  ///< "medium oil", "brine", "plates", "ferric chloride"
+  std::string name{};
+  std::string medium{};  ///< "medium oil", "brine", "plates", "ferric chloride"
   BathUse use = BathUse::quench;
-  std::optional<LotId> lot;
-  std::optional<Length> depth;
-  std::optional<Volume> volume;
-  std::optional<Temperature> low, high;  ///< the band it is used in
-  std::optional<Instant> filled_at, checked_at;
-  std::optional<std::int64_t> check_days;  ///< a check is due this many days after the last
-  std::optional<Share> strength;           ///< mass fraction of an etchant or brine
-  std::optional<Instant> retired_at;
+  std::optional<LotId> lot{};
+  std::optional<Length> depth{};
+  std::optional<Volume> volume{};
+  std::optional<Temperature> low{}, high{};  ///< the band it is used in
+  std::optional<Instant> filled_at{}, checked_at{};
+  std::optional<std::int64_t> check_days{};  ///< a check is due this many days after the last
+  std::optional<Share> strength{};           ///< mass fraction of an etchant or brine
+  std::optional<Instant> retired_at{};
   friend bool operator==(const Bath&, const Bath&) = default;
 };
 using KeptBath = Kept<Bath, BathId>;

@@ -24,14 +24,14 @@ enum class BilletKind { pattern_welded, laminated, ingot, smelted };
 struct Billet {
   std::int64_t number = 0;  ///< never repeats
   BilletKind kind = BilletKind::pattern_welded;
-  std::optional<std::string> name;
-  std::string made_by;
-  Instant started_at;
-  std::optional<Instant> finished_at;
-  std::optional<std::int64_t> layers;  ///< by the arithmetic of the logged stages
-  std::optional<std::string> pattern;
-  std::optional<Instant> scrapped_at;
-  std::optional<std::string> note;
+  std::optional<std::string> name{};
+  std::string made_by{};
+  Instant started_at{};
+  std::optional<Instant> finished_at{};
+  std::optional<std::int64_t> layers{};  ///< by the arithmetic of the logged stages
+  std::optional<std::string> pattern{};
+  std::optional<Instant> scrapped_at{};
+  std::optional<std::string> note{};
   friend bool operator==(const Billet&, const Billet&) = default;
 };
 using KeptBillet = Kept<Billet, BilletId>;
@@ -45,7 +45,7 @@ struct BilletPart {
   PieceId piece;
   BilletRole role = BilletRole::layer;
   std::int64_t layers = 1;
-  Mass mass;
+  Mass mass{};
   friend bool operator==(const BilletPart&, const BilletPart&) = default;
 };
 using KeptBilletPart = Kept<BilletPart, BilletPartId>;
@@ -56,17 +56,17 @@ enum class StageWork { stack, weld, draw, fold, cut, twist, crop };
 struct WeldStage {
   BilletId billet;
   std::int64_t number = 0;  ///< within the billet
-  Instant at, entered_at;
+  Instant at{}, entered_at{};
   StageWork operation = StageWork::weld;
   std::int64_t pieces = 1;  ///< a cut stacks this many pieces again
-  Mass mass_in, mass_out, crop, scale, swarf;
-  Mass gap;  ///< unexplained; negative when more came out than went in
-  std::optional<Length> thickness;
-  std::optional<Temperature> temperature;
-  std::optional<std::string> flux;
-  std::optional<std::string> who;
+  Mass mass_in{}, mass_out{}, crop{}, scale{}, swarf{};
+  Mass gap{};  ///< unexplained; negative when more came out than went in
+  std::optional<Length> thickness{};
+  std::optional<Temperature> temperature{};
+  std::optional<std::string> flux{};
+  std::optional<std::string> who{};
   Duration hands_on{};
-  std::optional<std::string> note;
+  std::optional<std::string> note{};
   friend bool operator==(const WeldStage&, const WeldStage&) = default;
 };
 using KeptWeldStage = Kept<WeldStage, WeldStageId>;

@@ -16,10 +16,10 @@ namespace tangmark::stock {
 /// Use of a consumable lot: a belt binned, gas weighed, etchant poured.
 struct ConsumableUse {
   LotId lot;
-  Instant at;
-  Share quantity;  ///< in the lot's unit, in millionths
-  std::optional<blade::BladeId> blade;
-  std::optional<std::string> note;
+  Instant at{};
+  Share quantity{};  ///< in the lot's unit, in millionths
+  std::optional<blade::BladeId> blade{};
+  std::optional<std::string> note{};
   friend bool operator==(const ConsumableUse&, const ConsumableUse&) = default;
 };
 using KeptConsumableUse = Kept<ConsumableUse, ConsumableUseId>;
@@ -27,11 +27,11 @@ using KeptConsumableUse = Kept<ConsumableUse, ConsumableUseId>;
 /// What is left of one kind of consumable over all its lots, against the least to keep.
 struct ConsumableLevel {
   LotKind kind = LotKind::other;
-  std::string name;
-  std::string unit;
-  Share bought, used, left;
-  std::optional<Share> floor;                ///< the highest floor of its lots
-  std::optional<CalendarDate> expires_next;  ///< of the lots with something left
+  std::string name{};
+  std::string unit{};
+  Share bought{}, used{}, left{};
+  std::optional<Share> floor{};                ///< the highest floor of its lots
+  std::optional<CalendarDate> expires_next{};  ///< of the lots with something left
   bool below_floor() const { return floor && left < *floor; }
   friend bool operator==(const ConsumableLevel&, const ConsumableLevel&) = default;
 };

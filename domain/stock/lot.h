@@ -39,42 +39,42 @@ enum class BoughtAs { one_steel, pattern_welded, laminated };
 struct Lot {
   std::int64_t number = 0;  ///< never repeats
   LotKind kind = LotKind::steel;
-  std::string name;  ///< "80CrV2 flat 30 x 4", "ceramic belt 36 grit"
-  std::optional<std::string> supplier, invoice;
-  Instant received_at;
-  std::optional<commission::CustomerId> owner;
-  std::optional<Instant> returned_at;
-  std::optional<std::string> return_note;
+  std::string name{};  ///< "80CrV2 flat 30 x 4", "ceramic belt 36 grit"
+  std::optional<std::string> supplier{}, invoice{};
+  Instant received_at{};
+  std::optional<commission::CustomerId> owner{};
+  std::optional<Instant> returned_at{};
+  std::optional<std::string> return_note{};
 
   // Steel.
-  std::optional<std::string> grade;  ///< none: nobody said what it is
-  std::optional<Section> section;
-  std::optional<Length> thickness, width, diameter, length;  ///< of one bar as received
+  std::optional<std::string> grade{};  ///< none: nobody said what it is
+  std::optional<Section> section{};
+  std::optional<Length> thickness{}, width{}, diameter{}, length{};  ///< of one bar as received
   std::int64_t count = 1;                                    ///< bars received
-  std::optional<Mass> mass;                                  ///< of the whole lot, weighed
-  std::optional<Density> density;
-  std::optional<std::string> condition;  ///< "annealed", "hot rolled", "spheroidised"
-  std::optional<std::string> melt_number;
+  std::optional<Mass> mass{};                                  ///< of the whole lot, weighed
+  std::optional<Density> density{};
+  std::optional<std::string> condition{};  ///< "annealed", "hot rolled", "spheroidised"
+  std::optional<std::string> melt_number{};
   SupplyDocument document = SupplyDocument::none;
   bool mark_matched = false;  ///< the melt number of the document was found on the bar
-  std::optional<std::string> mark_words;  ///< what the mark on the bar says
-  std::optional<std::string> analysis;    ///< "C:0.95,Mn:0.3", weight per cent
-  std::optional<IdentifiedBy> identified_by;
-  std::optional<BoughtAs> bought_as;
-  std::optional<std::int64_t> stated_layers;  ///< as stated by the supplier
-  std::optional<std::string> stated_maker;    ///< likewise
+  std::optional<std::string> mark_words{};  ///< what the mark on the bar says
+  std::optional<std::string> analysis{};    ///< "C:0.95,Mn:0.3", weight per cent
+  std::optional<IdentifiedBy> identified_by{};
+  std::optional<BoughtAs> bought_as{};
+  std::optional<std::int64_t> stated_layers{};  ///< as stated by the supplier
+  std::optional<std::string> stated_maker{};    ///< likewise
 
   // Handle material.
-  std::optional<std::string> species, species_latin, source, papers;
+  std::optional<std::string> species{}, species_latin{}, source{}, papers{};
   bool stabilised = false;
 
   // Consumables and handle stock: how much was bought, in `unit`, and the least to keep.
-  std::optional<Share> quantity;  ///< whole units in millionths: 2.5 l is 2,500,000
-  std::optional<std::string> unit;
-  std::optional<CalendarDate> expires_on;
-  std::optional<Share> floor;
+  std::optional<Share> quantity{};  ///< whole units in millionths: 2.5 l is 2,500,000
+  std::optional<std::string> unit{};
+  std::optional<CalendarDate> expires_on{};
+  std::optional<Share> floor{};
 
-  Money price;  ///< of the whole lot
+  Money price{};  ///< of the whole lot
   friend bool operator==(const Lot&, const Lot&) = default;
 };
 using KeptLot = Kept<Lot, LotId>;

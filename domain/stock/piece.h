@@ -23,18 +23,18 @@ enum class PieceState { on_hand, cut_up, in_a_billet, blank, returned, scrap };
 /// Any part of a bar or billet. A bar has no parent; an offcut is a piece whose parent is a piece; a
 /// piece of a billet names the billet.
 struct Piece {
-  std::string tag;  ///< what is written on it: "17-2", "17-2B"; never repeats
-  std::optional<LotId> lot;
-  std::optional<BilletId> billet;
-  std::optional<PieceId> parent;
-  std::optional<CutId> cut;  ///< the cut that made it
-  std::optional<Length> length, width, thickness, diameter;
-  Mass mass;
+  std::string tag{};  ///< what is written on it: "17-2", "17-2B"; never repeats
+  std::optional<LotId> lot{};
+  std::optional<BilletId> billet{};
+  std::optional<PieceId> parent{};
+  std::optional<CutId> cut{};  ///< the cut that made it
+  std::optional<Length> length{}, width{}, thickness{}, diameter{};
+  Mass mass{};
   PieceMark mark = PieceMark::tagged;
   PieceState state = PieceState::on_hand;
-  std::optional<std::string> place;  ///< "rack 2"
-  Instant made_at;
-  std::optional<std::string> note;
+  std::optional<std::string> place{};  ///< "rack 2"
+  Instant made_at{};
+  std::optional<std::string> note{};
   friend bool operator==(const Piece&, const Piece&) = default;
 };
 using KeptPiece = Kept<Piece, PieceId>;
@@ -45,12 +45,12 @@ enum class MarkWentTo { blank, rest, neither };
 /// One cut of one piece. before = after + swarf + gap.
 struct Cut {
   PieceId piece;
-  Instant at;
-  Length kerf;
-  Mass mass_before;
-  Mass mass_after;  ///< of all parts together
-  Mass swarf;       ///< what the kerf took, by its volume
-  Mass gap;         ///< unexplained; negative when more came out than went in
+  Instant at{};
+  Length kerf{};
+  Mass mass_before{};
+  Mass mass_after{};  ///< of all parts together
+  Mass swarf{};       ///< what the kerf took, by its volume
+  Mass gap{};         ///< unexplained; negative when more came out than went in
   MarkWentTo mark_went_to = MarkWentTo::neither;
   friend bool operator==(const Cut&, const Cut&) = default;
 };

@@ -17,13 +17,13 @@ namespace tangmark::stock {
 /// quantity of a handle lot. None of the three: the whole of it.
 struct Reservation {
   commission::ItemId item;
-  std::optional<PieceId> piece;
-  std::optional<LotId> lot;
-  std::optional<Length> length;
-  std::optional<Mass> mass;
-  std::optional<Share> quantity;
-  Instant at;
-  std::optional<Instant> released_at;
+  std::optional<PieceId> piece{};
+  std::optional<LotId> lot{};
+  std::optional<Length> length{};
+  std::optional<Mass> mass{};
+  std::optional<Share> quantity{};
+  Instant at{};
+  std::optional<Instant> released_at{};
   friend bool operator==(const Reservation&, const Reservation&) = default;
 };
 using KeptReservation = Kept<Reservation, ReservationId>;

@@ -44,7 +44,7 @@ constexpr std::array watched{
     WatchedSpecies{"crocodile, alligator, caiman", Listing::appendix_2,
                    "Tagged skins; some species stand in Appendix I."},
     WatchedSpecies{"python, snake skin, snakeskin, lizard, monitor, varanus", Listing::appendix_2, ""},
-    WatchedSpecies{"ray skin, rayskin, stingray, same, shagreen", Listing::look_alike,
+    WatchedSpecies{"ray skin, rayskin, stingray, samegawa, shagreen", Listing::look_alike,
                    "Parcels with ray skin have been held for naming the species."},
     WatchedSpecies{"shark", Listing::appendix_2, "Most traded species."},
     WatchedSpecies{"coral", Listing::appendix_2, ""},

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+// Deposit and balance are one act with two names: money came.
+#include "db/actions/asked.h"
+#include "db/actions/commission_action_list.h"
+#include "db/store/commission_store.h"
+#include "db/store/money_store.h"
+#include "domain/commission/commission_step.h"
+
+namespace tangmark::db {
+namespace {
+
+using namespace commission;
+
+// What is open when no amount is given.
+Money amount_due(const Account& account, PaymentKind kind) {
+  return kind == PaymentKind::deposit ? account.deposit_due - account.received : account.owed();
+}
+
+Outcome<ActionResult> take(Work& work, Form& form, PaymentKind kind) {
+  auto commission = asked(work, form, "commission", commission_named);
+  const auto given = form.maybe_money("amount");
+  const auto method = form.maybe_text("method");
+  const auto rate = form.maybe_text("rate");
+  const auto note = form.maybe_text("note");
+  if (commission) form.take(after_step(commission->state, CommissionStep::take_money, "commission"));
+  if (commission && given && given->currency() != commission->currency)
+    form.add({"amount", "The commission is reckoned in " + commission->currency.code() + ".",
+              "Give what arrived in " + commission->currency.code() + ", and the bank's rate in rate."});
+  if (form.refused()) return form.problems();
+
+  const Account before = account(work.shop(), *commission);
+  const Money amount = given.value_or(amount_due(before, kind));
+  if (amount <= Money(0, amount.currency()))
+    return Problem{"amount", "Nothing is open.", "Give the amount that came."};
+  Payment payment{.commission = commission->id, .at = work.at()};
+  payment.number = work.next_number("payment");
+  payment.kind = kind;
+  payment.amount = amount;
+  payment.rate = rate;
+  payment.method = method;
+  payment.note = note;
+  insert_payment(work.shop(), payment);
+  if (!commission->refund_rule) {
+    commission->refund_rule = work.settings().refund_rule;
+    store_commission(work.shop(), *commission);
+  }
+  const Account after = account(work.shop(), *commission);
+  if (after.owed() < Money(0, amount.currency()))
+    work.warn(to_text(-after.owed()) + " more than agreed is in; give it back with refund.");
+  if (kind == PaymentKind::deposit && !after.deposit_is_in())
+    work.warn("The deposit of " + to_text(after.deposit_due) + " is not complete: " + to_text(after.received) +
+              " is in.");
+  return work.done(std::to_string(payment.number));
+}
+
+std::vector<Field> fields_of_money() {
+  return {{"commission", "Commission", FieldKind::commission, true, "12"},
+          {"amount", "Amount", FieldKind::money, false, "200.00; what is open when not given"},
+          {"method", "Came by", FieldKind::text, false, "bank"},
+          {"rate", "Exchange rate, as the bank states it", FieldKind::text, false, "1 USD = 0.92 EUR"},
+          {"note", "Note", FieldKind::text}};
+}
+
+}  // namespace
+
+const Action take_deposit{"take_deposit", "Note that a deposit came.", fields_of_money(),
+                          [](Work& work, Form& form) { return take(work, form, PaymentKind::deposit); }};
+const Action take_balance{"take_balance", "Note that the balance, or a part of it, came.", fields_of_money(),
+                          [](Work& work, Form& form) { return take(work, form, PaymentKind::balance); }};
+
+}  // namespace tangmark::db

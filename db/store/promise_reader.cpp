@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: MIT
+#include "db/store/promise_reader.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "db/row.h"
+#include "db/store/commission_store.h"
+#include "db/store/item_store.h"
+#include "db/store/promise_store.h"
+#include "db/store/quote_item.h"
+#include "db/store/settings_store.h"
+#include "domain/blade/operation.h"
+
+namespace tangmark::db {
+namespace {
+
+using namespace commission;
+
+constexpr double usual_quarter_factor = 1.25;
+
+BenchWeek read_week(const ShopFile& shop) {
+  BenchWeek week;
+  Query hours(shop, "SELECT weekday, from_s, to_s FROM bench_hours ORDER BY from_s");
+  bool first = true;
+  while (hours.next()) {
+    const auto sunday_first = static_cast<std::size_t>(hours.integer("weekday") % 7);
+    week.bench[sunday_first] += hours.duration("to_s") - hours.duration("from_s");
+    if (first) week.day_starts = hours.duration("from_s");
+    first = false;
+  }
+  Query off(shop, "SELECT day FROM day_off ORDER BY day");
+  while (off.next()) week.days_off.push_back(off.date("day"));
+  return week;
+}
+
+QueuedOperation queued(const ModelStep& step) {
+  QueuedOperation operation;
+  operation.name = step.operation;
+  operation.bench = Spread::around(step.hands_on + step.attended, usual_quarter_factor);
+  operation.wait = Spread::exactly(step.unattended);
+  operation.survival = step.survival;
+  const auto known = blade::trade_operation(step.operation);
+  if (known && known->heat != blade::Heat::none)
+    operation.before = Spread::between(Duration{}, std::chrono::hours(24), std::chrono::hours(72));
+  return operation;
+}
+
+// A blade in work with its own route; what is done or skipped counts as past.
+void read_blade_route(const ShopFile& shop, std::int64_t blade, QueuedBlade& queue_blade) {
+  Query query(shop, R"(
+SELECT route_step.*, (SELECT firing.ends_at FROM firing_blade JOIN firing ON firing.id = firing_blade.firing_id
+    WHERE firing_blade.route_step_id = route_step.id AND firing.state IN('booked', 'running')
+    ORDER BY firing.starts_at LIMIT 1) AS booked_at
+FROM route_step WHERE blade_id = ? ORDER BY position)");
+  query.bind(blade);
+  while (query.next()) {
+    if (!query.is_null("skipped_why")) continue;
+    ModelStep step{.model = ModelId{1}};  // only its times are read
+    step.operation = query.text("operation");
+    step.hands_on = query.duration("hands_on_s");
+    step.attended = query.duration("attended_s");
+    step.unattended = query.duration("unattended_s");
+    step.survival = query.share("survival_ppm");
+    queue_blade.route.push_back(queued(step));
+    if (const auto at = query.maybe_instant("booked_at")) queue_blade.route.back().booked = Booked{*at, Spread()};
+    if (!query.is_null("done_at")) queue_blade.next = queue_blade.route.size();
+  }
+}
+
+// Holds and outside work end on their day, in the evening of the shop.
+std::optional<Booked> waits_until(const ShopFile& shop, ItemId item, const Zone& zone) {
+  Query query(shop, R"(
+SELECT max(day) AS day FROM (
+  SELECT until AS day FROM hold WHERE item_id = ?1 AND ended_at IS NULL
+  UNION ALL
+  SELECT due_back FROM outside_work LEFT JOIN blade ON blade.id = outside_work.blade_id
+  WHERE back_at IS NULL AND (outside_work.item_id = ?1 OR blade.item_id = ?1)))");
+  query.bind(item);
+  query.next();
+  const auto day = query.maybe_date("day");
+  if (!day) return std::nullopt;
+  return Booked{zone.at(*day, std::chrono::hours(17)), Spread()};
+}
+
+void add_item(const ShopFile& shop, const KeptItem& item, const Zone& zone, PromiseQueue& queue) {
+  if (!item.commission || item.cancelled_on) return;
+  Query blades(shop, "SELECT id, finished_at FROM blade WHERE item_id = ? AND scrapped_at IS NULL ORDER BY id");
+  blades.bind(item.id);
+  bool any = false;
+  while (blades.next()) {
+    any = true;
+    QueuedBlade blade{.key = static_cast<std::uint64_t>(blades.integer("id")) * 2, .commission = *item.commission,
+                      .route = {}};
+    read_blade_route(shop, blades.integer("id"), blade);
+    if (!blades.is_null("finished_at")) blade.next = blade.route.size();
+    blade.not_before = waits_until(shop, item.id, zone);
+    queue.blades.push_back(std::move(blade));
+  }
+  if (any) return;
+  QueuedBlade blade{.key = static_cast<std::uint64_t>(item.id.row()) * 2 + 1, .commission = *item.commission,
+                    .route = {}};
+  for (const ModelStep& step : route_of_item(shop, item)) blade.route.push_back(queued(step));
+  blade.not_before = waits_until(shop, item.id, zone);
+  if (!blade.route.empty()) queue.blades.push_back(std::move(blade));
+}
+
+std::vector<KeptCommission> in_order_of_work(const ShopFile& shop, std::optional<CommissionId> asked) {
+  struct Place {
+    bool is_asked;
+    CalendarDate promised, accepted;
+    KeptCommission commission;
+  };
+  const CalendarDate never = date::year{9999} / 12 / 31;
+  std::vector<Place> places;
+  for (KeptCommission& commission : list_commissions(shop)) {
+    const bool is_asked = asked && commission.id == *asked && !is_under_way(commission.state);
+    if (!is_under_way(commission.state) && !is_asked) continue;
+    const auto promise = standing_promise(shop, commission.id);
+    places.push_back({is_asked, promise ? promise->day : never, commission.accepted_on.value_or(never),
+                      std::move(commission)});
+  }
+  std::sort(places.begin(), places.end(), [](const Place& a, const Place& b) {
+    return std::tie(a.is_asked, a.promised, a.accepted, a.commission.number) <
+           std::tie(b.is_asked, b.promised, b.accepted, b.commission.number);
+  });
+  std::vector<KeptCommission> ordered;
+  for (Place& place : places) ordered.push_back(std::move(place.commission));
+  return ordered;
+}
+
+}  // namespace
+
+PromiseQueue read_promise_queue(const ShopFile& shop, Instant now, std::optional<CommissionId> asked) {
+  const ShopSettings settings = load_settings(shop);
+  PromiseQueue queue{.now = now, .zone = settings.zone, .week = read_week(shop), .pace = {}, .blades = {}, .promises = {}};
+  for (const KeptCommission& commission : in_order_of_work(shop, asked)) {
+    for (const KeptItem& item : items_of(shop, commission.id)) add_item(shop, item, settings.zone, queue);
+    if (const auto promise = standing_promise(shop, commission.id))
+      queue.promises.push_back({commission.id, promise->day});
+  }
+  return queue;
+}
+
+Outcome<PromiseAnswer> answer_promise(const ShopFile& shop, const KeptCommission& commission, Instant now, Runs runs) {
+  return promise_answer(read_promise_queue(shop, now, commission.id), commission.id, runs);
+}
+
+std::optional<CalendarDate> forecast_day(const ShopFile& shop, const KeptCommission& commission, Instant now) {
+  const auto answer = answer_promise(shop, commission, now, Runs{});
+  if (!answer) return std::nullopt;
+  return answer->forecast.p80;
+}
+
+}  // namespace tangmark::db
