@@ -13,18 +13,22 @@ using namespace commission;
 Outcome<ActionResult> run(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto quote = asked_quote(work, form, commission);
-  const auto state = commission ? form.take(after_step(commission->state, CommissionStep::accept, "commission"))
-                                : CommissionState::enquiry;
+  const auto state =
+      commission ? form.take(after_step(commission->state, CommissionStep::accept, "commission"))
+                 : CommissionState::enquiry;
   if (quote && quote->answer)
-    form.add({"version", "This version is " + std::string(word_of(*quote->answer)) + ".", "Make a new version."});
+    form.add({"version", "This version is " + std::string(word_of(*quote->answer)) + ".",
+              "Make a new version."});
   if (form.refused()) return form.problems();
 
   const CalendarDate day = work.settings().zone.date_of(work.at());
   if (quote->valid_until < day)
-    work.warn("The quote was good until " + to_text(quote->valid_until) + "; it is taken as still standing.");
+    work.warn("The quote was good until " + to_text(quote->valid_until) +
+              "; it is taken as still standing.");
   if (!quote->sent_at) work.warn("This version was never noted as sent.");
   for (const KeptQuote& other : quotes_of(work.shop(), commission->id))
-    if (other.id != quote->id && other.answer != QuoteAnswer::superseded && other.answer != QuoteAnswer::declined)
+    if (other.id != quote->id && other.answer != QuoteAnswer::superseded &&
+        other.answer != QuoteAnswer::declined)
       store_quote_answer(work.shop(), other.id, QuoteAnswer::superseded, work.at());
   store_quote_answer(work.shop(), quote->id, QuoteAnswer::accepted, work.at());
   commission->state = state;

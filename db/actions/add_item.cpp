@@ -19,7 +19,8 @@ void read_item(Form& form, const std::optional<KeptModel>& model, Item& item) {
       "construction", model ? model->construction : Construction::monosteel);
   item.grade = form.maybe_text("grade");
   if (!item.grade && model) item.grade = model->grade;
-  item.blade_length = form.maybe_length("blade_length").value_or(model ? model->blade_length : Length());
+  item.blade_length =
+      form.maybe_length("blade_length").value_or(model ? model->blade_length : Length());
   item.hand = form.maybe_text("hand");
   item.handle = form.maybe_text("handle");
   item.sheath = form.maybe_text("sheath");
@@ -40,7 +41,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (item.title.empty())
     form.add({"title", "The item has neither a title nor a model.", "Give one of them."});
   if (item.blade_length <= Length())
-    form.add({"blade_length", "The item has neither a blade length nor a model.", "Give one of them."});
+    form.add(
+        {"blade_length", "The item has neither a blade length nor a model.", "Give one of them."});
   if (item.asking && item.asking->currency() != item.currency)
     form.add({"asking", "The commission is reckoned in " + item.currency.code() + ".",
               "Give the amount in " + item.currency.code() + "."});
@@ -67,7 +69,13 @@ const Action add_item{
      {"model", "Model", FieldKind::model, false, "chef 240; what is left open comes from it"},
      {"title", "Title", FieldKind::text, false, "Chef's knife, 240 mm"},
      {"description", "Description", FieldKind::long_text},
-     {"construction", "Construction", FieldKind::choice, false, "monosteel", {}, choices_of<Construction>()},
+     {"construction",
+      "Construction",
+      FieldKind::choice,
+      false,
+      "monosteel",
+      {},
+      choices_of<Construction>()},
      {"grade", "Steel", FieldKind::text, false, "80CrV2, or 1095/15N20"},
      {"blade_length", "Blade length", FieldKind::length, false, "240 mm"},
      {"hand", "For the hand", FieldKind::choice, false, "left", {}, {"left", "right", "both"}},

@@ -10,14 +10,15 @@ using namespace commission;
 
 // What cannot be made: no length, a blank shorter than its blade, nothing left of the bar.
 void check_blank(Form& form, const Model& model) {
-  for (const auto& [field, length] : {std::pair{"blade_length", model.blade_length},
-                                      std::pair{"blank_length", model.blank_length},
-                                      std::pair{"blank_width", model.blank_width},
-                                      std::pair{"blank_thickness", model.blank_thickness}})
+  for (const auto& [field, length] :
+       {std::pair{"blade_length", model.blade_length},
+        std::pair{"blank_length", model.blank_length}, std::pair{"blank_width", model.blank_width},
+        std::pair{"blank_thickness", model.blank_thickness}})
     if (form.has(field) && length <= Length())
       form.add({field, "A size of nothing cannot be made.", "Give a size above zero."});
   if (model.yield <= Share() || model.yield > Share::whole())
-    form.add({"yield", "The part of the mass that is left lies above 0 and up to 100 %.", "Write 60 %."});
+    form.add({"yield", "The part of the mass that is left lies above 0 and up to 100 %.",
+              "Write 60 %."});
 }
 
 Outcome<ActionResult> run(Work& work, Form& form) {
@@ -36,7 +37,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   model.currency = work.settings().currency;
   model.hardness_aim = form.maybe_text("hardness_aim");
   check_blank(form, model);
-  for (const auto& [field, money] : {std::pair{"price", model.price}, std::pair{"price_per_mm", model.price_per_mm}})
+  for (const auto& [field, money] :
+       {std::pair{"price", model.price}, std::pair{"price_per_mm", model.price_per_mm}})
     if (money && money->currency() != model.currency)
       form.add({field, "The shop's list is in " + model.currency.code() + ".",
                 "Give the amount in " + model.currency.code() + "."});
@@ -54,13 +56,15 @@ const Action add_model{
     "Add a knife pattern that the shop makes again.",
     {{"name", "Model", FieldKind::text, true, "chef 240"},
      {"description", "Description", FieldKind::long_text},
-     {"construction", "Construction", FieldKind::choice, true, "monosteel", "monosteel", choices_of<Construction>()},
+     {"construction", "Construction", FieldKind::choice, true, "monosteel", "monosteel",
+      choices_of<Construction>()},
      {"grade", "Usual steel", FieldKind::text, false, "80CrV2, or 1095/15N20"},
      {"blade_length", "Blade length", FieldKind::length, true, "240 mm"},
      {"blank_length", "Blank length", FieldKind::length, true, "390 mm"},
      {"blank_width", "Blank width", FieldKind::length, true, "52 mm"},
      {"blank_thickness", "Blank thickness", FieldKind::length, true, "3 mm"},
-     {"yield", "Of the mass taken, left in the blank", FieldKind::share, false, "95 % forged; 100 % cut", "100 %"},
+     {"yield", "Of the mass taken, left in the blank", FieldKind::share, false,
+      "95 % forged; 100 % cut", "100 %"},
      {"price", "List price", FieldKind::money, false, "420.00"},
      {"price_per_mm", "More for each mm of blade", FieldKind::money, false, "1.00"},
      {"hardness_aim", "Hardness aimed at", FieldKind::text, false, "60-61 HRC"}},

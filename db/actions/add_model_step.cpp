@@ -28,7 +28,8 @@ void check_step(Work& work, Form& form, const ModelStep& step) {
   if (step.soak && step.soak_max && *step.soak_max < *step.soak)
     form.add({"soak_max", "The longest soak is shorter than the soak.", "Give a longer one."});
   if (step.cool_per_h.has_value() != step.cool_to.has_value())
-    form.add({"cool_to", "Controlled cooling needs a rate and where it ends.", "Give both, or neither."});
+    form.add({"cool_to", "Controlled cooling needs a rate and where it ends.",
+              "Give both, or neither."});
 }
 
 Outcome<ActionResult> run(Work& work, Form& form) {

@@ -11,8 +11,8 @@
 
 namespace tangmark::db {
 
-/// Reads a field that names a stored thing; nothing when it was not given or is not in the shop, which
-/// the form then holds as a problem.
+/// Reads a field that names a stored thing; nothing when it was not given or is not in the shop,
+/// which the form then holds as a problem.
 ///
 ///     const auto piece = asked(work, form, "piece", piece_named);
 ///     if (form.refused()) return form.problems();

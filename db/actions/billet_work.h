@@ -26,7 +26,8 @@ struct StageWish {
 /// A problem in the form when the billet is finished or scrapped, or was not begun by then.
 void check_open(Form& form, const stock::KeptBillet& billet, Instant at);
 
-/// Catches (2), stores the stage and the layers by its arithmetic; the stage's number is the result.
+/// Catches (2), stores the stage and the layers by its arithmetic; the stage's number is the
+/// result.
 Outcome<ActionResult> log_stage(Work& work, const stock::KeptBillet& billet, const StageWish& wish);
 
 }  // namespace tangmark::db

@@ -15,8 +15,9 @@ using namespace commission;
 Outcome<ActionResult> run(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto why = form.text("why");
-  const auto state = commission ? form.take(after_step(commission->state, CommissionStep::cancel, "commission"))
-                                : CommissionState::enquiry;
+  const auto state =
+      commission ? form.take(after_step(commission->state, CommissionStep::cancel, "commission"))
+                 : CommissionState::enquiry;
   if (form.refused()) return form.problems();
   commission->state = state;
   commission->cancelled_why = why;
@@ -30,7 +31,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   }
   const Money held = account(work.shop(), *commission).received;
   if (held > Money(0, held.currency()))
-    work.warn(to_text(held) + " is held for it. Agreed rule: " + commission->refund_rule.value_or("none on record."));
+    work.warn(to_text(held) + " is held for it. Agreed rule: " +
+              commission->refund_rule.value_or("none on record."));
   return work.done(std::to_string(commission->number));
 }
 

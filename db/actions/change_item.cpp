@@ -27,7 +27,9 @@ void read_changes(Form& form, Item& item) {
   change("hardness_aim", item.hardness_aim);
   if (const auto length = form.maybe_length("blade_length")) {
     item.blade_length = *length;
-    if (*length <= Length()) form.add({"blade_length", "A blade of no length cannot be made.", "Give a length above zero."});
+    if (*length <= Length())
+      form.add(
+          {"blade_length", "A blade of no length cannot be made.", "Give a length above zero."});
   }
 }
 
@@ -35,10 +37,12 @@ void read_changes(Form& form, Item& item) {
 std::optional<Money> change_of_price(Form& form, Currency currency) {
   const auto more = form.maybe_money("more");
   const auto less = form.maybe_money("less");
-  if (more && less) form.add({"less", "A change costs either more or less.", "Give only one of the two."});
+  if (more && less)
+    form.add({"less", "A change costs either more or less.", "Give only one of the two."});
   for (const auto& [field, amount] : {std::pair{"more", more}, std::pair{"less", less}})
     if (amount && amount->currency() != currency)
-      form.add({field, "The commission is reckoned in " + currency.code() + ".", "Give the amount in it."});
+      form.add({field, "The commission is reckoned in " + currency.code() + ".",
+                "Give the amount in it."});
   if (form.refused()) return std::nullopt;
   if (more) return more;
   if (less) return -*less;

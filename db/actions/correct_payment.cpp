@@ -10,11 +10,13 @@ namespace {
 
 using namespace commission;
 
-Outcome<KeptPayment> payment_named(const ShopFile& shop, std::string_view text, std::string_view field) {
+Outcome<KeptPayment> payment_named(const ShopFile& shop, std::string_view text,
+                                   std::string_view field) {
   const auto number = number_named(text, field);
   if (!number) return number.problem();
   if (auto payment = find_payment(shop, *number)) return std::move(*payment);
-  return Problem{std::string(field), "There is no payment " + std::string(text) + ".", "Give the number of one."};
+  return Problem{std::string(field), "There is no payment " + std::string(text) + ".",
+                 "Give the number of one."};
 }
 
 bool is_corrected(const ShopFile& shop, PaymentId id) {
@@ -42,7 +44,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   else if (wrong && is_corrected(work.shop(), wrong->id))
     form.add({"payment", "This payment was corrected already.", "Note the right payment anew."});
   if (wrong && amount && amount->currency() != wrong->amount.currency())
-    form.add({"amount", "The payment is in " + wrong->amount.currency().code() + ".", "Give the amount in it."});
+    form.add({"amount", "The payment is in " + wrong->amount.currency().code() + ".",
+              "Give the amount in it."});
   if (form.refused()) return form.problems();
   const Payment reversal = reversal_of(*wrong, work, why);
   insert_payment(work.shop(), reversal);
@@ -59,7 +62,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 const Action correct_payment{
     "correct_payment",
-    "Reverse a payment that was noted wrongly, and note the right amount. The wrong one stays readable.",
+    "Reverse a payment that was noted wrongly, and note the right amount. The wrong one stays "
+    "readable.",
     {{"payment", "Payment", FieldKind::number, true, "5"},
      {"amount", "Right amount", FieldKind::money, false, "210.00; none when it never came"},
      {"why", "Why", FieldKind::text, true, "typed 201 for 210"}},

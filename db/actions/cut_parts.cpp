@@ -35,12 +35,17 @@ Problems problems_of(const CutWish& wish, LengthUnit shown_in) {
   Problems problems;
   const std::string all = wish.piece.length ? to_text(*wish.piece.length, shown_in) : "";
   if (!wish.piece.length)
-    return {{"piece", "Piece " + wish.piece.tag + " has no length on record.", "Weld or use it whole."}};
-  if (wish.length <= Length()) problems.push_back({"length", "A blank of no length cannot be cut.", "Give a length above zero."});
+    return {{"piece", "Piece " + wish.piece.tag + " has no length on record.",
+             "Weld or use it whole."}};
+  if (wish.length <= Length())
+    problems.push_back(
+        {"length", "A blank of no length cannot be cut.", "Give a length above zero."});
   if (wish.length > *wish.piece.length)
-    problems.push_back({"length", "Piece " + wish.piece.tag + " is only " + all + " long.", "Cut shorter, or take a longer piece."});
+    problems.push_back({"length", "Piece " + wish.piece.tag + " is only " + all + " long.",
+                        "Cut shorter, or take a longer piece."});
   else if (!wish.takes_all() && wish.taken() > *wish.piece.length)
-    problems.push_back({"kerf", "The blank and the kerf together are longer than the piece of " + all + ".",
+    problems.push_back({"kerf",
+                        "The blank and the kerf together are longer than the piece of " + all + ".",
                         "Cut shorter, or take all " + all + " without a cut."});
   return problems;
 }
@@ -52,7 +57,8 @@ CutMasses masses_of(const CutWish& wish) {
   const Mass blank_by_length = part_by_length(wish.piece.mass, wish.length, all);
   const Mass rest_by_length = part_by_length(wish.piece.mass, wish.rest_length(), all);
   // The kerf is what the lengths leave over, so that unweighed parts always balance.
-  masses.balance.swarf = wish.takes_all() ? Mass() : wish.piece.mass - blank_by_length - rest_by_length;
+  masses.balance.swarf =
+      wish.takes_all() ? Mass() : wish.piece.mass - blank_by_length - rest_by_length;
   masses.blank = wish.blank_mass.value_or(wish.takes_all() ? wish.piece.mass : blank_by_length);
   masses.rest = wish.rest_mass.value_or(rest_by_length);
   masses.balance.out = masses.blank + masses.rest;
@@ -61,9 +67,9 @@ CutMasses masses_of(const CutWish& wish) {
 
 CutParts store_cut(const ShopFile& shop, const CutWish& wish, const CutMasses& masses, Instant at) {
   const MarkWentTo mark = wish.mark.value_or(MarkWentTo::neither);
-  const CutId cut = insert_cut(shop, {wish.piece.id, at, wish.takes_all() ? Length() : wish.kerf,
-                                      masses.balance.in, masses.balance.out, masses.balance.swarf,
-                                      masses.balance.gap(), mark});
+  const CutId cut = insert_cut(
+      shop, {wish.piece.id, at, wish.takes_all() ? Length() : wish.kerf, masses.balance.in,
+             masses.balance.out, masses.balance.swarf, masses.balance.gap(), mark});
   Piece blank = part_of(wish.piece, wish.length, masses.blank, cut, at);
   blank.tag = next_part_tag(shop, wish.piece);
   blank.mark = mark_of_blank(wish.piece.mark, mark);

@@ -22,14 +22,16 @@ struct CutWish {
   bool takes_all() const { return piece.length && length == *piece.length; }
   /// Length and kerf; no kerf when all of the piece is the blank.
   Length taken() const { return takes_all() ? length : length + kerf; }
-  Length rest_length() const { return takes_all() || !piece.length ? Length() : *piece.length - taken(); }
+  Length rest_length() const {
+    return takes_all() || !piece.length ? Length() : *piece.length - taken();
+  }
 };
 
 /// What cannot be cut: nothing, more than there is, a piece without a length.
 Problems problems_of(const CutWish& wish, LengthUnit shown_in);
 
-/// Masses of the parts: as weighed, else by their part of the piece's length. The swarf is the kerf's
-/// part; what is then missing is the gap.
+/// Masses of the parts: as weighed, else by their part of the piece's length. The swarf is the
+/// kerf's part; what is then missing is the gap.
 struct CutMasses {
   Mass blank, rest;
   stock::MassBalance balance;

@@ -15,8 +15,8 @@ namespace {
 
 using namespace stock;
 
-// A cut made for an item takes up what was reserved of this piece for it; what is reserved for others
-// goes along with the rest.
+// A cut made for an item takes up what was reserved of this piece for it; what is reserved for
+// others goes along with the rest.
 void settle_reservations(Work& work, const CutWish& wish, PieceId rest) {
   for (const KeptReservation& reservation : reservations_of_piece(work.shop(), wish.piece.id)) {
     store_release(work.shop(), reservation.id, work.at());
@@ -31,9 +31,12 @@ void settle_reservations(Work& work, const CutWish& wish, PieceId rest) {
 Catches caught_at_cut(Work& work, const CutWish& wish, const CutMasses& masses) {
   const auto& settings = work.settings();
   Catches all;
-  const auto add = [&](Catch caught) { if (caught) all.push_back(std::move(*caught)); };
+  const auto add = [&](Catch caught) {
+    if (caught) all.push_back(std::move(*caught));
+  };
   if (wish.item) {
-    for (Caught& caught : piece_catches(work, *wish.item, wish.piece)) all.push_back(std::move(caught));
+    for (Caught& caught : piece_catches(work, *wish.item, wish.piece))
+      all.push_back(std::move(caught));
     for (Caught& caught : catches_before_work(work, *wish.item)) all.push_back(std::move(caught));
   } else {
     add(used_twice(wish.piece));
@@ -42,7 +45,8 @@ Catches caught_at_cut(Work& work, const CutWish& wish, const CutMasses& masses) 
   if (wish.piece.length) {
     std::optional<commission::ItemId> for_item;
     if (wish.item) for_item = wish.item->id;
-    add(cut_into_promise(wish.piece, available_length(work.shop(), wish.piece, settings.keep_at_least),
+    add(cut_into_promise(wish.piece,
+                         available_length(work.shop(), wish.piece, settings.keep_at_least),
                          wish.taken(), for_item, settings.length_unit));
   }
   for (Caught& caught : mass_at_cut(masses.balance, settings.mass_gap_allowed, settings.mass_unit))
@@ -64,7 +68,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
   CutWish wish{*piece, item, length.value_or(Length()), kerf, mark, mass, rest_mass};
   if (wish.takes_all()) wish.mark = MarkWentTo::blank;  // nothing is cut off, so nothing is lost
-  if (Problems problems = problems_of(wish, work.settings().length_unit); !problems.empty()) return problems;
+  if (Problems problems = problems_of(wish, work.settings().length_unit); !problems.empty())
+    return problems;
   const CutMasses masses = masses_of(wish);
   if (!work.passes(caught_at_cut(work, wish, masses))) return work.problems();
   if (item)
@@ -73,7 +78,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const CutParts parts = store_cut(work.shop(), wish, masses, work.at());
   if (parts.rest) settle_reservations(work, wish, *parts.rest);
   if (wish.rest_length() < work.settings().keep_at_least && parts.rest)
-    work.warn("The rest is short stock: " + to_text(wish.rest_length(), work.settings().length_unit) + ".");
+    work.warn("The rest is short stock: " +
+              to_text(wish.rest_length(), work.settings().length_unit) + ".");
   if (!parts.rest_tag.empty()) work.warn("Write " + parts.rest_tag + " on the rest now.");
   return work.done(parts.blank_tag);
 }
@@ -87,7 +93,13 @@ const Action cut_piece{
      {"item", "For item", FieldKind::item, false, "7"},
      {"length", "Length of the blank", FieldKind::length, true, "300 mm"},
      {"kerf", "Kerf", FieldKind::length, false, "2 mm; the shop's when not given"},
-     {"mark", "Which part kept the mark", FieldKind::choice, false, "rest", {}, choices_of<MarkWentTo>()},
+     {"mark",
+      "Which part kept the mark",
+      FieldKind::choice,
+      false,
+      "rest",
+      {},
+      choices_of<MarkWentTo>()},
      {"mass", "Mass of the blank, weighed", FieldKind::mass, false, "471 g"},
      {"rest_mass", "Mass of the rest, weighed", FieldKind::mass, false, "1.09 kg"}},
     run};

@@ -13,8 +13,9 @@ using namespace commission;
 Outcome<ActionResult> run(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto why = form.maybe_text("why");
-  const auto state = commission ? form.take(after_step(commission->state, CommissionStep::decline, "commission"))
-                                : CommissionState::enquiry;
+  const auto state =
+      commission ? form.take(after_step(commission->state, CommissionStep::decline, "commission"))
+                 : CommissionState::enquiry;
   if (form.refused()) return form.problems();
   for (const KeptQuote& quote : quotes_of(work.shop(), commission->id))
     if (!quote.answer) store_quote_answer(work.shop(), quote.id, QuoteAnswer::declined, work.at());

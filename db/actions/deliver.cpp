@@ -23,12 +23,15 @@ void remind_of_law(Work& work, const KeptCommission& commission) {
 
 void mark_delivered(Work& work, const KeptCommission& commission) {
   std::vector<std::int64_t> blades;
-  Query query(work.shop(),
-              "SELECT blade.id FROM blade JOIN item ON item.id = blade.item_id WHERE item.commission_id = ? "
-              "AND item.cancelled_on IS NULL AND blade.scrapped_at IS NULL AND blade.delivered_at IS NULL");
+  Query query(
+      work.shop(),
+      "SELECT blade.id FROM blade JOIN item ON item.id = blade.item_id WHERE item.commission_id = "
+      "? "
+      "AND item.cancelled_on IS NULL AND blade.scrapped_at IS NULL AND blade.delivered_at IS NULL");
   query.bind(commission.id);
   while (query.next()) blades.push_back(query.integer("id"));
-  for (const std::int64_t blade : blades) Row("blade").set("delivered_at", work.at()).update(work.shop(), blade);
+  for (const std::int64_t blade : blades)
+    Row("blade").set("delivered_at", work.at()).update(work.shop(), blade);
   for (const KeptItem& item : items_of(work.shop(), commission.id))
     for (const auto& reservation : reservations_of_item(work.shop(), item.id))
       store_release(work.shop(), reservation.id, work.at());
@@ -38,8 +41,9 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const bool law_checked = form.yes("law_checked");
   const auto words = form.maybe_text("words");
-  const auto state = commission ? form.take(after_step(commission->state, CommissionStep::deliver, "commission"))
-                                : CommissionState::enquiry;
+  const auto state =
+      commission ? form.take(after_step(commission->state, CommissionStep::deliver, "commission"))
+                 : CommissionState::enquiry;
   if (form.refused()) return form.problems();
   Problems problems = problems_at_delivery(work, *commission);
   if (!work.passes(catches_at_delivery(work, *commission)))
@@ -59,12 +63,12 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action deliver{
-    "deliver",
-    "Note that a commission left the shop for its buyer.",
-    {{"commission", "Commission", FieldKind::commission, true, "12"},
-     {"law_checked", "Knife law, customs and carrier checked", FieldKind::yes_no, false, "no", "no"},
-     {"words", "How it went", FieldKind::text, false, "by insured post"}},
-    run};
+const Action deliver{"deliver",
+                     "Note that a commission left the shop for its buyer.",
+                     {{"commission", "Commission", FieldKind::commission, true, "12"},
+                      {"law_checked", "Knife law, customs and carrier checked", FieldKind::yes_no,
+                       false, "no", "no"},
+                      {"words", "How it went", FieldKind::text, false, "by insured post"}},
+                     run};
 
 }  // namespace tangmark::db

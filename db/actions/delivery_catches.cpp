@@ -34,7 +34,8 @@ void add_remainders(Work& work, const KeptCommission& commission, Catches& all) 
     for (const auto& piece : pieces_of_lot(work.shop(), lot.id))
       if (piece.state == stock::PieceState::on_hand) left = left + piece.mass;
     if (left > Mass())
-      if (auto caught = stock::remainder_not_returned(std::to_string(lot.number), left, work.settings().mass_unit))
+      if (auto caught = stock::remainder_not_returned(std::to_string(lot.number), left,
+                                                      work.settings().mass_unit))
         all.push_back(std::move(*caught));
   }
 }
@@ -45,12 +46,15 @@ void add_blade_problems(const ShopFile& shop, const KeptItem& item, Problems& pr
     if (blade.scrapped_at) continue;
     any = true;
     if (!blade.finished_at)
-      problems.push_back({"commission", "Blade " + std::to_string(blade.number) + " is not finished.",
+      problems.push_back({"commission",
+                          "Blade " + std::to_string(blade.number) + " is not finished.",
                           "Finish it with finish_blade first."});
   }
   if (!any)
-    problems.push_back({"commission", "Item " + std::to_string(item.id.row()) + " (" + item.title + ") has no blade.",
-                        "Assign one with assign_blade, or cancel the item."});
+    problems.push_back(
+        {"commission",
+         "Item " + std::to_string(item.id.row()) + " (" + item.title + ") has no blade.",
+         "Assign one with assign_blade, or cancel the item."});
 }
 
 // Not tempered, tempered in part, a finding that nobody decided: each holds the knife here.
@@ -66,7 +70,8 @@ void add_hard_states(Work& work, const KeptItem& item, Catches& all) {
 
 Catches catches_at_delivery(Work& work, const KeptCommission& commission) {
   Catches all;
-  if (auto unpaid = balance_unpaid(account(work.shop(), commission))) all.push_back(std::move(*unpaid));
+  if (auto unpaid = balance_unpaid(account(work.shop(), commission)))
+    all.push_back(std::move(*unpaid));
   add_remainders(work, commission, all);
   for (const KeptItem& item : items_of(work.shop(), commission.id)) {
     if (item.cancelled_on) continue;
@@ -85,11 +90,13 @@ Problems problems_at_delivery(Work& work, const KeptCommission& commission) {
     add_blade_problems(work.shop(), item, problems);
     for (const KeptOutsideWork& out : outside_work_of_item(work.shop(), item.id))
       if (!out.back_at)
-        problems.push_back({"commission", "The " + out.operation + " of item " + std::to_string(item.id.row()) +
-                                              " is still with " + out.who + ".",
+        problems.push_back({"commission",
+                            "The " + out.operation + " of item " + std::to_string(item.id.row()) +
+                                " is still with " + out.who + ".",
                             "Note its return with back_from_outside."});
   }
-  if (!any) problems.push_back({"commission", "There is nothing in it to deliver.", "Add an item first."});
+  if (!any)
+    problems.push_back({"commission", "There is nothing in it to deliver.", "Add an item first."});
   return problems;
 }
 

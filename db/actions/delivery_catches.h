@@ -11,8 +11,8 @@ namespace tangmark::db {
 /// watched species going abroad (18).
 Catches catches_at_delivery(Work& work, const commission::KeptCommission& commission);
 
-/// Why a commission cannot leave: a blade of it is not finished, an item has no blade, work is still
-/// out of the shop.
+/// Why a commission cannot leave: a blade of it is not finished, an item has no blade, work is
+/// still out of the shop.
 Problems problems_at_delivery(Work& work, const commission::KeptCommission& commission);
 
 }  // namespace tangmark::db

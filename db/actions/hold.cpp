@@ -12,7 +12,8 @@ Outcome<KeptHold> hold_named(const ShopFile& shop, std::string_view text, std::s
   const auto number = number_named(text, field);
   if (!number) return number.problem();
   if (auto hold = load_hold(shop, HoldId{*number})) return std::move(*hold);
-  return Problem{std::string(field), "There is no hold " + std::string(text) + ".", "Give the number of one."};
+  return Problem{std::string(field), "There is no hold " + std::string(text) + ".",
+                 "Give the number of one."};
 }
 
 Outcome<ActionResult> begin(Work& work, Form& form) {
@@ -27,7 +28,8 @@ Outcome<ActionResult> begin(Work& work, Form& form) {
 Outcome<ActionResult> end(Work& work, Form& form) {
   const auto hold = asked(work, form, "hold", hold_named);
   if (hold && hold->ended_at) form.add({"hold", "This wait is over already.", "Choose another."});
-  if (hold && work.at() < hold->since) form.add({"at", "It had not begun by then.", "Give a later time."});
+  if (hold && work.at() < hold->since)
+    form.add({"at", "It had not begun by then.", "Give a later time."});
   if (form.refused()) return form.problems();
   store_end_of_hold(work.shop(), hold->id, work.at());
   return work.done(std::to_string(hold->id.row()));
@@ -35,14 +37,17 @@ Outcome<ActionResult> end(Work& work, Form& form) {
 
 }  // namespace
 
-const Action hold{"hold",
-                  "Note what an item waits for: glue, post, wood, the engraver, the buyer's answer.",
-                  {{"item", "Item", FieldKind::item, true, "7"},
-                   {"what", "Waits for", FieldKind::text, true, "epoxy to cure"},
-                   {"until", "Expected until", FieldKind::date, false, "2026-11-27"}},
-                  begin};
+const Action hold{
+    "hold",
+    "Note what an item waits for: glue, post, wood, the engraver, the buyer's answer.",
+    {{"item", "Item", FieldKind::item, true, "7"},
+     {"what", "Waits for", FieldKind::text, true, "epoxy to cure"},
+     {"until", "Expected until", FieldKind::date, false, "2026-11-27"}},
+    begin};
 
-const Action release_hold{
-    "release_hold", "Note that a wait is over.", {{"hold", "Hold", FieldKind::number, true, "3"}}, end};
+const Action release_hold{"release_hold",
+                          "Note that a wait is over.",
+                          {{"hold", "Hold", FieldKind::number, true, "3"}},
+                          end};
 
 }  // namespace tangmark::db

@@ -14,13 +14,14 @@ namespace {
 using namespace commission;
 using nlohmann::json;
 
-void add_lines(const ShopFile& shop, const KeptCommission& commission, const std::optional<KeptQuote>& quote,
-               InvoiceBody& body) {
+void add_lines(const ShopFile& shop, const KeptCommission& commission,
+               const std::optional<KeptQuote>& quote, InvoiceBody& body) {
   if (quote)
     for (const QuoteLine& line : quote->lines)
       if (line.side == QuoteSide::price) body.lines.push_back({line.text, line.amount});
   for (const ItemChange& change : changes_of_commission(shop, commission.id))
-    if (change.price && !change.price->is_zero()) body.lines.push_back({change.words, *change.price});
+    if (change.price && !change.price->is_zero())
+      body.lines.push_back({change.words, *change.price});
 }
 
 // Inclusive prices hold their tax: total / (1 + rate) is what is left without it.
@@ -31,7 +32,8 @@ Money without_tax_of(Money total, TaxMode mode, Share rate) {
 
 json to_json_lines(const std::vector<InvoiceLine>& lines) {
   json all = json::array();
-  for (const InvoiceLine& line : lines) all.push_back({{"text", line.text}, {"amount_minor", line.amount.minor()}});
+  for (const InvoiceLine& line : lines)
+    all.push_back({{"text", line.text}, {"amount_minor", line.amount.minor()}});
   return all;
 }
 
@@ -61,12 +63,14 @@ InvoiceBody read(const json& from, const Invoice& invoice) {
   body.without_tax = amount(from, "without_tax_minor");
   body.tax = amount(from, "tax_minor");
   body.total = amount(from, "total_minor");
-  body.tax_mode = of_word<TaxMode>(from.at("tax_mode").get<std::string>(), "tax_mode").value_or(TaxMode::none);
+  body.tax_mode =
+      of_word<TaxMode>(from.at("tax_mode").get<std::string>(), "tax_mode").value_or(TaxMode::none);
   body.tax_rate = Share::millionths(from.at("tax_ppm").get<std::int64_t>());
   for (const json& payment : from.at("received"))
-    body.received.push_back({payment.at("number").get<std::int64_t>(),
-                             parse_date(payment.at("day").get<std::string>(), "day").value_or(CalendarDate()),
-                             payment.at("kind").get<std::string>(), amount(payment, "amount_minor")});
+    body.received.push_back(
+        {payment.at("number").get<std::int64_t>(),
+         parse_date(payment.at("day").get<std::string>(), "day").value_or(CalendarDate()),
+         payment.at("kind").get<std::string>(), amount(payment, "amount_minor")});
   body.paid = amount(from, "paid_minor");
   body.owed = amount(from, "owed_minor");
   body.refund_rule = from.at("refund_rule").get<std::string>();
@@ -79,7 +83,8 @@ InvoiceBody read(const json& from, const Invoice& invoice) {
 
 }  // namespace
 
-InvoiceBody invoice_body(const ShopFile& shop, const KeptCommission& commission, const ShopSettings& settings) {
+InvoiceBody invoice_body(const ShopFile& shop, const KeptCommission& commission,
+                         const ShopSettings& settings) {
   const Account standing = account(shop, commission);
   const auto quote = accepted_quote(shop, commission.id);
   InvoiceBody body;

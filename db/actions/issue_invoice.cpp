@@ -21,17 +21,20 @@ std::optional<KeptPayment> newest_deposit(const ShopFile& shop, CommissionId com
 // A receipt is of one deposit; the receipt already written for it, if any.
 std::optional<std::int64_t> receipt_of(const ShopFile& shop, const KeptPayment& deposit) {
   for (const KeptInvoice& invoice : invoices_of(shop, deposit.commission))
-    if (invoice.kind == InvoiceKind::deposit_receipt && read_invoice_body(invoice).payment == deposit.number)
+    if (invoice.kind == InvoiceKind::deposit_receipt &&
+        read_invoice_body(invoice).payment == deposit.number)
       return invoice.number;
   return std::nullopt;
 }
 
-Outcome<ActionResult> issue(Work& work, const KeptCommission& commission, Invoice invoice, InvoiceBody body) {
+Outcome<ActionResult> issue(Work& work, const KeptCommission& commission, Invoice invoice,
+                            InvoiceBody body) {
   invoice.number = work.next_number("invoice");
   invoice.issued_at = work.now();
   invoice.body = to_json(body);
   insert_invoice(work.shop(), invoice);
-  if (invoice.kind != InvoiceKind::deposit_receipt && account(work.shop(), commission).owed().is_zero())
+  if (invoice.kind != InvoiceKind::deposit_receipt &&
+      account(work.shop(), commission).owed().is_zero())
     work.warn("Everything is paid: the invoice asks for nothing more.");
   return work.done(std::to_string(invoice.number));
 }
@@ -54,9 +57,13 @@ Outcome<ActionResult> issue_balance(Work& work, Form& form, const KeptCommission
   const auto corrects = form.maybe_whole("corrects", 1, 1'000'000'000);
   const auto why = form.maybe_text("why");
   if (corrects && (!standing || standing->number != *corrects))
-    form.add({"corrects", "Invoice " + std::to_string(*corrects) + " is not the standing invoice of this commission.",
-              standing ? "The standing one is " + std::to_string(standing->number) + "." : "There is none yet."});
-  if (corrects && !why) form.add({"why", "A correction says why.", "Give the reason, which is printed."});
+    form.add({"corrects",
+              "Invoice " + std::to_string(*corrects) +
+                  " is not the standing invoice of this commission.",
+              standing ? "The standing one is " + std::to_string(standing->number) + "."
+                       : "There is none yet."});
+  if (corrects && !why)
+    form.add({"why", "A correction says why.", "Give the reason, which is printed."});
   if (form.refused()) return form.problems();
   std::optional<std::int64_t> issued;
   if (standing) issued = standing->number;
@@ -74,20 +81,28 @@ Outcome<ActionResult> issue_balance(Work& work, Form& form, const KeptCommission
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto kind = form.text("kind");
-  if (commission) form.take(after_step(commission->state, CommissionStep::take_money, "commission"));
+  if (commission)
+    form.take(after_step(commission->state, CommissionStep::take_money, "commission"));
   if (form.refused()) return form.problems();
   if (kind == word_of(InvoiceKind::deposit_receipt)) return issue_receipt(work, *commission);
   if (kind == word_of(InvoiceKind::balance_invoice)) return issue_balance(work, form, *commission);
-  return Problem{"kind", "\"" + kind + "\" is no paper about money.", "Use deposit receipt or balance invoice."};
+  return Problem{"kind", "\"" + kind + "\" is no paper about money.",
+                 "Use deposit receipt or balance invoice."};
 }
 
 }  // namespace
 
 const Action issue_invoice{
     "issue_invoice",
-    "Issue a deposit receipt or the balance invoice. Issued papers are frozen; a correction names the old one.",
+    "Issue a deposit receipt or the balance invoice. Issued papers are frozen; a correction names "
+    "the old one.",
     {{"commission", "Commission", FieldKind::commission, true, "12"},
-     {"kind", "Paper", FieldKind::choice, true, "balance invoice", "balance invoice",
+     {"kind",
+      "Paper",
+      FieldKind::choice,
+      true,
+      "balance invoice",
+      "balance invoice",
       {"balance invoice", "deposit receipt"}},
      {"corrects", "Corrects invoice", FieldKind::number, false, "8"},
      {"why", "Why it is corrected", FieldKind::text, false, "the sheath was left out"}},

@@ -40,7 +40,8 @@ Catches handle_catches(Work& work, const Item& item) {
     handle.papers = lot->papers.value_or("");
     std::optional<CustomerId> customer;
     if (commission) customer = commission->customer;
-    add(all, stock::customers_material_elsewhere(lot->owner, customer, "Lot " + std::to_string(lot->number)));
+    add(all, stock::customers_material_elsewhere(lot->owner, customer,
+                                                 "Lot " + std::to_string(lot->number)));
   }
   add(all, stock::watched_species_abroad(handle));
   return all;
@@ -57,7 +58,8 @@ Catches catches_before_work(Work& work, const KeptItem& item) {
 
 Outcome<Done> begin_work(Work& work, const KeptItem& item, std::string_view field) {
   if (item.cancelled_on)
-    return Problem{std::string(field), "The item was cancelled on " + to_text(*item.cancelled_on) + ".",
+    return Problem{std::string(field),
+                   "The item was cancelled on " + to_text(*item.cancelled_on) + ".",
                    "Choose another item."};
   auto commission = commission_of(work.shop(), item);
   if (!commission) return Done{};

@@ -7,9 +7,10 @@
 
 namespace tangmark::db {
 
-/// Adds to the form what a lot of steel lacks to become bars: a section with its sizes, or a mass for
-/// lumps of no section. The weighed mass must agree with the sizes within a quarter (mill tolerance
-/// and scale are a few per cent; a quarter is a slip of the pen; common practice, no source).
+/// Adds to the form what a lot of steel lacks to become bars: a section with its sizes, or a mass
+/// for lumps of no section. The weighed mass must agree with the sizes within a quarter (mill
+/// tolerance and scale are a few per cent; a quarter is a slip of the pen; common practice, no
+/// source).
 void check_bars(Form& form, const stock::Lot& lot);
 
 /// Makes the bars of a received lot: tags "17-1", "17-2"... carrying the mark when there is one on

@@ -13,12 +13,17 @@ namespace {
 using namespace commission;
 
 QuoteWish read_wish(Form& form) {
-  QuoteWish wish{.price = form.maybe_money("price"), .margin = form.maybe_share("margin"),
-                 .markup = form.maybe_share("markup"), .by_list = form.yes("by_list"),
-                 .shipping = form.maybe_money("shipping"), .valid_days = form.maybe_whole("valid_days", 1, 365)};
-  const int ways = (wish.price ? 1 : 0) + (wish.margin ? 1 : 0) + (wish.markup ? 1 : 0) + (wish.by_list ? 1 : 0);
+  QuoteWish wish{.price = form.maybe_money("price"),
+                 .margin = form.maybe_share("margin"),
+                 .markup = form.maybe_share("markup"),
+                 .by_list = form.yes("by_list"),
+                 .shipping = form.maybe_money("shipping"),
+                 .valid_days = form.maybe_whole("valid_days", 1, 365)};
+  const int ways =
+      (wish.price ? 1 : 0) + (wish.margin ? 1 : 0) + (wish.markup ? 1 : 0) + (wish.by_list ? 1 : 0);
   if (ways > 1)
-    form.add({"price", "The price is told in more than one way.", "Give one of price, margin, markup or by_list."});
+    form.add({"price", "The price is told in more than one way.",
+              "Give one of price, margin, markup or by_list."});
   if (wish.margin && *wish.margin >= Share::whole())
     form.add({"margin", "A margin is a part of the price, below 100 %.", "Write 20 %."});
   return wish;
@@ -27,7 +32,8 @@ QuoteWish read_wish(Form& form) {
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const QuoteWish wish = read_wish(form);
-  if (commission) form.take(after_step(commission->state, CommissionStep::make_quote, "commission"));
+  if (commission)
+    form.take(after_step(commission->state, CommissionStep::make_quote, "commission"));
   if (form.refused()) return form.problems();
   auto draft = draft_quote(work.shop(), *commission, wish, work.at());
   if (!draft) return draft.problems();
@@ -37,7 +43,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   insert_quote(work.shop(), draft->quote);
   for (const std::string& assumption : draft->inputs.assumptions) work.warn(assumption);
   if (draft->quote.price < draft->quote.floor)
-    work.warn("The price is below " + to_text(draft->quote.floor) + ": at it you earn less than your own rate.");
+    work.warn("The price is below " + to_text(draft->quote.floor) +
+              ": at it you earn less than your own rate.");
   return work.done(quote_number(*commission, draft->quote));
 }
 

@@ -18,7 +18,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   commission->state = *state;
   store_commission(work.shop(), *commission);
   const Money owed = account(work.shop(), *commission).owed();
-  if (owed > Money(0, owed.currency())) work.warn(to_text(owed) + " is still to come; issue the balance invoice.");
+  if (owed > Money(0, owed.currency()))
+    work.warn(to_text(owed) + " is still to come; issue the balance invoice.");
   return work.done(std::to_string(commission->number));
 }
 

@@ -15,14 +15,17 @@ std::vector<KeptPiece> read_charge_pieces(Work& work, Form& form) {
   std::vector<KeptPiece> pieces;
   for (const std::string& tag : form.list("pieces")) {
     auto piece = piece_named(work.shop(), tag, "pieces");
-    if (piece) pieces.push_back(std::move(piece).value());
-    else form.add(piece.problem());
+    if (piece)
+      pieces.push_back(std::move(piece).value());
+    else
+      form.add(piece.problem());
   }
   return pieces;
 }
 
 Melt read_melt(Work& work, Form& form) {
-  Melt melt{.billet = BilletId{1}, .at = work.at(), .entered_at = work.now()};  // the billet comes later
+  Melt melt{
+      .billet = BilletId{1}, .at = work.at(), .entered_at = work.now()};  // the billet comes later
   melt.charge = form.text("charge");
   melt.charge_mass = form.mass("charge_mass");
   melt.lining = form.text("lining");
@@ -37,12 +40,15 @@ Melt read_melt(Work& work, Form& form) {
 }
 
 void check_melt(Form& form, const Melt& melt) {
-  for (const auto& [field, mass] : {std::pair{"charge_mass", melt.charge_mass}, std::pair{"ingot_mass", melt.ingot_mass}})
-    if (form.has(field) && mass <= Mass()) form.add({field, "That is no mass.", "Weigh it and give more than zero."});
+  for (const auto& [field, mass] :
+       {std::pair{"charge_mass", melt.charge_mass}, std::pair{"ingot_mass", melt.ingot_mass}})
+    if (form.has(field) && mass <= Mass())
+      form.add({field, "That is no mass.", "Weigh it and give more than zero."});
   if (melt.carbon && *melt.carbon > Share::percent(10))
     form.add({"carbon", "No steel or iron holds so much carbon.", "Write 1.5 % or 0.015."});
   if (melt.carbon && !melt.carbon_how)
-    form.add({"carbon_how", "How the carbon is known is not said.", "Say: from the charge, or measured by whom."});
+    form.add({"carbon_how", "How the carbon is known is not said.",
+              "Say: from the charge, or measured by whom."});
 }
 
 Outcome<ActionResult> run(Work& work, Form& form) {
@@ -58,20 +64,39 @@ Outcome<ActionResult> run(Work& work, Form& form) {
     caught.push_back(std::move(*heavy));
   if (!work.passes(caught)) return work.problems();
 
-  Billet billet{.number = work.next_number("billet"), .kind = kind, .name = form.maybe_text("name"),
-                .made_by = melt.who.value_or(work.settings().maker_name), .started_at = work.at(),
-                .finished_at = work.at(), .layers = {}, .pattern = {}, .scrapped_at = {}, .note = {}};
+  Billet billet{.number = work.next_number("billet"),
+                .kind = kind,
+                .name = form.maybe_text("name"),
+                .made_by = melt.who.value_or(work.settings().maker_name),
+                .started_at = work.at(),
+                .finished_at = work.at(),
+                .layers = {},
+                .pattern = {},
+                .scrapped_at = {},
+                .note = {}};
   melt.billet = insert_billet(work.shop(), billet);
   insert_melt(work.shop(), melt);
   std::int64_t position = 0;
   for (const KeptPiece& piece : pieces) {
-    insert_billet_part(work.shop(), {melt.billet, ++position, piece.id, BilletRole::charge, 1, piece.mass});
+    insert_billet_part(work.shop(),
+                       {melt.billet, ++position, piece.id, BilletRole::charge, 1, piece.mass});
     store_piece_state(work.shop(), piece.id, PieceState::in_a_billet);
   }
-  Piece ingot{.tag = "B" + std::to_string(billet.number) + "-1", .lot = {}, .billet = melt.billet, .parent = {},
-              .cut = {}, .length = form.maybe_length("length"), .width = {}, .thickness = {},
-              .diameter = form.maybe_length("diameter"), .mass = melt.ingot_mass, .mark = PieceMark::tagged,
-              .state = PieceState::on_hand, .place = {}, .made_at = work.at(), .note = {}};
+  Piece ingot{.tag = "B" + std::to_string(billet.number) + "-1",
+              .lot = {},
+              .billet = melt.billet,
+              .parent = {},
+              .cut = {},
+              .length = form.maybe_length("length"),
+              .width = {},
+              .thickness = {},
+              .diameter = form.maybe_length("diameter"),
+              .mass = melt.ingot_mass,
+              .mark = PieceMark::tagged,
+              .state = PieceState::on_hand,
+              .place = {},
+              .made_at = work.at(),
+              .note = {}};
   insert_piece(work.shop(), ingot);
   return work.done(std::to_string(billet.number));
 }
@@ -83,7 +108,8 @@ const Action melt_ingot{
     "Log a crucible melt or a smelt; it makes a billet with one piece, the ingot.",
     {{"kind", "Kind", FieldKind::choice, true, "ingot", "ingot", {"ingot", "smelted"}},
      {"name", "Name", FieldKind::text, false, "third melt of the winter"},
-     {"charge", "Charge", FieldKind::long_text, true, "pure iron 1.5 kg, graphite 24 g, glass 60 g"},
+     {"charge", "Charge", FieldKind::long_text, true,
+      "pure iron 1.5 kg, graphite 24 g, glass 60 g"},
      {"charge_mass", "Mass of the charge", FieldKind::mass, true, "1.6 kg"},
      {"pieces", "Pieces from the rack in it", FieldKind::text, false, "17-2C,17-2D"},
      {"lining", "Crucible and lining", FieldKind::text, true, "clay graphite, lined with alumina"},
@@ -94,7 +120,8 @@ const Action melt_ingot{
      {"length", "Height of the ingot", FieldKind::length, false, "45 mm"},
      {"diameter", "Diameter", FieldKind::length, false, "70 mm"},
      {"carbon", "Carbon", FieldKind::share, false, "1.5 %"},
-     {"carbon_how", "How the carbon is known", FieldKind::text, false, "from the charge, not measured"},
+     {"carbon_how", "How the carbon is known", FieldKind::text, false,
+      "from the charge, not measured"},
      {"who", "By whom", FieldKind::text, false, "when not you"}},
     run};
 

@@ -21,13 +21,16 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   Currency in = work.settings().currency;
   if (currency) in = form.take(Currency::of(*currency, "currency"), in);
   if (budget && budget->currency() != in)
-    form.add({"budget", "The budget is in " + budget->currency().code() + " and the commission in " + in.code() + ".",
+    form.add({"budget",
+              "The budget is in " + budget->currency().code() + " and the commission in " +
+                  in.code() + ".",
               "Give both in one currency."});
   if (wanted_by && *wanted_by < work.today())
     form.add({"wanted_by", "That day is past.", "Give a day to come."});
   if (form.refused()) return form.problems();
   if (customer->erased_at)
-    return Problem{"customer", "This person was erased.", "Note the buyer again with new_customer."};
+    return Problem{"customer", "This person was erased.",
+                   "Note the buyer again with new_customer."};
 
   Commission commission{.customer = customer->id, .opened_at = work.at()};
   commission.number = work.next_number("commission");
@@ -50,7 +53,8 @@ const Action new_commission{
     "Note an enquiry. It is not an order until a quote is accepted.",
     {{"customer", "Customer", FieldKind::customer, true, "4 or the full name"},
      {"channel", "Came by", FieldKind::text, false, "e-mail"},
-     {"buyers_words", "In the buyer's words", FieldKind::long_text, false, "a knife for filleting pike"},
+     {"buyers_words", "In the buyer's words", FieldKind::long_text, false,
+      "a knife for filleting pike"},
      {"budget", "Budget", FieldKind::money, false, "400.00"},
      {"currency", "Currency", FieldKind::text, false, "EUR; the shop's when not given"},
      {"wanted_by", "Wanted by", FieldKind::date, false, "2027-05-12"},

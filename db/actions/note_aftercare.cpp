@@ -15,7 +15,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto hands_on = form.duration("hands_on");
   const auto paid_by = form.maybe_text("paid_by");
   if (form.refused()) return form.problems();
-  insert_aftercare(work.shop(), {*blade, work.at(), complaint, condition, cause, done, hands_on, paid_by});
+  insert_aftercare(work.shop(),
+                   {*blade, work.at(), complaint, condition, cause, done, hands_on, paid_by});
   return work.done(form.text("blade"));
 }
 
@@ -23,7 +24,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 const Action note_aftercare{
     "note_aftercare",
-    "Note a return, re-sharpening or warranty job; its hours count into what the knife really cost.",
+    "Note a return, re-sharpening or warranty job; its hours count into what the knife really "
+    "cost.",
     {{"blade", "Blade", FieldKind::blade, true, "41"},
      {"complaint", "What was wrong", FieldKind::long_text, true, "edge chips at the heel"},
      {"condition", "Condition on arrival", FieldKind::long_text, false, "two chips of 1 mm"},

@@ -17,11 +17,12 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action note_contact{"note_contact",
-                          "Note what was said between shop and buyer.",
-                          {{"commission", "Commission", FieldKind::commission, true, "12"},
-                           {"channel", "By", FieldKind::text, false, "telephone"},
-                           {"words", "What was said", FieldKind::long_text, true, "wants a left-hand sheath"}},
-                          run};
+const Action note_contact{
+    "note_contact",
+    "Note what was said between shop and buyer.",
+    {{"commission", "Commission", FieldKind::commission, true, "12"},
+     {"channel", "By", FieldKind::text, false, "telephone"},
+     {"words", "What was said", FieldKind::long_text, true, "wants a left-hand sheath"}},
+    run};
 
 }  // namespace tangmark::db

@@ -5,7 +5,8 @@ namespace tangmark::db {
 
 using namespace commission;
 
-std::optional<KeptQuote> asked_quote(Work& work, Form& form, const std::optional<KeptCommission>& commission) {
+std::optional<KeptQuote> asked_quote(Work& work, Form& form,
+                                     const std::optional<KeptCommission>& commission) {
   const auto version = form.maybe_whole("version", 1, 10'000);
   if (!commission) return std::nullopt;
   const auto quotes = quotes_of(work.shop(), commission->id);

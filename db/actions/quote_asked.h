@@ -11,11 +11,12 @@
 
 namespace tangmark::db {
 
-/// The version of a commission's quote that the form names, the newest when it names none; a problem
-/// in the form when there is none.
-std::optional<commission::KeptQuote> asked_quote(Work& work, Form& form,
-                                                 const std::optional<commission::KeptCommission>& commission);
+/// The version of a commission's quote that the form names, the newest when it names none; a
+/// problem in the form when there is none.
+std::optional<commission::KeptQuote> asked_quote(
+    Work& work, Form& form, const std::optional<commission::KeptCommission>& commission);
 /// "12/2": commission and version.
-std::string quote_number(const commission::KeptCommission& commission, const commission::Quote& quote);
+std::string quote_number(const commission::KeptCommission& commission,
+                         const commission::Quote& quote);
 
 }  // namespace tangmark::db

@@ -20,7 +20,8 @@ void read_steel(Form& form, Lot& lot) {
   lot.length = form.maybe_length("length");
   lot.count = form.whole("count", 1, 500);
   lot.mass = form.maybe_mass("mass");
-  if (const auto density = form.maybe_whole("density", 500, 25'000)) lot.density = Density{*density};
+  if (const auto density = form.maybe_whole("density", 500, 25'000))
+    lot.density = Density{*density};
   lot.condition = form.maybe_text("condition");
   lot.melt_number = form.maybe_text("melt_number");
   lot.document = form.word<SupplyDocument>("document", SupplyDocument::none);
@@ -54,21 +55,26 @@ void check_identity(Form& form, const Lot& lot) {
   if (lot.mark_matched && lot.document > SupplyDocument::type_2_1)
     form.add({"document", "A mark can only be matched to a document with a melt number.",
               "Give the document's type, or mark_matched=no."});
-  if ((lot.stated_layers || lot.stated_maker) && lot.bought_as.value_or(BoughtAs::one_steel) == BoughtAs::one_steel)
+  if ((lot.stated_layers || lot.stated_maker) &&
+      lot.bought_as.value_or(BoughtAs::one_steel) == BoughtAs::one_steel)
     form.add({"bought_as", "Layers or their maker are stated for one steel.",
               "Say bought_as: pattern-welded or laminated."});
   if (lot.kind != LotKind::steel && !lot.quantity)
-    form.add({"quantity", "How much came is needed.", "Give quantity and unit, for example 5 and l."});
+    form.add(
+        {"quantity", "How much came is needed.", "Give quantity and unit, for example 5 and l."});
 }
 
 void remark_on_steel(Work& work, const Lot& lot) {
   if (lot.document == SupplyDocument::none && lot.grade)
-    work.warn("No paper says that this is " + *lot.grade + "; ask for a document now, later is usually too late.");
+    work.warn("No paper says that this is " + *lot.grade +
+              "; ask for a document now, later is usually too late.");
   if (!lot.grade || !lot.analysis) return;
   const steel::Grade* grade = steel::GradeBook::published().find(*lot.grade);
   if (!grade) return;
   for (const std::string& remark :
-       steel::check_analysis(steel::parse_composition(*lot.analysis, "analysis").value_or({}), *grade).remarks)
+       steel::check_analysis(steel::parse_composition(*lot.analysis, "analysis").value_or({}),
+                             *grade)
+           .remarks)
     work.warn(remark);
 }
 
@@ -112,7 +118,8 @@ const Action receive_lot{
      {"supplier", "Supplier", FieldKind::text, false, "the mill's agent"},
      {"invoice", "Their invoice", FieldKind::text, false, "2026-118"},
      {"price", "Price of all of it", FieldKind::money, false, "64.00"},
-     {"owner", "Belongs to customer", FieldKind::customer, false, "4, for a customer's own material"},
+     {"owner", "Belongs to customer", FieldKind::customer, false,
+      "4, for a customer's own material"},
      {"grade", "Grade", FieldKind::text, false, "80CrV2; leave empty when nobody knows"},
      {"section", "Section", FieldKind::choice, false, "flat", {}, choices_of<Section>()},
      {"thickness", "Thickness", FieldKind::length, false, "4 mm"},
@@ -128,7 +135,13 @@ const Action receive_lot{
      {"mark_matched", "Melt number found on the bar", FieldKind::yes_no, false, "no", "no"},
      {"mark_words", "What the mark says", FieldKind::text, false, "blue paint, 4711"},
      {"analysis", "Analysis in %", FieldKind::text, false, "C:0.82,Mn:0.45,Cr:0.55,V:0.18"},
-     {"identified_by", "Identified by", FieldKind::choice, false, "document", {}, choices_of<IdentifiedBy>()},
+     {"identified_by",
+      "Identified by",
+      FieldKind::choice,
+      false,
+      "document",
+      {},
+      choices_of<IdentifiedBy>()},
      {"bought_as", "Bought as", FieldKind::choice, false, "one steel", {}, choices_of<BoughtAs>()},
      {"stated_layers", "Layers, as stated", FieldKind::number, false, "120"},
      {"stated_maker", "Welded by, as stated", FieldKind::text, false, "a smith in the north"},

@@ -16,21 +16,24 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (form.refused()) return form.problems();
   const auto notice = unanswered_notice(work.shop(), commission->id);
   if (!notice)
-    return Problem{"commission", "No delay notice waits for an answer.", "Send one with tell_delay."};
+    return Problem{"commission", "No delay notice waits for an answer.",
+                   "Send one with tell_delay."};
   store_consent(work.shop(), notice->id, consent, work.at());
   if (words) insert_contact(work.shop(), {commission->id, work.at(), std::nullopt, *words});
   if (consent == Consent::refused)
-    work.warn("The buyer did not agree to " + to_text(notice->new_day) + ": offer an earlier day or the money back.");
+    work.warn("The buyer did not agree to " + to_text(notice->new_day) +
+              ": offer an earlier day or the money back.");
   return work.done(std::to_string(commission->number));
 }
 
 }  // namespace
 
-const Action record_consent{"record_consent",
-                            "Note the buyer's answer to a delay notice.",
-                            {{"commission", "Commission", FieldKind::commission, true, "12"},
-                             {"consent", "Answer", FieldKind::choice, true, "given", {}, {"given", "refused"}},
-                             {"words", "In the buyer's words", FieldKind::long_text}},
-                            run};
+const Action record_consent{
+    "record_consent",
+    "Note the buyer's answer to a delay notice.",
+    {{"commission", "Commission", FieldKind::commission, true, "12"},
+     {"consent", "Answer", FieldKind::choice, true, "given", {}, {"given", "refused"}},
+     {"words", "In the buyer's words", FieldKind::long_text}},
+    run};
 
 }  // namespace tangmark::db

@@ -12,12 +12,16 @@ using namespace stock;
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto lot = asked(work, form, "lot", lot_named);
   const auto note = form.text("note");
-  if (lot && !lot->owner) form.add({"lot", "This lot is the shop's own.", "Choose a customer's material."});
-  if (lot && lot->returned_at) form.add({"lot", "This lot was returned already.", "Choose another."});
-  if (lot && work.at() < lot->received_at) form.add({"at", "It had not come by then.", "Give a later time."});
+  if (lot && !lot->owner)
+    form.add({"lot", "This lot is the shop's own.", "Choose a customer's material."});
+  if (lot && lot->returned_at)
+    form.add({"lot", "This lot was returned already.", "Choose another."});
+  if (lot && work.at() < lot->received_at)
+    form.add({"at", "It had not come by then.", "Give a later time."});
   if (form.refused()) return form.problems();
   for (const KeptPiece& piece : pieces_of_lot(work.shop(), lot->id))
-    if (piece.state == PieceState::on_hand) store_piece_state(work.shop(), piece.id, PieceState::returned);
+    if (piece.state == PieceState::on_hand)
+      store_piece_state(work.shop(), piece.id, PieceState::returned);
   store_return_of_lot(work.shop(), lot->id, work.at(), note);
   return work.done(std::to_string(lot->number));
 }

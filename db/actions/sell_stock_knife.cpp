@@ -15,7 +15,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   if (item && item->commission)
     form.add({"item", "This item belongs to a commission already.", "Choose a stock knife."});
-  if (item && item->cancelled_on) form.add({"item", "This item was cancelled.", "Choose another stock knife."});
+  if (item && item->cancelled_on)
+    form.add({"item", "This item was cancelled.", "Choose another stock knife."});
   if (item && commission && item->currency != commission->currency)
     form.add({"commission", "The knife is reckoned in " + item->currency.code() + ".",
               "Open the commission in that currency."});

@@ -13,10 +13,14 @@ using namespace commission;
 Outcome<ActionResult> run(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto quote = asked_quote(work, form, commission);
-  const auto state = commission ? form.take(after_step(commission->state, CommissionStep::send_quote, "commission"))
-                                : CommissionState::enquiry;
-  if (quote && quote->sent_at) form.add({"version", "This version was sent already.", "Make a new version."});
-  if (quote && quote->answer) form.add({"version", "This version is answered.", "Make a new version."});
+  const auto state =
+      commission
+          ? form.take(after_step(commission->state, CommissionStep::send_quote, "commission"))
+          : CommissionState::enquiry;
+  if (quote && quote->sent_at)
+    form.add({"version", "This version was sent already.", "Make a new version."});
+  if (quote && quote->answer)
+    form.add({"version", "This version is answered.", "Make a new version."});
   if (form.refused()) return form.problems();
   commission->state = state;
   store_commission(work.shop(), *commission);
@@ -26,10 +30,11 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action send_quote{"send_quote",
-                        "Note that a quote went to the buyer.",
-                        {{"commission", "Commission", FieldKind::commission, true, "12"},
-                         {"version", "Version", FieldKind::number, false, "2; the newest when not given"}},
-                        run};
+const Action send_quote{
+    "send_quote",
+    "Note that a quote went to the buyer.",
+    {{"commission", "Commission", FieldKind::commission, true, "12"},
+     {"version", "Version", FieldKind::number, false, "2; the newest when not given"}},
+    run};
 
 }  // namespace tangmark::db

@@ -47,7 +47,8 @@ std::vector<WishedPart> read_parts(Work& work, Form& form) {
     if (auto part = read_part(work, form, text)) {
       const auto same = [&](const WishedPart& other) { return other.piece.id == part->piece.id; };
       if (std::any_of(parts.begin(), parts.end(), same))
-        form.add({"pieces", "Piece " + part->piece.tag + " is named twice.", "Give its layers together, such as 17-2:5."});
+        form.add({"pieces", "Piece " + part->piece.tag + " is named twice.",
+                  "Give its layers together, such as 17-2:5."});
       parts.push_back(std::move(*part));
     }
   return parts;
@@ -64,9 +65,11 @@ void check_kind(Form& form, BilletKind kind, const std::vector<WishedPart>& part
     cladding = cladding || part.role == BilletRole::cladding;
   }
   if (!parts.empty() && layers < 2)
-    form.add({"pieces", "A billet is welded from at least two layers.", "Name more pieces, or more layers of one."});
+    form.add({"pieces", "A billet is welded from at least two layers.",
+              "Name more pieces, or more layers of one."});
   if (kind == BilletKind::laminated && !parts.empty() && !(core && cladding))
-    form.add({"pieces", "A laminated billet has a core and a cladding.", "Write 17-2:core,9-1:cladding."});
+    form.add({"pieces", "A laminated billet has a core and a cladding.",
+              "Write 17-2:core,9-1:cladding."});
 }
 
 // Not there any more, or promised to an item while nobody says that this billet is for it.
@@ -75,14 +78,16 @@ Catches caught_at_stack(Work& work, const std::vector<WishedPart>& parts) {
   for (const WishedPart& part : parts) {
     if (auto gone = used_twice(part.piece)) all.push_back(std::move(*gone));
     for (const KeptReservation& promised : reservations_of_piece(work.shop(), part.piece.id))
-      all.push_back({3, Weight::ask, "pieces",
-                     fmt::format("Piece {} is promised to item {}.", part.piece.tag, promised.item.row()),
-                     "Take another piece, or release the reservation."});
+      all.push_back(
+          {3, Weight::ask, "pieces",
+           fmt::format("Piece {} is promised to item {}.", part.piece.tag, promised.item.row()),
+           "Take another piece, or release the reservation."});
     for (const KeptLot& lot : ancestors_of(work.shop(), part.piece.id).lots)
       if (lot.owner)
-        all.push_back({25, Weight::ask, "pieces",
-                       fmt::format("Piece {} belongs to customer {}.", part.piece.tag, lot.owner->row()),
-                       "Say that the billet is for that customer's own work."});
+        all.push_back(
+            {25, Weight::ask, "pieces",
+             fmt::format("Piece {} belongs to customer {}.", part.piece.tag, lot.owner->row()),
+             "Say that the billet is for that customer's own work."});
   }
   return all;
 }
@@ -106,7 +111,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const BilletId id = insert_billet(work.shop(), billet);
   std::int64_t position = 0, layers = 0;
   for (const WishedPart& part : parts) {
-    insert_billet_part(work.shop(), {id, ++position, part.piece.id, part.role, part.layers, part.piece.mass});
+    insert_billet_part(work.shop(),
+                       {id, ++position, part.piece.id, part.role, part.layers, part.piece.mass});
     store_piece_state(work.shop(), part.piece.id, PieceState::in_a_billet);
     layers += part.layers;
   }
@@ -116,15 +122,21 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action start_billet{
-    "start_billet",
-    "Stack pieces to a billet, or a core between cladding.",
-    {{"kind", "Kind", FieldKind::choice, true, "pattern-welded", "pattern-welded", {"pattern-welded", "laminated"}},
-     {"pieces", "Pieces and layers", FieldKind::text, true, "17-2:5,18-1:4 or 17-2:core,9-1:cladding"},
-     {"name", "Name", FieldKind::text, false, "twist for the hunters"},
-     {"pattern", "Pattern", FieldKind::text, false, "random"},
-     {"made_by", "Made by", FieldKind::text, false, "you, when not given"},
-     {"note", "Note", FieldKind::long_text}},
-    run};
+const Action start_billet{"start_billet",
+                          "Stack pieces to a billet, or a core between cladding.",
+                          {{"kind",
+                            "Kind",
+                            FieldKind::choice,
+                            true,
+                            "pattern-welded",
+                            "pattern-welded",
+                            {"pattern-welded", "laminated"}},
+                           {"pieces", "Pieces and layers", FieldKind::text, true,
+                            "17-2:5,18-1:4 or 17-2:core,9-1:cladding"},
+                           {"name", "Name", FieldKind::text, false, "twist for the hunters"},
+                           {"pattern", "Pattern", FieldKind::text, false, "random"},
+                           {"made_by", "Made by", FieldKind::text, false, "you, when not given"},
+                           {"note", "Note", FieldKind::long_text}},
+                          run};
 
 }  // namespace tangmark::db

@@ -22,10 +22,12 @@ Outcome<ActionResult> take(Work& work, Form& form, PaymentKind kind) {
   const auto method = form.maybe_text("method");
   const auto rate = form.maybe_text("rate");
   const auto note = form.maybe_text("note");
-  if (commission) form.take(after_step(commission->state, CommissionStep::take_money, "commission"));
+  if (commission)
+    form.take(after_step(commission->state, CommissionStep::take_money, "commission"));
   if (commission && given && given->currency() != commission->currency)
-    form.add({"amount", "The commission is reckoned in " + commission->currency.code() + ".",
-              "Give what arrived in " + commission->currency.code() + ", and the bank's rate in rate."});
+    form.add(
+        {"amount", "The commission is reckoned in " + commission->currency.code() + ".",
+         "Give what arrived in " + commission->currency.code() + ", and the bank's rate in rate."});
   if (form.refused()) return form.problems();
 
   const Account before = account(work.shop(), *commission);
@@ -48,24 +50,27 @@ Outcome<ActionResult> take(Work& work, Form& form, PaymentKind kind) {
   if (after.owed() < Money(0, amount.currency()))
     work.warn(to_text(-after.owed()) + " more than agreed is in; give it back with refund.");
   if (kind == PaymentKind::deposit && !after.deposit_is_in())
-    work.warn("The deposit of " + to_text(after.deposit_due) + " is not complete: " + to_text(after.received) +
-              " is in.");
+    work.warn("The deposit of " + to_text(after.deposit_due) +
+              " is not complete: " + to_text(after.received) + " is in.");
   return work.done(std::to_string(payment.number));
 }
 
 std::vector<Field> fields_of_money() {
-  return {{"commission", "Commission", FieldKind::commission, true, "12"},
-          {"amount", "Amount", FieldKind::money, false, "200.00; what is open when not given"},
-          {"method", "Came by", FieldKind::text, false, "bank"},
-          {"rate", "Exchange rate, as the bank states it", FieldKind::text, false, "1 USD = 0.92 EUR"},
-          {"note", "Note", FieldKind::text}};
+  return {
+      {"commission", "Commission", FieldKind::commission, true, "12"},
+      {"amount", "Amount", FieldKind::money, false, "200.00; what is open when not given"},
+      {"method", "Came by", FieldKind::text, false, "bank"},
+      {"rate", "Exchange rate, as the bank states it", FieldKind::text, false, "1 USD = 0.92 EUR"},
+      {"note", "Note", FieldKind::text}};
 }
 
 }  // namespace
 
-const Action take_deposit{"take_deposit", "Note that a deposit came.", fields_of_money(),
-                          [](Work& work, Form& form) { return take(work, form, PaymentKind::deposit); }};
-const Action take_balance{"take_balance", "Note that the balance, or a part of it, came.", fields_of_money(),
-                          [](Work& work, Form& form) { return take(work, form, PaymentKind::balance); }};
+const Action take_deposit{
+    "take_deposit", "Note that a deposit came.", fields_of_money(),
+    [](Work& work, Form& form) { return take(work, form, PaymentKind::deposit); }};
+const Action take_balance{
+    "take_balance", "Note that the balance, or a part of it, came.", fields_of_money(),
+    [](Work& work, Form& form) { return take(work, form, PaymentKind::balance); }};
 
 }  // namespace tangmark::db

@@ -21,8 +21,10 @@ Outcome<ActionResult> run(Work& work, Form& form) {
     form.add({"new_day", to_text(standing->day) + " is promised; this is no delay.",
               "Use promise_date for an earlier day."});
   if (form.refused()) return form.problems();
-  insert_delay_notice(work.shop(), {commission->id, work.at(), new_day, words, Consent::asked, std::nullopt});
-  insert_promise(work.shop(), {commission->id, new_day, work.at(), words, "the buyer, by delay notice"});
+  insert_delay_notice(work.shop(),
+                      {commission->id, work.at(), new_day, words, Consent::asked, std::nullopt});
+  insert_promise(work.shop(),
+                 {commission->id, new_day, work.at(), words, "the buyer, by delay notice"});
   work.warn("Silence is not consent: note the answer with record_consent.");
   return work.done(to_stored(new_day));
 }
@@ -33,7 +35,8 @@ const Action tell_delay{"tell_delay",
                         "Note that the buyer was told of a later day and asked for consent.",
                         {{"commission", "Commission", FieldKind::commission, true, "12"},
                          {"new_day", "New day", FieldKind::date, true, "2027-04-20"},
-                         {"words", "What was said", FieldKind::long_text, true, "the billet failed; a new one is made"}},
+                         {"words", "What was said", FieldKind::long_text, true,
+                          "the billet failed; a new one is made"}},
                         run};
 
 }  // namespace tangmark::db

@@ -18,7 +18,8 @@ void remark_on_level(Work& work, const KeptLot& lot) {
       work.warn("Only " + quantity_text(level.left) + " " + level.unit + " of " + level.name +
                 " left, below the floor of " + quantity_text(*level.floor) + ".");
   if (lot.expires_on && *lot.expires_on < work.today())
-    work.warn("Lot " + std::to_string(lot.number) + " was good until " + to_text(*lot.expires_on) + ".");
+    work.warn("Lot " + std::to_string(lot.number) + " was good until " + to_text(*lot.expires_on) +
+              ".");
 }
 
 Outcome<ActionResult> run(Work& work, Form& form) {
@@ -26,15 +27,16 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto quantity = form.maybe_quantity("quantity").value_or(Share());
   const auto blade = asked(work, form, "blade", blade_id_named);
   const auto note = form.maybe_text("note");
-  if (lot && lot->kind == LotKind::steel) form.add({"lot", "Steel is cut, not used up.", "Use cut_piece."});
+  if (lot && lot->kind == LotKind::steel)
+    form.add({"lot", "Steel is cut, not used up.", "Use cut_piece."});
   if (form.has("quantity") && quantity <= Share())
     form.add({"quantity", "Nothing was used.", "Give more than zero."});
   if (form.refused()) return form.problems();
   const Share left = quantity_left(work.shop(), *lot);
   if (quantity > left)
     return Problem{"quantity",
-                   "Of lot " + std::to_string(lot->number) + " only " + quantity_text(std::max(left, Share())) +
-                       " is left on record.",
+                   "Of lot " + std::to_string(lot->number) + " only " +
+                       quantity_text(std::max(left, Share())) + " is left on record.",
                    "Give less, or receive what came with receive_lot first."};
   insert_consumable_use(work.shop(), {lot->id, work.at(), quantity, blade, note});
   remark_on_level(work, *lot);

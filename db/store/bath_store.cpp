@@ -62,8 +62,12 @@ std::vector<KeptBath> list_baths(const ShopFile& shop) {
   return baths;
 }
 
-BathId insert_bath(const ShopFile& shop, const Bath& bath) { return BathId{row_of(bath).insert(shop)}; }
+BathId insert_bath(const ShopFile& shop, const Bath& bath) {
+  return BathId{row_of(bath).insert(shop)};
+}
 
-void store_bath(const ShopFile& shop, const KeptBath& bath) { row_of(bath).update(shop, bath.id.row()); }
+void store_bath(const ShopFile& shop, const KeptBath& bath) {
+  row_of(bath).update(shop, bath.id.row());
+}
 
 }  // namespace tangmark::db

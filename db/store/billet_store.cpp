@@ -77,13 +77,13 @@ std::vector<KeptBilletPart> parts_of_billet(const ShopFile& shop, BilletId bille
   query.bind(billet);
   std::vector<KeptBilletPart> parts;
   while (query.next())
-    parts.push_back({query.id<BilletPartId>("id"),
-                     BilletPart{.billet = billet,
-                                .position = query.integer("position"),
-                                .piece = query.id<PieceId>("piece_id"),
-                                .role = query.word<BilletRole>("role"),
-                                .layers = query.integer("layers"),
-                                .mass = query.mass("mass_ug")}});
+    parts.push_back(
+        {query.id<BilletPartId>("id"), BilletPart{.billet = billet,
+                                                  .position = query.integer("position"),
+                                                  .piece = query.id<PieceId>("piece_id"),
+                                                  .role = query.word<BilletRole>("role"),
+                                                  .layers = query.integer("layers"),
+                                                  .mass = query.mass("mass_ug")}});
   return parts;
 }
 
@@ -119,7 +119,9 @@ BilletId insert_billet(const ShopFile& shop, const Billet& billet) {
   row.set("number", billet.number).set_word("kind", billet.kind).set("name", billet.name);
   row.set("made_by", billet.made_by).set("started_at", billet.started_at);
   row.set("finished_at", billet.finished_at).set("layers", billet.layers);
-  row.set("pattern", billet.pattern).set("scrapped_at", billet.scrapped_at).set("note", billet.note);
+  row.set("pattern", billet.pattern)
+      .set("scrapped_at", billet.scrapped_at)
+      .set("note", billet.note);
   return BilletId{row.insert(shop)};
 }
 
@@ -134,7 +136,9 @@ WeldStageId insert_weld_stage(const ShopFile& shop, const WeldStage& stage) {
   Row row("weld_stage");
   row.set("billet_id", stage.billet).set("number", stage.number).set("at", stage.at);
   row.set("entered_at", stage.entered_at).set_word("operation", stage.operation);
-  row.set("pieces", stage.pieces).set("mass_in_ug", stage.mass_in).set("mass_out_ug", stage.mass_out);
+  row.set("pieces", stage.pieces)
+      .set("mass_in_ug", stage.mass_in)
+      .set("mass_out_ug", stage.mass_out);
   row.set("crop_ug", stage.crop).set("scale_ug", stage.scale).set("swarf_ug", stage.swarf);
   row.set("gap_ug", stage.gap).set("thickness_nm", stage.thickness);
   row.set("temperature_k1800", stage.temperature).set("flux", stage.flux).set("who", stage.who);

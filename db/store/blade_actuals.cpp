@@ -16,14 +16,19 @@ using namespace commission;
 using blade::BladeId;
 
 // Entries that no later entry supersedes.
-constexpr const char* standing = "NOT EXISTS(SELECT 1 FROM log_entry AS later WHERE later.supersedes_id = entry.id)";
+constexpr const char* standing =
+    "NOT EXISTS(SELECT 1 FROM log_entry AS later WHERE later.supersedes_id = entry.id)";
 
 void add_hours(const ShopFile& shop, BladeActuals& actuals) {
-  Query log(shop, std::string("SELECT coalesce(sum(hands_on_s), 0) AS hands_on_s, coalesce(sum(attended_s), 0) "
-                              "AS attended_s FROM log_entry AS entry WHERE blade_id = ? AND ") + standing);
+  Query log(
+      shop,
+      std::string("SELECT coalesce(sum(hands_on_s), 0) AS hands_on_s, coalesce(sum(attended_s), 0) "
+                  "AS attended_s FROM log_entry AS entry WHERE blade_id = ? AND ") +
+          standing);
   log.bind(actuals.id);
   log.next();
-  Query after(shop, "SELECT coalesce(sum(hands_on_s), 0) AS hands_on_s FROM aftercare WHERE blade_id = ?");
+  Query after(
+      shop, "SELECT coalesce(sum(hands_on_s), 0) AS hands_on_s FROM aftercare WHERE blade_id = ?");
   after.bind(actuals.id);
   after.next();
   actuals.hands_on = log.duration("hands_on_s") + after.duration("hands_on_s");
@@ -44,7 +49,8 @@ Money steel_of(const ShopFile& shop, std::optional<stock::PieceId> id, Currency 
 
 Money used_up_of(const ShopFile& shop, BladeId blade, Currency currency) {
   Query query(shop,
-              "SELECT lot.price_minor, lot.currency, lot.quantity_ppm AS bought, consumable_use.quantity_ppm AS used "
+              "SELECT lot.price_minor, lot.currency, lot.quantity_ppm AS bought, "
+              "consumable_use.quantity_ppm AS used "
               "FROM consumable_use JOIN lot ON lot.id = consumable_use.lot_id "
               "WHERE consumable_use.blade_id = ? AND lot.quantity_ppm > 0");
   query.bind(blade);
@@ -64,30 +70,36 @@ WHERE firing_blade.blade_id = ? AND firing.state = 'done')");
   query.bind(blade);
   Money sum(0, settings.currency);
   while (query.next())
-    sum += scaled_half_even(settings.electricity_per_kwh, query.integer("joules"), 3'600'000 * query.integer("blades"));
+    sum += scaled_half_even(settings.electricity_per_kwh, query.integer("joules"),
+                            3'600'000 * query.integer("blades"));
   return sum;
 }
 
-Money outside_of(const ShopFile& shop, BladeId blade, std::optional<ItemId> item, Currency currency) {
+Money outside_of(const ShopFile& shop, BladeId blade, std::optional<ItemId> item,
+                 Currency currency) {
   Query query(shop,
               "SELECT cost_minor, currency FROM outside_work WHERE cost_minor IS NOT NULL "
               "AND (blade_id = ? OR item_id = ?)");
   query.bind(blade).bind(item ? item->row() : std::int64_t{-1});
   Money sum(0, currency);
   while (query.next())
-    if (const Money cost = query.money("cost_minor", "currency"); cost.currency() == currency) sum += cost;
+    if (const Money cost = query.money("cost_minor", "currency"); cost.currency() == currency)
+      sum += cost;
   return sum;
 }
 
 Money lost_of(const ShopFile& shop, std::optional<ItemId> item, const ShopSettings& settings) {
   const Money none(0, settings.currency);
   if (!item) return none;
-  Query query(shop, std::string("SELECT coalesce(sum(hands_on_s), 0) AS hands_on_s FROM log_entry AS entry "
-                                "JOIN blade ON blade.id = entry.blade_id WHERE blade.item_id = ? "
-                                "AND blade.scrapped_at IS NOT NULL AND blade.scrap_cost_to = 'job' AND ") + standing);
+  Query query(
+      shop, std::string("SELECT coalesce(sum(hands_on_s), 0) AS hands_on_s FROM log_entry AS entry "
+                        "JOIN blade ON blade.id = entry.blade_id WHERE blade.item_id = ? "
+                        "AND blade.scrapped_at IS NOT NULL AND blade.scrap_cost_to = 'job' AND ") +
+                standing);
   query.bind(*item);
   query.next();
-  return costing::pay_for(settings.hourly_rate, {query.duration("hands_on_s"), Duration{}, Share()});
+  return costing::pay_for(settings.hourly_rate,
+                          {query.duration("hands_on_s"), Duration{}, Share()});
 }
 
 // The item's own price line of the accepted quote, without tax.
@@ -105,7 +117,8 @@ std::optional<Money> price_of(const ShopFile& shop, std::optional<ItemId> id, Cu
   for (const QuoteLine& line : quote->lines) {
     if (line.side != QuoteSide::price || line.position != position) continue;
     if (quote->tax_mode != TaxMode::inclusive) return line.amount;
-    return scaled_half_even(line.amount, 1'000'000, (Share::whole() + quote->tax_rate).millionths());
+    return scaled_half_even(line.amount, 1'000'000,
+                            (Share::whole() + quote->tax_rate).millionths());
   }
   return std::nullopt;
 }
@@ -118,22 +131,31 @@ BladeActuals actuals_of(const ShopFile& shop, BladeId id, const ShopSettings& se
   query.next();
   const auto item = query.maybe_id<ItemId>("item_id");
   const Currency currency = settings.currency;
-  BladeActuals actuals{.id = id, .number = query.integer("number"), .title = query.text("title"),
-                       .steel = steel_of(shop, query.maybe_id<stock::PieceId>("piece_id"), currency),
-                       .used_up = used_up_of(shop, id, currency), .energy = energy_of(shop, id, settings),
-                       .outside = outside_of(shop, id, item, currency), .lost = lost_of(shop, item, settings),
-                       .price = price_of(shop, item, currency), .earned_per_hour = std::nullopt};
+  BladeActuals actuals{
+      .id = id,
+      .number = query.integer("number"),
+      .title = query.text("title"),
+      .steel = steel_of(shop, query.maybe_id<stock::PieceId>("piece_id"), currency),
+      .used_up = used_up_of(shop, id, currency),
+      .energy = energy_of(shop, id, settings),
+      .outside = outside_of(shop, id, item, currency),
+      .lost = lost_of(shop, item, settings),
+      .price = price_of(shop, item, currency),
+      .earned_per_hour = std::nullopt};
   add_hours(shop, actuals);
   if (actuals.price)
-    actuals.earned_per_hour = costing::earned_per_hour(
-        *actuals.price, actuals.cost_but_labour(), {actuals.hands_on, actuals.attended, settings.attended_share});
+    actuals.earned_per_hour =
+        costing::earned_per_hour(*actuals.price, actuals.cost_but_labour(),
+                                 {actuals.hands_on, actuals.attended, settings.attended_share});
   return actuals;
 }
 
-std::vector<BladeActuals> latest_actuals(const ShopFile& shop, ModelId model, int most, const ShopSettings& settings) {
-  Query query(shop,
-              "SELECT id FROM blade WHERE model_id = ? AND finished_at IS NOT NULL AND scrapped_at IS NULL "
-              "ORDER BY finished_at DESC, id DESC LIMIT ?");
+std::vector<BladeActuals> latest_actuals(const ShopFile& shop, ModelId model, int most,
+                                         const ShopSettings& settings) {
+  Query query(
+      shop,
+      "SELECT id FROM blade WHERE model_id = ? AND finished_at IS NOT NULL AND scrapped_at IS NULL "
+      "ORDER BY finished_at DESC, id DESC LIMIT ?");
   query.bind(model).bind(most);
   std::vector<BladeActuals> all;
   while (query.next()) all.push_back(actuals_of(shop, query.id<BladeId>("id"), settings));

@@ -9,7 +9,8 @@ namespace {
 using namespace commission;
 
 KeptCommission commission_from(const Query& row) {
-  Commission commission{.customer = row.id<CustomerId>("customer_id"), .opened_at = row.instant("opened_at")};
+  Commission commission{.customer = row.id<CustomerId>("customer_id"),
+                        .opened_at = row.instant("opened_at")};
   commission.number = row.integer("number");
   commission.state = row.word<CommissionState>("state");
   commission.channel = row.maybe_text("channel");
@@ -40,7 +41,8 @@ Row row_of(const Commission& commission) {
   row.set("refund_rule", commission.refund_rule);
   row.set("specification_confirmed_on", commission.specification_confirmed_on);
   row.set("accepted_on", commission.accepted_on).set("delivered_on", commission.delivered_on);
-  row.set("cancelled_why", commission.cancelled_why).set("law_checked_on", commission.law_checked_on);
+  row.set("cancelled_why", commission.cancelled_why)
+      .set("law_checked_on", commission.law_checked_on);
   return row;
 }
 
@@ -101,12 +103,15 @@ std::vector<KeptContact> contacts_of(const ShopFile& shop, CommissionId commissi
 
 ContactId insert_contact(const ShopFile& shop, const Contact& contact) {
   Row row("contact");
-  row.set("commission_id", contact.commission).set("at", contact.at).set("channel", contact.channel);
+  row.set("commission_id", contact.commission)
+      .set("at", contact.at)
+      .set("channel", contact.channel);
   row.set("words", contact.words);
   return ContactId{row.insert(shop)};
 }
 
-CalendarDate last_contact_day(const ShopFile& shop, const KeptCommission& commission, const Zone& zone) {
+CalendarDate last_contact_day(const ShopFile& shop, const KeptCommission& commission,
+                              const Zone& zone) {
   Query query(shop, R"(
 SELECT max(at) AS latest FROM (
   SELECT at FROM contact WHERE commission_id = ?1

@@ -12,8 +12,8 @@ namespace tangmark::db {
 std::vector<stock::KeptConsumableUse> uses_of_lot(const ShopFile& shop, stock::LotId lot);
 std::vector<stock::KeptConsumableUse> uses_of_blade(const ShopFile& shop, blade::BladeId blade);
 stock::ConsumableUseId insert_consumable_use(const ShopFile& shop, const stock::ConsumableUse& use);
-/// What is left of every kind of belt, gas, oil, etchant, adhesive and the like, over all its lots of
-/// one name, against the floor.
+/// What is left of every kind of belt, gas, oil, etchant, adhesive and the like, over all its lots
+/// of one name, against the floor.
 std::vector<stock::ConsumableLevel> consumable_levels(const ShopFile& shop);
 
 }  // namespace tangmark::db

@@ -10,7 +10,8 @@
 
 namespace tangmark::db {
 
-std::optional<commission::KeptCustomer> load_customer(const ShopFile& shop, commission::CustomerId id);
+std::optional<commission::KeptCustomer> load_customer(const ShopFile& shop,
+                                                      commission::CustomerId id);
 /// Customers of exactly this name, case not counting.
 std::vector<commission::KeptCustomer> customers_named(const ShopFile& shop, std::string_view name);
 /// All customers, the newest first.

@@ -15,7 +15,8 @@ using namespace stock;
 
 template <class Values, class I>
 bool has(const Values& values, I id) {
-  return std::any_of(values.begin(), values.end(), [&](const auto& value) { return value.id == id; });
+  return std::any_of(values.begin(), values.end(),
+                     [&](const auto& value) { return value.id == id; });
 }
 
 void climb(const ShopFile& shop, PieceId id, Ancestors& found) {
@@ -25,15 +26,18 @@ void climb(const ShopFile& shop, PieceId id, Ancestors& found) {
   found.pieces.push_back(*piece);
   if (piece->parent) climb(shop, *piece->parent, found);
   if (piece->billet && !has(found.billets, *piece->billet)) {
-    if (auto billet = load_billet(shop, *piece->billet)) found.billets.push_back(std::move(*billet));
-    for (const KeptBilletPart& part : parts_of_billet(shop, *piece->billet)) climb(shop, part.piece, found);
+    if (auto billet = load_billet(shop, *piece->billet))
+      found.billets.push_back(std::move(*billet));
+    for (const KeptBilletPart& part : parts_of_billet(shop, *piece->billet))
+      climb(shop, part.piece, found);
   }
   if (piece->lot && !has(found.lots, *piece->lot))
     if (auto lot = load_lot(shop, *piece->lot)) found.lots.push_back(std::move(*lot));
 }
 
 std::vector<BilletId> billets_with(const ShopFile& shop, PieceId piece) {
-  Query query(shop, "SELECT DISTINCT billet_id FROM billet_part WHERE piece_id = ? ORDER BY billet_id");
+  Query query(shop,
+              "SELECT DISTINCT billet_id FROM billet_part WHERE piece_id = ? ORDER BY billet_id");
   query.bind(piece);
   std::vector<BilletId> billets;
   while (query.next()) billets.push_back(query.id<BilletId>("billet_id"));
@@ -44,7 +48,8 @@ void add_blades(const ShopFile& shop, PieceId piece, Descendants& found) {
   Query query(shop, "SELECT id, number, title FROM blade WHERE piece_id = ? ORDER BY number");
   query.bind(piece);
   while (query.next())
-    found.blades.push_back({query.id<blade::BladeId>("id"), query.integer("number"), query.text("title"), piece});
+    found.blades.push_back(
+        {query.id<blade::BladeId>("id"), query.integer("number"), query.text("title"), piece});
 }
 
 void descend(const ShopFile& shop, PieceId id, Descendants& found) {
@@ -84,7 +89,8 @@ Descendants descendants_of(const ShopFile& shop, LotId lot) {
 std::vector<std::optional<std::string>> grades_of(const ShopFile& shop, PieceId piece) {
   std::vector<std::optional<std::string>> grades;
   for (const KeptLot& lot : ancestors_of(shop, piece).lots)
-    if (std::find(grades.begin(), grades.end(), lot.grade) == grades.end()) grades.push_back(lot.grade);
+    if (std::find(grades.begin(), grades.end(), lot.grade) == grades.end())
+      grades.push_back(lot.grade);
   return grades;
 }
 

@@ -29,7 +29,8 @@ struct Ancestors {
 };
 Ancestors ancestors_of(const ShopFile& shop, stock::PieceId piece);
 
-/// Everything a piece or lot became: its parts, billets they went into, pieces of those, and blades.
+/// Everything a piece or lot became: its parts, billets they went into, pieces of those, and
+/// blades.
 struct Descendants {
   std::vector<stock::KeptPiece> pieces;
   std::vector<stock::KeptBillet> billets;

@@ -34,7 +34,9 @@ KeptItem item_from(const Query& row) {
 
 Row row_of(const Item& item) {
   Row row("item");
-  row.set("commission_id", item.commission).set("position", item.position).set("model_id", item.model);
+  row.set("commission_id", item.commission)
+      .set("position", item.position)
+      .set("model_id", item.model);
   row.set("title", item.title).set("description", item.description);
   row.set_word("construction", item.construction).set("grade", item.grade);
   row.set("blade_length_nm", item.blade_length).set("hand", item.hand).set("handle", item.handle);
@@ -102,13 +104,18 @@ WHERE item.cancelled_on IS NULL
 ORDER BY item.id)"));
 }
 
-ItemId insert_item(const ShopFile& shop, const Item& item) { return ItemId{row_of(item).insert(shop)}; }
+ItemId insert_item(const ShopFile& shop, const Item& item) {
+  return ItemId{row_of(item).insert(shop)};
+}
 
-void store_item(const ShopFile& shop, const KeptItem& item) { row_of(item).update(shop, item.id.row()); }
+void store_item(const ShopFile& shop, const KeptItem& item) {
+  row_of(item).update(shop, item.id.row());
+}
 
 std::int64_t next_item_position(const ShopFile& shop, std::optional<CommissionId> commission) {
-  Query query(shop, "SELECT coalesce(max(position), 0) + 1 AS next FROM item WHERE commission_id IS " +
-                        (commission ? std::to_string(commission->row()) : std::string("NULL")));
+  Query query(shop,
+              "SELECT coalesce(max(position), 0) + 1 AS next FROM item WHERE commission_id IS " +
+                  (commission ? std::to_string(commission->row()) : std::string("NULL")));
   query.next();
   return query.integer("next");
 }
@@ -134,7 +141,9 @@ std::vector<ItemChange> changes_of_commission(const ShopFile& shop, CommissionId
 ItemChangeId insert_item_change(const ShopFile& shop, const ItemChange& change) {
   Row row("item_change");
   row.set("item_id", change.item).set("number", change.number).set("at", change.at);
-  row.set("words", change.words).set("price_minor", change.price).set("currency", change.currency.code());
+  row.set("words", change.words)
+      .set("price_minor", change.price)
+      .set("currency", change.currency.code());
   return ItemChangeId{row.insert(shop)};
 }
 

@@ -12,7 +12,8 @@ namespace tangmark::db {
 
 std::optional<commission::KeptItem> load_item(const ShopFile& shop, commission::ItemId id);
 /// Items of a commission in their order, cancelled ones too.
-std::vector<commission::KeptItem> items_of(const ShopFile& shop, commission::CommissionId commission);
+std::vector<commission::KeptItem> items_of(const ShopFile& shop,
+                                           commission::CommissionId commission);
 /// Knives with no commission yet.
 std::vector<commission::KeptItem> stock_knives(const ShopFile& shop);
 /// Items of commissions under way and stock knives in the making: neither delivered nor cancelled.
@@ -21,13 +22,16 @@ commission::ItemId insert_item(const ShopFile& shop, const commission::Item& ite
 /// Stores every field anew.
 void store_item(const ShopFile& shop, const commission::KeptItem& item);
 /// The place of the next item within a commission, or among the stock knives.
-std::int64_t next_item_position(const ShopFile& shop, std::optional<commission::CommissionId> commission);
+std::int64_t next_item_position(const ShopFile& shop,
+                                std::optional<commission::CommissionId> commission);
 
 /// Numbered changes of one item, and of all items of a commission, oldest first.
-std::vector<commission::KeptItemChange> changes_of_item(const ShopFile& shop, commission::ItemId item);
+std::vector<commission::KeptItemChange> changes_of_item(const ShopFile& shop,
+                                                        commission::ItemId item);
 std::vector<commission::ItemChange> changes_of_commission(const ShopFile& shop,
                                                           commission::CommissionId commission);
-commission::ItemChangeId insert_item_change(const ShopFile& shop, const commission::ItemChange& change);
+commission::ItemChangeId insert_item_change(const ShopFile& shop,
+                                            const commission::ItemChange& change);
 
 std::optional<commission::KeptHold> load_hold(const ShopFile& shop, commission::HoldId id);
 /// What an item still waits for.

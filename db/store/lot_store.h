@@ -20,6 +20,7 @@ std::vector<stock::KeptLot> lots_of_customer(const ShopFile& shop, commission::C
 std::optional<stock::KeptLot> latest_lot_of_grade(const ShopFile& shop, std::string_view grade);
 
 stock::LotId insert_lot(const ShopFile& shop, const stock::Lot& lot);
-void store_return_of_lot(const ShopFile& shop, stock::LotId id, Instant at, const std::string& note);
+void store_return_of_lot(const ShopFile& shop, stock::LotId id, Instant at,
+                         const std::string& note);
 
 }  // namespace tangmark::db

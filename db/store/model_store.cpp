@@ -90,15 +90,16 @@ std::vector<KeptModelUse> uses_of_model(const ShopFile& shop, ModelId model) {
   query.bind(model);
   std::vector<KeptModelUse> uses;
   while (query.next())
-    uses.push_back({query.id<ModelUseId>("id"), ModelUse{.model = model,
-                                                         .position = query.integer("position"),
-                                                         .kind = query.word<UseKind>("kind"),
-                                                         .text = query.text("text"),
-                                                         .quantity = query.share("quantity_ppm"),
-                                                         .unit = query.text("unit"),
-                                                         .each = query.money("each_minor", "currency"),
-                                                         .low = query.maybe_share("low_ppm"),
-                                                         .high = query.maybe_share("high_ppm")}});
+    uses.push_back(
+        {query.id<ModelUseId>("id"), ModelUse{.model = model,
+                                              .position = query.integer("position"),
+                                              .kind = query.word<UseKind>("kind"),
+                                              .text = query.text("text"),
+                                              .quantity = query.share("quantity_ppm"),
+                                              .unit = query.text("unit"),
+                                              .each = query.money("each_minor", "currency"),
+                                              .low = query.maybe_share("low_ppm"),
+                                              .high = query.maybe_share("high_ppm")}});
   return uses;
 }
 
@@ -119,7 +120,9 @@ ModelStepId insert_model_step(const ShopFile& shop, const ModelStep& step) {
   row.set("model_id", step.model).set("position", step.position).set("operation", step.operation);
   row.set("hands_on_s", step.hands_on).set("attended_s", step.attended);
   row.set("unattended_s", step.unattended).set("survival_ppm", step.survival);
-  row.set("temperature_k1800", step.temperature).set("low_k1800", step.low).set("high_k1800", step.high);
+  row.set("temperature_k1800", step.temperature)
+      .set("low_k1800", step.low)
+      .set("high_k1800", step.high);
   row.set("soak_s", step.soak).set("soak_max_s", step.soak_max).set("medium", step.medium);
   row.set("gap_max_s", step.gap_max).set("cool_k1800_per_h", step.cool_per_h);
   row.set("cool_to_k1800", step.cool_to).set("unattended_allowed", step.unattended_allowed);

@@ -90,9 +90,10 @@ std::vector<KeptInvoice> invoices_of(const ShopFile& shop, CommissionId commissi
 }
 
 std::optional<KeptInvoice> standing_invoice(const ShopFile& shop, CommissionId commission) {
-  Query query(shop,
-              "SELECT * FROM invoice WHERE commission_id = ? AND kind IN('balance invoice', 'correction') "
-              "ORDER BY number DESC LIMIT 1");
+  Query query(
+      shop,
+      "SELECT * FROM invoice WHERE commission_id = ? AND kind IN('balance invoice', 'correction') "
+      "ORDER BY number DESC LIMIT 1");
   query.bind(commission);
   return one_invoice(std::move(query));
 }
@@ -110,8 +111,10 @@ Account account(const ShopFile& shop, const KeptCommission& commission) {
   std::optional<Quote> accepted;
   if (auto quote = accepted_quote(shop, commission.id)) accepted = std::move(*quote);
   std::vector<Payment> payments;
-  for (KeptPayment& payment : payments_of(shop, commission.id)) payments.push_back(std::move(payment));
-  return account_of(commission.currency, accepted, changes_of_commission(shop, commission.id), payments);
+  for (KeptPayment& payment : payments_of(shop, commission.id))
+    payments.push_back(std::move(payment));
+  return account_of(commission.currency, accepted, changes_of_commission(shop, commission.id),
+                    payments);
 }
 
 std::vector<CommissionMoney> commissions_with_money(const ShopFile& shop) {
@@ -128,10 +131,13 @@ std::vector<Money> money_held(const std::vector<CommissionMoney>& commissions) {
   for (const CommissionMoney& one : commissions) {
     const Money held = held_for_unfinished_work(one.commission.state, one.account);
     if (held.is_zero()) continue;
-    const auto same = std::find_if(sums.begin(), sums.end(),
-                                   [&](const Money& sum) { return sum.currency() == held.currency(); });
-    if (same == sums.end()) sums.push_back(held);
-    else *same += held;
+    const auto same = std::find_if(sums.begin(), sums.end(), [&](const Money& sum) {
+      return sum.currency() == held.currency();
+    });
+    if (same == sums.end())
+      sums.push_back(held);
+    else
+      *same += held;
   }
   return sums;
 }
@@ -139,9 +145,10 @@ std::vector<Money> money_held(const std::vector<CommissionMoney>& commissions) {
 std::vector<OwedBalance> owed_balances(const ShopFile& shop, const Zone& zone, Instant now) {
   std::vector<OwedBalance> owed;
   for (const CommissionMoney& one : commissions_with_money(shop)) {
-    const bool due = one.commission.state == CommissionState::ready ||
-                     one.commission.state == CommissionState::delivered ||
-                     (is_under_way(one.commission.state) && standing_invoice(shop, one.commission.id));
+    const bool due =
+        one.commission.state == CommissionState::ready ||
+        one.commission.state == CommissionState::delivered ||
+        (is_under_way(one.commission.state) && standing_invoice(shop, one.commission.id));
     const Money open = one.account.owed();
     if (!due || open <= Money(0, open.currency())) continue;
     OwedBalance balance{one.commission, open, std::nullopt, std::nullopt};
@@ -152,15 +159,17 @@ std::vector<OwedBalance> owed_balances(const ShopFile& shop, const Zone& zone, I
     }
     owed.push_back(std::move(balance));
   }
-  std::stable_sort(owed.begin(), owed.end(),
-                   [](const OwedBalance& a, const OwedBalance& b) { return a.days.value_or(0) > b.days.value_or(0); });
+  std::stable_sort(owed.begin(), owed.end(), [](const OwedBalance& a, const OwedBalance& b) {
+    return a.days.value_or(0) > b.days.value_or(0);
+  });
   return owed;
 }
 
 std::vector<CommissionMoney> deposits_awaited(const ShopFile& shop) {
   std::vector<CommissionMoney> awaited;
   for (CommissionMoney& one : commissions_with_money(shop))
-    if (is_under_way(one.commission.state) && !one.account.deposit_is_in()) awaited.push_back(std::move(one));
+    if (is_under_way(one.commission.state) && !one.account.deposit_is_in())
+      awaited.push_back(std::move(one));
   std::reverse(awaited.begin(), awaited.end());
   return awaited;
 }

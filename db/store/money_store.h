@@ -14,14 +14,17 @@ namespace tangmark::db {
 
 std::optional<commission::KeptPayment> find_payment(const ShopFile& shop, std::int64_t number);
 /// Payments of a commission, oldest first.
-std::vector<commission::KeptPayment> payments_of(const ShopFile& shop, commission::CommissionId commission);
+std::vector<commission::KeptPayment> payments_of(const ShopFile& shop,
+                                                 commission::CommissionId commission);
 commission::PaymentId insert_payment(const ShopFile& shop, const commission::Payment& payment);
 
 std::optional<commission::KeptInvoice> find_invoice(const ShopFile& shop, std::int64_t number);
 /// Issued papers of a commission, oldest first.
-std::vector<commission::KeptInvoice> invoices_of(const ShopFile& shop, commission::CommissionId commission);
+std::vector<commission::KeptInvoice> invoices_of(const ShopFile& shop,
+                                                 commission::CommissionId commission);
 /// The newest invoice (balance or correction) of a commission, which the next one must correct.
-std::optional<commission::KeptInvoice> standing_invoice(const ShopFile& shop, commission::CommissionId commission);
+std::optional<commission::KeptInvoice> standing_invoice(const ShopFile& shop,
+                                                        commission::CommissionId commission);
 commission::InvoiceId insert_invoice(const ShopFile& shop, const commission::Invoice& invoice);
 
 /// Where a commission stands with its money.

@@ -29,7 +29,9 @@ Row row_of(const OutsideWork& work) {
   Row row("outside_work");
   row.set("item_id", work.item).set("blade_id", work.blade).set("operation", work.operation);
   row.set("who", work.who).set("sent_at", work.sent_at).set("due_back", work.due_back);
-  row.set("back_at", work.back_at).set("their_words", work.their_words).set("cost_minor", work.cost);
+  row.set("back_at", work.back_at)
+      .set("their_words", work.their_words)
+      .set("cost_minor", work.cost);
   if (work.cost) row.set("currency", work.cost->currency().code());
   return row;
 }
@@ -75,21 +77,26 @@ std::vector<KeptAftercare> aftercare_of_blade(const ShopFile& shop, blade::Blade
   query.bind(blade);
   std::vector<KeptAftercare> all;
   while (query.next())
-    all.push_back({query.id<AftercareId>("id"), Aftercare{.blade = blade,
-                                                          .at = query.instant("at"),
-                                                          .complaint = query.text("complaint"),
-                                                          .condition = query.maybe_text("condition"),
-                                                          .cause = query.maybe_text("cause"),
-                                                          .work = query.maybe_text("work"),
-                                                          .hands_on = query.duration("hands_on_s"),
-                                                          .paid_by = query.maybe_text("paid_by")}});
+    all.push_back(
+        {query.id<AftercareId>("id"), Aftercare{.blade = blade,
+                                                .at = query.instant("at"),
+                                                .complaint = query.text("complaint"),
+                                                .condition = query.maybe_text("condition"),
+                                                .cause = query.maybe_text("cause"),
+                                                .work = query.maybe_text("work"),
+                                                .hands_on = query.duration("hands_on_s"),
+                                                .paid_by = query.maybe_text("paid_by")}});
   return all;
 }
 
 AftercareId insert_aftercare(const ShopFile& shop, const Aftercare& aftercare) {
   Row row("aftercare");
-  row.set("blade_id", aftercare.blade).set("at", aftercare.at).set("complaint", aftercare.complaint);
-  row.set("condition", aftercare.condition).set("cause", aftercare.cause).set("work", aftercare.work);
+  row.set("blade_id", aftercare.blade)
+      .set("at", aftercare.at)
+      .set("complaint", aftercare.complaint);
+  row.set("condition", aftercare.condition)
+      .set("cause", aftercare.cause)
+      .set("work", aftercare.work);
   row.set("hands_on_s", aftercare.hands_on).set("paid_by", aftercare.paid_by);
   return AftercareId{row.insert(shop)};
 }

@@ -60,7 +60,8 @@ std::vector<KeptCut> cuts_of(Query query) {
 // "A" ... "Z", "AA", "AB" ...: the letters of the n-th part, from 0.
 std::string letters_of_part(std::size_t n) {
   std::string letters;
-  for (++n; n > 0; n = (n - 1) / 26) letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
+  for (++n; n > 0; n = (n - 1) / 26)
+    letters.insert(letters.begin(), static_cast<char>('A' + (n - 1) % 26));
   return letters;
 }
 

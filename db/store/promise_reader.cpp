@@ -63,7 +63,8 @@ FROM route_step WHERE blade_id = ? ORDER BY position)");
     step.unattended = query.duration("unattended_s");
     step.survival = query.share("survival_ppm");
     queue_blade.route.push_back(queued(step));
-    if (const auto at = query.maybe_instant("booked_at")) queue_blade.route.back().booked = Booked{*at, Spread()};
+    if (const auto at = query.maybe_instant("booked_at"))
+      queue_blade.route.back().booked = Booked{*at, Spread()};
     if (!query.is_null("done_at")) queue_blade.next = queue_blade.route.size();
   }
 }
@@ -85,12 +86,15 @@ SELECT max(day) AS day FROM (
 
 void add_item(const ShopFile& shop, const KeptItem& item, const Zone& zone, PromiseQueue& queue) {
   if (!item.commission || item.cancelled_on) return;
-  Query blades(shop, "SELECT id, finished_at FROM blade WHERE item_id = ? AND scrapped_at IS NULL ORDER BY id");
+  Query blades(
+      shop,
+      "SELECT id, finished_at FROM blade WHERE item_id = ? AND scrapped_at IS NULL ORDER BY id");
   blades.bind(item.id);
   bool any = false;
   while (blades.next()) {
     any = true;
-    QueuedBlade blade{.key = static_cast<std::uint64_t>(blades.integer("id")) * 2, .commission = *item.commission,
+    QueuedBlade blade{.key = static_cast<std::uint64_t>(blades.integer("id")) * 2,
+                      .commission = *item.commission,
                       .route = {}};
     read_blade_route(shop, blades.integer("id"), blade);
     if (!blades.is_null("finished_at")) blade.next = blade.route.size();
@@ -98,14 +102,16 @@ void add_item(const ShopFile& shop, const KeptItem& item, const Zone& zone, Prom
     queue.blades.push_back(std::move(blade));
   }
   if (any) return;
-  QueuedBlade blade{.key = static_cast<std::uint64_t>(item.id.row()) * 2 + 1, .commission = *item.commission,
+  QueuedBlade blade{.key = static_cast<std::uint64_t>(item.id.row()) * 2 + 1,
+                    .commission = *item.commission,
                     .route = {}};
   for (const ModelStep& step : route_of_item(shop, item)) blade.route.push_back(queued(step));
   blade.not_before = waits_until(shop, item.id, zone);
   if (!blade.route.empty()) queue.blades.push_back(std::move(blade));
 }
 
-std::vector<KeptCommission> in_order_of_work(const ShopFile& shop, std::optional<CommissionId> asked) {
+std::vector<KeptCommission> in_order_of_work(const ShopFile& shop,
+                                             std::optional<CommissionId> asked) {
   struct Place {
     bool is_asked;
     CalendarDate promised, accepted;
@@ -117,8 +123,8 @@ std::vector<KeptCommission> in_order_of_work(const ShopFile& shop, std::optional
     const bool is_asked = asked && commission.id == *asked && !is_under_way(commission.state);
     if (!is_under_way(commission.state) && !is_asked) continue;
     const auto promise = standing_promise(shop, commission.id);
-    places.push_back({is_asked, promise ? promise->day : never, commission.accepted_on.value_or(never),
-                      std::move(commission)});
+    places.push_back({is_asked, promise ? promise->day : never,
+                      commission.accepted_on.value_or(never), std::move(commission)});
   }
   std::sort(places.begin(), places.end(), [](const Place& a, const Place& b) {
     return std::tie(a.is_asked, a.promised, a.accepted, a.commission.number) <
@@ -131,22 +137,31 @@ std::vector<KeptCommission> in_order_of_work(const ShopFile& shop, std::optional
 
 }  // namespace
 
-PromiseQueue read_promise_queue(const ShopFile& shop, Instant now, std::optional<CommissionId> asked) {
+PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
+                                std::optional<CommissionId> asked) {
   const ShopSettings settings = load_settings(shop);
-  PromiseQueue queue{.now = now, .zone = settings.zone, .week = read_week(shop), .pace = {}, .blades = {}, .promises = {}};
+  PromiseQueue queue{.now = now,
+                     .zone = settings.zone,
+                     .week = read_week(shop),
+                     .pace = {},
+                     .blades = {},
+                     .promises = {}};
   for (const KeptCommission& commission : in_order_of_work(shop, asked)) {
-    for (const KeptItem& item : items_of(shop, commission.id)) add_item(shop, item, settings.zone, queue);
+    for (const KeptItem& item : items_of(shop, commission.id))
+      add_item(shop, item, settings.zone, queue);
     if (const auto promise = standing_promise(shop, commission.id))
       queue.promises.push_back({commission.id, promise->day});
   }
   return queue;
 }
 
-Outcome<PromiseAnswer> answer_promise(const ShopFile& shop, const KeptCommission& commission, Instant now, Runs runs) {
+Outcome<PromiseAnswer> answer_promise(const ShopFile& shop, const KeptCommission& commission,
+                                      Instant now, Runs runs) {
   return promise_answer(read_promise_queue(shop, now, commission.id), commission.id, runs);
 }
 
-std::optional<CalendarDate> forecast_day(const ShopFile& shop, const KeptCommission& commission, Instant now) {
+std::optional<CalendarDate> forecast_day(const ShopFile& shop, const KeptCommission& commission,
+                                         Instant now) {
   const auto answer = answer_promise(shop, commission, now, Runs{});
   if (!answer) return std::nullopt;
   return answer->forecast.p80;

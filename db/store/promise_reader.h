@@ -9,23 +9,23 @@
 
 namespace tangmark::db {
 
-/// The queue as the shop file has it: open blades with what is left of their routes, items that have
-/// no blade yet with their model's route, in the order promised, then accepted; bench hours and days
-/// off; booked firings, holds and outside work as fixed days. `asked` joins at the end when it is not
-/// accepted yet. Assumptions: an operation takes its planned time, a quarter of the time 1.25 times
-/// it or more; a kiln step with nothing booked waits up to three days for a kiln day (common
-/// practice, no source).
+/// The queue as the shop file has it: open blades with what is left of their routes, items that
+/// have no blade yet with their model's route, in the order promised, then accepted; bench hours
+/// and days off; booked firings, holds and outside work as fixed days. `asked` joins at the end
+/// when it is not accepted yet. Assumptions: an operation takes its planned time, a quarter of the
+/// time 1.25 times it or more; a kiln step with nothing booked waits up to three days for a kiln
+/// day (common practice, no source).
 commission::PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
                                             std::optional<commission::CommissionId> asked);
 
-/// When a commission is ready and whom it harms. Refuses a shop without bench hours and a commission
-/// whose items have no route.
+/// When a commission is ready and whom it harms. Refuses a shop without bench hours and a
+/// commission whose items have no route.
 Outcome<commission::PromiseAnswer> answer_promise(const ShopFile& shop,
-                                                  const commission::KeptCommission& commission, Instant now,
-                                                  commission::Runs runs);
+                                                  const commission::KeptCommission& commission,
+                                                  Instant now, commission::Runs runs);
 
 /// The day met in 80 of 100 runs; none when nothing can be forecast.
-std::optional<CalendarDate> forecast_day(const ShopFile& shop, const commission::KeptCommission& commission,
-                                         Instant now);
+std::optional<CalendarDate> forecast_day(const ShopFile& shop,
+                                         const commission::KeptCommission& commission, Instant now);
 
 }  // namespace tangmark::db

@@ -11,11 +11,12 @@ using namespace commission;
 std::vector<KeptPromise> promises_from(Query query) {
   std::vector<KeptPromise> promises;
   while (query.next())
-    promises.push_back({query.id<PromiseId>("id"), Promise{.commission = query.id<CommissionId>("commission_id"),
-                                                           .day = query.date("day"),
-                                                           .made_at = query.instant("made_at"),
-                                                           .words = query.maybe_text("words"),
-                                                           .told = query.maybe_text("told")}});
+    promises.push_back(
+        {query.id<PromiseId>("id"), Promise{.commission = query.id<CommissionId>("commission_id"),
+                                            .day = query.date("day"),
+                                            .made_at = query.instant("made_at"),
+                                            .words = query.maybe_text("words"),
+                                            .told = query.maybe_text("told")}});
   return promises;
 }
 
@@ -48,7 +49,9 @@ std::optional<KeptPromise> standing_promise(const ShopFile& shop, CommissionId c
 
 PromiseId insert_promise(const ShopFile& shop, const Promise& promise) {
   Row row("promise");
-  row.set("commission_id", promise.commission).set("day", promise.day).set("made_at", promise.made_at);
+  row.set("commission_id", promise.commission)
+      .set("day", promise.day)
+      .set("made_at", promise.made_at);
   row.set("words", promise.words).set("told", promise.told);
   return PromiseId{row.insert(shop)};
 }
@@ -72,7 +75,9 @@ std::optional<KeptDelayNotice> unanswered_notice(const ShopFile& shop, Commissio
 DelayNoticeId insert_delay_notice(const ShopFile& shop, const DelayNotice& notice) {
   Row row("delay_notice");
   row.set("commission_id", notice.commission).set("at", notice.at).set("new_day", notice.new_day);
-  row.set("words", notice.words).set_word("consent", notice.consent).set("consent_at", notice.consent_at);
+  row.set("words", notice.words)
+      .set_word("consent", notice.consent)
+      .set("consent_at", notice.consent_at);
   return DelayNoticeId{row.insert(shop)};
 }
 

@@ -21,27 +21,32 @@ void add_trail(const Ancestors& trail, Answer& answer) {
   for (const auto& piece : trail.pieces) pieces += (pieces.empty() ? "" : ", from ") + piece.tag;
   answer.sentences.push_back("It was made from piece " + pieces + ".");
   for (const auto& billet : trail.billets)
-    answer.sentences.push_back("Billet " + std::to_string(billet.number) + " (" + std::string(word_of(billet.kind)) +
-                               ") was made by " + billet.made_by + ".");
+    answer.sentences.push_back("Billet " + std::to_string(billet.number) + " (" +
+                               std::string(word_of(billet.kind)) + ") was made by " +
+                               billet.made_by + ".");
   for (const auto& lot : trail.lots) answer.sentences.push_back(words_of(lot));
   for (const auto& piece : trail.pieces)
     if (piece.mark == stock::PieceMark::identity_gap) {
-      answer.sentences.push_back("Piece " + piece.tag + " is an identity gap: what it came from cannot be proved.");
+      answer.sentences.push_back("Piece " + piece.tag +
+                                 " is an identity gap: what it came from cannot be proved.");
       return;
     }
 }
 
 // Everything else of the same lots, each once.
-void add_siblings(const ShopFile& shop, const Ancestors& trail, blade::BladeId self, Answer& answer) {
+void add_siblings(const ShopFile& shop, const Ancestors& trail, blade::BladeId self,
+                  Answer& answer) {
   std::set<std::int64_t> blades, pieces;
   for (const auto& lot : trail.lots) {
     const Descendants others = descendants_of(shop, lot.id);
     for (const BladeOfPiece& other : others.blades)
       if (other.id != self && blades.insert(other.number).second)
-        answer.rows.push_back({"blade", std::to_string(other.number), other.title, std::to_string(lot.number)});
+        answer.rows.push_back(
+            {"blade", std::to_string(other.number), other.title, std::to_string(lot.number)});
     for (const auto& piece : others.pieces)
       if (piece.state == stock::PieceState::on_hand && pieces.insert(piece.id.row()).second)
-        answer.rows.push_back({"piece on hand", piece.tag, to_text(piece.mass, MassUnit::gram), std::to_string(lot.number)});
+        answer.rows.push_back({"piece on hand", piece.tag, to_text(piece.mass, MassUnit::gram),
+                               std::to_string(lot.number)});
   }
 }
 
@@ -51,7 +56,10 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   Query query(shop, "SELECT number, piece_id FROM blade WHERE id = ?");
   query.bind(*blade);
   query.next();
-  Answer answer{"Which bar did blade " + query.text("number") + " come from?", {}, {"What", "Name", "Which", "Lot"}, {}};
+  Answer answer{"Which bar did blade " + query.text("number") + " come from?",
+                {},
+                {"What", "Name", "Which", "Lot"},
+                {}};
   const auto piece = query.maybe_id<stock::PieceId>("piece_id");
   if (!piece) {
     answer.sentences.push_back("No piece is on record for it: its steel is not identified.");

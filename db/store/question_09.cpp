@@ -16,9 +16,11 @@ namespace {
 using namespace commission;
 
 bool has_its_steel(const ShopFile& shop, const KeptItem& item) {
-  Query query(shop,
-              "SELECT 1 FROM blade WHERE item_id = ?1 AND scrapped_at IS NULL AND piece_id IS NOT NULL "
-              "UNION ALL SELECT 1 FROM reservation WHERE item_id = ?1 AND piece_id IS NOT NULL AND released_at IS NULL");
+  Query query(
+      shop,
+      "SELECT 1 FROM blade WHERE item_id = ?1 AND scrapped_at IS NULL AND piece_id IS NOT NULL "
+      "UNION ALL SELECT 1 FROM reservation WHERE item_id = ?1 AND piece_id IS NOT NULL AND "
+      "released_at IS NULL");
   query.bind(item.id);
   return query.next();
 }
@@ -37,39 +39,57 @@ Need still_needed(const ShopFile& shop, const std::string& grade, const ShopSett
     if (!wants || has_its_steel(shop, item)) continue;
     ++need.items;
     const auto model = item.model ? load_model(shop, *item.model) : std::nullopt;
-    if (!model) ++need.without_model;
-    else need.length = need.length + model->blank_length + (item.blade_length - model->blade_length) + settings.kerf;
+    if (!model)
+      ++need.without_model;
+    else
+      need.length = need.length + model->blank_length + (item.blade_length - model->blade_length) +
+                    settings.kerf;
   }
   return need;
 }
 
 Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   const auto grade = given_text(given, "grade");
-  if (!grade) return Problem{"grade", "Which steel is meant is not said.", "Write grade=, for example grade=80CrV2."};
+  if (!grade)
+    return Problem{"grade", "Which steel is meant is not said.",
+                   "Write grade=, for example grade=80CrV2."};
   const auto settings = load_settings(shop);
   const auto text = [&](Length length) { return to_text(length, settings.length_unit); };
-  Answer answer{"Have I enough " + *grade + ", and is it one melt?", {},
-                {"Lot", "Melt number", "Document", "Pieces", "On hand", "Reserved", "Available"}, {}};
+  Answer answer{"Have I enough " + *grade + ", and is it one melt?",
+                {},
+                {"Lot", "Melt number", "Document", "Pieces", "On hand", "Reserved", "Available"},
+                {}};
   Length available;
   std::set<std::string> melts;
   for (const auto& lot : list_lots(shop, stock::LotKind::steel)) {
-    if (lot.owner || !lot.grade || !stock::same_grade(*lot.grade, *grade, steel::GradeBook::published())) continue;
+    if (lot.owner || !lot.grade ||
+        !stock::same_grade(*lot.grade, *grade, steel::GradeBook::published()))
+      continue;
     const auto left = availability_of_lot(shop, lot.id, settings.keep_at_least);
     if (left.pieces == 0) continue;
     available = available + left.available;
     melts.insert(lot.melt_number.value_or(""));
-    answer.rows.push_back({std::to_string(lot.number), lot.melt_number.value_or(""), std::string(word_of(lot.document)),
-                           std::to_string(left.pieces), text(left.on_hand), text(left.reserved), text(left.available)});
+    answer.rows.push_back({std::to_string(lot.number), lot.melt_number.value_or(""),
+                           std::string(word_of(lot.document)), std::to_string(left.pieces),
+                           text(left.on_hand), text(left.reserved), text(left.available)});
   }
   const Need need = still_needed(shop, *grade, settings);
-  answer.sentences.push_back(std::to_string(need.items) + " open items still need " + text(need.length) + "; " +
-                             text(available) + " is available.");
-  if (need.items > 0) answer.sentences.push_back(available >= need.length ? "That is enough by length; one piece must still be long enough for each blank."
-                                                                         : "That is not enough: order " + text(need.length - available) + " more.");
-  if (need.without_model > 0) answer.sentences.push_back(std::to_string(need.without_model) + " of them have no model, so their length is not counted.");
-  if (melts.size() > 1) answer.sentences.push_back("It is of more than one melt, or one that nobody wrote down.");
-  else if (!answer.rows.empty() && !melts.begin()->empty()) answer.sentences.push_back("All of it is melt number " + *melts.begin() + ".");
-  else if (!answer.rows.empty()) answer.sentences.push_back("Its melt number is not on record.");
+  answer.sentences.push_back(std::to_string(need.items) + " open items still need " +
+                             text(need.length) + "; " + text(available) + " is available.");
+  if (need.items > 0)
+    answer.sentences.push_back(
+        available >= need.length
+            ? "That is enough by length; one piece must still be long enough for each blank."
+            : "That is not enough: order " + text(need.length - available) + " more.");
+  if (need.without_model > 0)
+    answer.sentences.push_back(std::to_string(need.without_model) +
+                               " of them have no model, so their length is not counted.");
+  if (melts.size() > 1)
+    answer.sentences.push_back("It is of more than one melt, or one that nobody wrote down.");
+  else if (!answer.rows.empty() && !melts.begin()->empty())
+    answer.sentences.push_back("All of it is melt number " + *melts.begin() + ".");
+  else if (!answer.rows.empty())
+    answer.sentences.push_back("Its melt number is not on record.");
   return answer;
 }
 

@@ -14,8 +14,8 @@ using namespace stock;
 
 // A blank is cut flat from the piece as it is; forging it to size is not reckoned with.
 bool holds_blank(const KeptPiece& piece, Length free, const commission::Model& model) {
-  return piece.width && piece.thickness && free >= model.blank_length && *piece.width >= model.blank_width &&
-         *piece.thickness >= model.blank_thickness;
+  return piece.width && piece.thickness && free >= model.blank_length &&
+         *piece.width >= model.blank_width && *piece.thickness >= model.blank_thickness;
 }
 
 std::vector<std::string> known_grades(const ShopFile& shop, const KeptPiece& piece) {
@@ -41,7 +41,10 @@ bool is_shops_own(const ShopFile& shop, const KeptPiece& piece) {
 Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
   const auto settings = load_settings(shop);
   const auto models = list_models(shop);
-  Answer answer{"What can I make from the offcuts I have?", {}, {"Piece", "Grade", "Free length", "Mass", "Enough for"}, {}};
+  Answer answer{"What can I make from the offcuts I have?",
+                {},
+                {"Piece", "Grade", "Free length", "Mass", "Enough for"},
+                {}};
   std::size_t fitting = 0;
   for (const KeptPiece& piece : pieces_on_hand(shop)) {
     if (!piece.parent || !is_shops_own(shop, piece)) continue;  // a whole bar is no offcut
@@ -49,7 +52,8 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
     const auto grades = known_grades(shop, piece);
     std::string made;
     for (const auto& model : models)
-      if (holds_blank(piece, bar.available(), model) && is_of_grade(grades, model)) made += (made.empty() ? "" : ", ") + model.name;
+      if (holds_blank(piece, bar.available(), model) && is_of_grade(grades, model))
+        made += (made.empty() ? "" : ", ") + model.name;
     fitting += made.empty() ? 0 : 1;
     std::string grade;
     for (const std::string& name : grades) grade += (grade.empty() ? "" : " and ") + name;

@@ -9,9 +9,11 @@ namespace tangmark::db {
 namespace {
 
 std::vector<Question> gathered() {
-  std::vector<Question> all{question_01, question_02, question_03, question_07, question_08, question_09,
-                            question_10, question_13, question_14, question_15, question_18, question_19};
-  std::sort(all.begin(), all.end(), [](const Question& a, const Question& b) { return a.number < b.number; });
+  std::vector<Question> all{question_01, question_02, question_03, question_07,
+                            question_08, question_09, question_10, question_13,
+                            question_14, question_15, question_18, question_19};
+  std::sort(all.begin(), all.end(),
+            [](const Question& a, const Question& b) { return a.number < b.number; });
   return all;
 }
 
@@ -22,9 +24,11 @@ Problems unknown_keys(const Question& question, const Given& given) {
                                    [&](const Field& field) { return field.name == key; });
     if (known) continue;
     std::string keys;
-    for (const Field& field : question.fields) keys += (keys.empty() ? "" : ", ") + std::string(field.name);
-    problems.push_back({key, "Question " + std::to_string(question.number) + " does not ask for \"" + key + "\".",
-                        keys.empty() ? "It asks for nothing." : "It asks for: " + keys + "."});
+    for (const Field& field : question.fields)
+      keys += (keys.empty() ? "" : ", ") + std::string(field.name);
+    problems.push_back(
+        {key, "Question " + std::to_string(question.number) + " does not ask for \"" + key + "\".",
+         keys.empty() ? "It asks for nothing." : "It asks for: " + keys + "."});
   }
   return problems;
 }
@@ -42,12 +46,14 @@ Outcome<Answer> ask(const ShopFile& shop, int number, const Given& given, Instan
     if (Problems unknown = unknown_keys(question, given); !unknown.empty()) return unknown;
     return question.answer(shop, given, now);
   }
-  return Problem{"question", "There is no question " + std::to_string(number) + ".", "The questions go from 1 to 20."};
+  return Problem{"question", "There is no question " + std::to_string(number) + ".",
+                 "The questions go from 1 to 20."};
 }
 
 std::optional<std::string> given_text(const Given& given, std::string_view key) {
   const auto found = given.find(key);
-  if (found == given.end() || found->second.find_first_not_of(" \t") == std::string::npos) return std::nullopt;
+  if (found == given.end() || found->second.find_first_not_of(" \t") == std::string::npos)
+    return std::nullopt;
   return found->second;
 }
 

@@ -33,8 +33,8 @@ struct Question {
 
 /// All questions, by number.
 std::span<const Question> all_questions();
-/// Answers a question. Refuses a number that is none, a key the question does not know, and whatever
-/// the question itself cannot read; nothing is ever stored.
+/// Answers a question. Refuses a number that is none, a key the question does not know, and
+/// whatever the question itself cannot read; nothing is ever stored.
 Outcome<Answer> ask(const ShopFile& shop, int number, const Given& given, Instant now);
 
 }  // namespace tangmark::db

@@ -27,7 +27,8 @@ void add_cost_lines(const costing::CostSheet& sheet, Quote& quote) {
                            .amount = line.amount});
 }
 
-void add_price_lines(const costing::CostInputs& inputs, const costing::CostSheet& sheet, Quote& quote) {
+void add_price_lines(const costing::CostInputs& inputs, const costing::CostSheet& sheet,
+                     Quote& quote) {
   std::int64_t position = 0;
   for (const costing::PriceLine& line : costing::price_lines(inputs, sheet))
     quote.lines.push_back({.side = QuoteSide::price,
@@ -49,8 +50,8 @@ std::optional<std::string> joined(const std::vector<std::string>& assumptions) {
 
 }  // namespace
 
-Outcome<QuoteDraft> draft_quote(const ShopFile& shop, const KeptCommission& commission, const QuoteWish& wish,
-                                Instant now) {
+Outcome<QuoteDraft> draft_quote(const ShopFile& shop, const KeptCommission& commission,
+                                const QuoteWish& wish, Instant now) {
   auto inputs = quote_inputs(shop, commission, wish);
   if (!inputs) return inputs.problems();
   const auto sheet = costing::build_up(inputs->costs);

@@ -9,8 +9,9 @@ namespace {
 using namespace commission;
 
 // One blade out of the kiln, into the tank, and the door shut again until the heat is back.
-constexpr auto quench_each = std::chrono::minutes(4);  // 1 to 4 min recovery; common practice, no source
-constexpr auto usual_blade = Mass::grams(250);         // its own heat is small beside the brick's
+constexpr auto quench_each =
+    std::chrono::minutes(4);                    // 1 to 4 min recovery; common practice, no source
+constexpr auto usual_blade = Mass::grams(250);  // its own heat is small beside the brick's
 
 std::chrono::minutes whole_minutes(Duration time) {
   return std::chrono::ceil<std::chrono::minutes>(time);
@@ -18,10 +19,13 @@ std::chrono::minutes whole_minutes(Duration time) {
 
 costing::FiringKind kind_of(blade::Heat heat) {
   switch (heat) {
-    case blade::Heat::harden: return costing::FiringKind::harden;
-    case blade::Heat::anneal: return costing::FiringKind::anneal;
+    case blade::Heat::harden:
+      return costing::FiringKind::harden;
+    case blade::Heat::anneal:
+      return costing::FiringKind::anneal;
     case blade::Heat::soak:
-    case blade::Heat::none: break;
+    case blade::Heat::none:
+      break;
   }
   return costing::FiringKind::soak;
 }
@@ -33,9 +37,10 @@ struct KilnValues {
 
 // An oven before a kiln: the small one is used where it can be.
 std::optional<KilnValues> kiln_for(const ShopFile& shop, Temperature at) {
-  Query query(shop,
-              "SELECT * FROM kiln WHERE out_of_use_on IS NULL AND low_k1800 <= ?1 AND high_k1800 >= ?1 "
-              "ORDER BY kind = 'kiln', id LIMIT 1");
+  Query query(
+      shop,
+      "SELECT * FROM kiln WHERE out_of_use_on IS NULL AND low_k1800 <= ?1 AND high_k1800 >= ?1 "
+      "ORDER BY kind = 'kiln', id LIMIT 1");
   query.bind(at);
   if (!query.next()) return std::nullopt;
   KilnValues values;
@@ -57,7 +62,8 @@ std::optional<costing::FiringPart> firing_of_step(const ShopFile& shop, const Mo
   const auto kiln = kiln_for(shop, *step.temperature);
   const std::string set = to_text(*step.temperature, settings.temperature_unit);
   if (!kiln) {
-    assumptions.push_back("No kiln on record holds " + set + ", so no energy is counted for " + step.operation + ".");
+    assumptions.push_back("No kiln on record holds " + set + ", so no energy is counted for " +
+                          step.operation + ".");
     return std::nullopt;
   }
   costing::ExpectedFiring firing;
@@ -73,7 +79,8 @@ std::optional<costing::FiringPart> firing_of_step(const ShopFile& shop, const Mo
   firing.steel = Mass::micrograms(usual_blade.micrograms() * firing.blades);
   const auto use = costing::firing_use(kiln->heating, firing);
   if (!use) {
-    assumptions.push_back("No energy is counted for " + step.operation + ": " + use.problem().sentence);
+    assumptions.push_back("No energy is counted for " + step.operation + ": " +
+                          use.problem().sentence);
     return std::nullopt;
   }
   return costing::FiringPart{*use, settings.electricity_per_kwh};

@@ -14,9 +14,10 @@ namespace {
 
 using namespace commission;
 
-// The list prices of all items, each with what its blade is longer than the model's; nothing when one
-// of them has no list price.
-std::optional<Money> listed(const ShopFile& shop, const std::vector<KeptItem>& items, Currency currency) {
+// The list prices of all items, each with what its blade is longer than the model's; nothing when
+// one of them has no list price.
+std::optional<Money> listed(const ShopFile& shop, const std::vector<KeptItem>& items,
+                            Currency currency) {
   Money sum(0, currency);
   for (const KeptItem& item : items) {
     const auto model = item.model ? load_model(shop, *item.model) : std::nullopt;
@@ -46,7 +47,9 @@ Outcome<costing::PriceRule> price_rule(const ShopFile& shop, const std::vector<K
   }
   if (wish.by_list) {
     const auto list = listed(shop, items, currency);
-    if (!list) return Problem{"by_list", "Not every item has a model with a list price.", "Give a margin or a price."};
+    if (!list)
+      return Problem{"by_list", "Not every item has a model with a list price.",
+                     "Give a margin or a price."};
     how = "list price";
     return costing::PriceRule(costing::ListPrice{*list});
   }
@@ -66,9 +69,12 @@ Outcome<costing::PriceRule> price_rule(const ShopFile& shop, const std::vector<K
 
 costing::Tax tax_of(const ShopSettings& settings) {
   switch (settings.tax_mode) {
-    case TaxMode::none: return {Share(), costing::TaxShown::exclusive};
-    case TaxMode::exclusive: return {settings.tax_rate, costing::TaxShown::exclusive};
-    case TaxMode::inclusive: return {settings.tax_rate, costing::TaxShown::inclusive};
+    case TaxMode::none:
+      return {Share(), costing::TaxShown::exclusive};
+    case TaxMode::exclusive:
+      return {settings.tax_rate, costing::TaxShown::exclusive};
+    case TaxMode::inclusive:
+      return {settings.tax_rate, costing::TaxShown::inclusive};
   }
   return {};
 }
@@ -77,12 +83,14 @@ Problems currency_problems(const ShopSettings& settings, Currency currency, cons
   Problems problems;
   if (settings.currency != currency)
     problems.push_back({"commission",
-                        "The commission is in " + currency.code() + " and the shop reckons its costs in " +
-                            settings.currency.code() + ".",
+                        "The commission is in " + currency.code() +
+                            " and the shop reckons its costs in " + settings.currency.code() + ".",
                         "Open the commission in " + settings.currency.code() + "."});
-  for (const auto& [field, amount] : {std::pair{"price", wish.price}, std::pair{"shipping", wish.shipping}})
+  for (const auto& [field, amount] :
+       {std::pair{"price", wish.price}, std::pair{"shipping", wish.shipping}})
     if (amount && amount->currency() != currency)
-      problems.push_back({field, "The commission is in " + currency.code() + ".", "Give the amount in it."});
+      problems.push_back(
+          {field, "The commission is in " + currency.code() + ".", "Give the amount in it."});
   return problems;
 }
 
@@ -94,13 +102,15 @@ std::vector<KeptItem> items_to_quote(const ShopFile& shop, CommissionId commissi
 
 }  // namespace
 
-Outcome<QuoteInputs> quote_inputs(const ShopFile& shop, const KeptCommission& commission, const QuoteWish& wish) {
+Outcome<QuoteInputs> quote_inputs(const ShopFile& shop, const KeptCommission& commission,
+                                  const QuoteWish& wish) {
   const ShopSettings settings = load_settings(shop);
   const Currency currency = commission.currency;
   Problems problems = currency_problems(settings, currency, wish);
   const auto items = items_to_quote(shop, commission.id);
   if (items.empty())
-    problems.push_back({"commission", "Commission " + std::to_string(commission.number) + " has no items.",
+    problems.push_back({"commission",
+                        "Commission " + std::to_string(commission.number) + " has no items.",
                         "Add one with add_item."});
   if (!problems.empty()) return problems;
 
@@ -123,7 +133,8 @@ Outcome<QuoteInputs> quote_inputs(const ShopFile& shop, const KeptCommission& co
   const auto rule = price_rule(shop, items, wish, settings, currency, inputs.price_how);
   if (!rule) return rule.problem();
   inputs.costs.terms = {*rule, settings.price_step, tax_of(settings),
-                        costing::PaymentFee{settings.payment_fee, std::nullopt}, settings.deposit_share};
+                        costing::PaymentFee{settings.payment_fee, std::nullopt},
+                        settings.deposit_share};
   return inputs;
 }
 

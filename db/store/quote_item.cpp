@@ -19,20 +19,23 @@ using namespace commission;
 std::size_t operation_of(UseKind kind, const std::vector<ModelStep>& route) {
   const auto first = [&](auto is_it) -> std::size_t {
     const auto found = std::find_if(route.begin(), route.end(), is_it);
-    return found == route.end() ? route.size() - 1 : static_cast<std::size_t>(found - route.begin());
+    return found == route.end() ? route.size() - 1
+                                : static_cast<std::size_t>(found - route.begin());
   };
   switch (kind) {
     case UseKind::gas:
       return first([](const ModelStep& s) { return s.operation.starts_with("forge"); });
     case UseKind::used_up:
-      return first([](const ModelStep& s) { return s.operation.find("grind") != std::string::npos; });
+      return first(
+          [](const ModelStep& s) { return s.operation.find("grind") != std::string::npos; });
     case UseKind::material:
     case UseKind::made_elsewhere:
       return first([](const ModelStep& s) {
         const auto known = blade::trade_operation(s.operation);
         return known && known->after_temper;
       });
-    case UseKind::packing: break;
+    case UseKind::packing:
+      break;
   }
   return route.size() - 1;
 }
@@ -62,18 +65,22 @@ Money price_today(const ShopFile& shop, const ModelUse& use) {
   return scaled_half_even(price, Share::whole().millionths(), query.integer("quantity_ppm"));
 }
 
-costing::CostSource source_of(const ShopFile& shop, const ModelUse& use, const ShopSettings& settings) {
+costing::CostSource source_of(const ShopFile& shop, const ModelUse& use,
+                              const ShopSettings& settings) {
   const Money each = price_today(shop, use);
   switch (use.kind) {
-    case UseKind::material: return costing::BoughtMaterial{quantity_of(use), each};
+    case UseKind::material:
+      return costing::BoughtMaterial{quantity_of(use), each};
     case UseKind::gas:
       if (use.unit == "kg")
-        return costing::GasByWeight{Mass::micrograms(use.quantity.millionths() * 1'000), Mass(), settings.gas_per_kg, 1};
+        return costing::GasByWeight{Mass::micrograms(use.quantity.millionths() * 1'000), Mass(),
+                                    settings.gas_per_kg, 1};
       return costing::UsedUp{quantity_of(use), each};
     case UseKind::made_elsewhere:
       return costing::MadeElsewhere{scaled_half_even(each, use.quantity.millionths(), 1'000'000)};
     case UseKind::used_up:
-    case UseKind::packing: break;
+    case UseKind::packing:
+      break;
   }
   return costing::UsedUp{quantity_of(use), each};
 }
@@ -104,12 +111,14 @@ void add_operations(const ShopFile& shop, const KeptItem& item, const std::vecto
                     const ShopSettings& settings, ItemCosts& costs) {
   for (const ModelStep& step : route) {
     const Duration hands_on = learned(shop, item.model, step, costs.assumptions);
-    costs.item.operations.push_back({step.operation, hands_on, step.attended, step.unattended, step.survival,
+    costs.item.operations.push_back({step.operation, hands_on, step.attended, step.unattended,
+                                     step.survival,
                                      swing_on_record(shop, item.model, step, hands_on)});
     const std::size_t at = costs.item.operations.size() - 1;
     if (auto firing = firing_of_step(shop, step, settings, costs.assumptions)) {
       if (hands_on + step.attended > Duration{})
-        firing->use.hands_on = firing->use.attended = firing->use.unattended = std::chrono::minutes(0);
+        firing->use.hands_on = firing->use.attended = firing->use.unattended =
+            std::chrono::minutes(0);
       else
         costs.item.operations[at].unattended = Duration{};
       costs.item.ingredients.push_back({"Firing: " + step.operation, *firing, at});
@@ -122,7 +131,8 @@ void add_uses(const ShopFile& shop, const KeptItem& item, const std::vector<Mode
   if (!item.model) return;
   for (const KeptModelUse& use : uses_of_model(shop, *item.model)) {
     if (use.kind == UseKind::packing) {
-      costs.packing += scaled_half_even(price_today(shop, use), use.quantity.millionths(), 1'000'000);
+      costs.packing +=
+          scaled_half_even(price_today(shop, use), use.quantity.millionths(), 1'000'000);
       continue;
     }
     costs.item.ingredients.push_back(
@@ -132,21 +142,23 @@ void add_uses(const ShopFile& shop, const KeptItem& item, const std::vector<Mode
 
 }  // namespace
 
-Outcome<ItemCosts> costed_item(const ShopFile& shop, const KeptItem& item, const ShopSettings& settings) {
+Outcome<ItemCosts> costed_item(const ShopFile& shop, const KeptItem& item,
+                               const ShopSettings& settings) {
   const auto route = route_of_item(shop, item);
   if (route.empty())
-    return Problem{"commission",
-                   "Item " + std::to_string(item.id.row()) + " (" + item.title +
-                       ") has no model with a route, so its hours are not known.",
-                   "Add its model with add_model and add_model_step, or assign a blade with a route."};
+    return Problem{
+        "commission",
+        "Item " + std::to_string(item.id.row()) + " (" + item.title +
+            ") has no model with a route, so its hours are not known.",
+        "Add its model with add_model and add_model_step, or assign a blade with a route."};
   ItemCosts costs;
   costs.packing = Money(0, settings.currency);
   costs.item.text = item.title;
   const auto model = item.model ? load_model(shop, *item.model) : std::nullopt;
   if (model && model->currency != settings.currency)
     return Problem{"commission",
-                   "Model " + model->name + " is reckoned in " + model->currency.code() + " and the shop in " +
-                       settings.currency.code() + ".",
+                   "Model " + model->name + " is reckoned in " + model->currency.code() +
+                       " and the shop in " + settings.currency.code() + ".",
                    "Add the model anew with today's prices."};
   if (auto steel = steel_of_item(shop, item, model, settings, costs.assumptions))
     costs.item.ingredients.push_back(std::move(*steel));
@@ -157,10 +169,11 @@ Outcome<ItemCosts> costed_item(const ShopFile& shop, const KeptItem& item, const
 
 std::vector<ModelStep> route_of_item(const ShopFile& shop, const KeptItem& item) {
   std::vector<ModelStep> route;
-  Query query(shop,
-              "SELECT route_step.* FROM route_step JOIN blade ON blade.id = route_step.blade_id "
-              "WHERE blade.id = (SELECT max(id) FROM blade WHERE item_id = ? AND scrapped_at IS NULL) "
-              "AND route_step.skipped_why IS NULL ORDER BY route_step.position");
+  Query query(
+      shop,
+      "SELECT route_step.* FROM route_step JOIN blade ON blade.id = route_step.blade_id "
+      "WHERE blade.id = (SELECT max(id) FROM blade WHERE item_id = ? AND scrapped_at IS NULL) "
+      "AND route_step.skipped_why IS NULL ORDER BY route_step.position");
   query.bind(item.id);
   while (query.next()) {
     ModelStep step{.model = item.model.value_or(ModelId{1})};  // a blade's own route has no model
@@ -181,7 +194,8 @@ std::vector<ModelStep> route_of_item(const ShopFile& shop, const KeptItem& item)
   return route;
 }
 
-std::vector<double> hours_on_record(const ShopFile& shop, ModelId model, std::string_view operation) {
+std::vector<double> hours_on_record(const ShopFile& shop, ModelId model,
+                                    std::string_view operation) {
   Query query(shop, R"(
 SELECT sum(entry.hands_on_s) AS hands_on_s FROM log_entry AS entry
 JOIN blade ON blade.id = entry.blade_id

@@ -33,7 +33,8 @@ std::optional<costing::SteelFromBillet> from_billet(const ShopFile& shop, const 
   for (const KeptBilletPart& part : parts_of_billet(shop, *piece.billet))
     making.parts.push_back({"", part.mass, cost_of_part(shop, part, settings.currency)});
   Duration hands_on{};
-  for (const KeptWeldStage& stage : stages_of_billet(shop, *piece.billet)) hands_on += stage.hands_on;
+  for (const KeptWeldStage& stage : stages_of_billet(shop, *piece.billet))
+    hands_on += stage.hands_on;
   const Money per_hour = settings.hourly_rate + settings.overhead_per_hour;
   making.work.push_back(costing::pay_for(per_hour, {hands_on, Duration{}, Share()}));
   making.finished = mass_of_billet(shop, *piece.billet);
@@ -62,7 +63,8 @@ struct SteelPrice {
   Density density;
   std::optional<Length> bar_length;
 };
-std::optional<SteelPrice> price_of(const ShopFile& shop, const std::vector<std::string>& grades, Currency currency) {
+std::optional<SteelPrice> price_of(const ShopFile& shop, const std::vector<std::string>& grades,
+                                   Currency currency) {
   SteelPrice price{Money(0, currency), {}, std::nullopt};
   for (const std::string& grade : grades) {
     const auto lot = latest_lot_of_grade(shop, grade);
@@ -84,7 +86,8 @@ std::optional<costing::Ingredient> steel_of_item(const ShopFile& shop, const Kep
                                                  std::vector<std::string>& assumptions) {
   if (auto billet = reserved_billet(shop, item, settings)) return billet;
   if (!model) {
-    assumptions.push_back(item.title + ": no model gives the size of its blank, so no steel is counted.");
+    assumptions.push_back(item.title +
+                          ": no model gives the size of its blank, so no steel is counted.");
     return std::nullopt;
   }
   const auto grades = grades_named(item.grade.value_or(""));
@@ -102,7 +105,8 @@ std::optional<costing::Ingredient> steel_of_item(const ShopFile& shop, const Kep
   cut.kerf = settings.kerf;
   if (price->bar_length && *price->bar_length >= cut.blank_length && model->yield == Share::whole())
     cut.bar = costing::WholeBar{*price->bar_length, settings.keep_at_least};
-  if (grades.size() > 1) assumptions.push_back(item.title + ": its steels are counted at the mean of their prices.");
+  if (grades.size() > 1)
+    assumptions.push_back(item.title + ": its steels are counted at the mean of their prices.");
   return costing::Ingredient{"Steel " + *item.grade, costing::SteelFromBar{cut, price->per_kg}, 0};
 }
 

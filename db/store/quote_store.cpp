@@ -90,10 +90,14 @@ std::optional<KeptQuote> accepted_quote(const ShopFile& shop, CommissionId commi
 
 QuoteId insert_quote(const ShopFile& shop, const Quote& quote) {
   Row row("quote");
-  row.set("commission_id", quote.commission).set("version", quote.version).set("made_at", quote.made_at);
+  row.set("commission_id", quote.commission)
+      .set("version", quote.version)
+      .set("made_at", quote.made_at);
   row.set("valid_until", quote.valid_until).set("currency", quote.price.currency().code());
   row.set("cost_minor", quote.cost).set("price_minor", quote.price).set("tax_minor", quote.tax);
-  row.set("total_minor", quote.total).set("deposit_minor", quote.deposit).set("floor_minor", quote.floor);
+  row.set("total_minor", quote.total)
+      .set("deposit_minor", quote.deposit)
+      .set("floor_minor", quote.floor);
   row.set("earned_per_hour_minor", quote.earned_per_hour).set_word("tax_mode", quote.tax_mode);
   row.set("tax_ppm", quote.tax_rate).set("price_how", quote.price_how);
   row.set("hands_on_s", quote.hands_on).set("attended_s", quote.attended);

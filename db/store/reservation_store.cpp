@@ -37,13 +37,15 @@ std::optional<KeptReservation> load_reservation(const ShopFile& shop, Reservatio
 }
 
 std::vector<KeptReservation> reservations_of_item(const ShopFile& shop, commission::ItemId item) {
-  Query query(shop, "SELECT * FROM reservation WHERE item_id = ? AND released_at IS NULL ORDER BY id");
+  Query query(shop,
+              "SELECT * FROM reservation WHERE item_id = ? AND released_at IS NULL ORDER BY id");
   query.bind(item);
   return all_of(std::move(query));
 }
 
 std::vector<KeptReservation> reservations_of_piece(const ShopFile& shop, PieceId piece) {
-  Query query(shop, "SELECT * FROM reservation WHERE piece_id = ? AND released_at IS NULL ORDER BY id");
+  Query query(shop,
+              "SELECT * FROM reservation WHERE piece_id = ? AND released_at IS NULL ORDER BY id");
   query.bind(piece);
   return all_of(std::move(query));
 }
@@ -108,7 +110,8 @@ Share quantity_reserved(const ShopFile& shop, LotId lot) {
 }
 
 Share quantity_left(const ShopFile& shop, const KeptLot& lot) {
-  Query query(shop, "SELECT coalesce(sum(quantity_ppm), 0) AS used FROM consumable_use WHERE lot_id = ?");
+  Query query(shop,
+              "SELECT coalesce(sum(quantity_ppm), 0) AS used FROM consumable_use WHERE lot_id = ?");
   query.bind(lot.id);
   query.next();
   return lot.quantity.value_or(Share()) - query.share("used") - quantity_reserved(shop, lot.id);

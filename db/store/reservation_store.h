@@ -12,17 +12,22 @@
 
 namespace tangmark::db {
 
-std::optional<stock::KeptReservation> load_reservation(const ShopFile& shop, stock::ReservationId id);
+std::optional<stock::KeptReservation> load_reservation(const ShopFile& shop,
+                                                       stock::ReservationId id);
 /// Standing reservations (not released) of one item, one piece, or the whole shop.
-std::vector<stock::KeptReservation> reservations_of_item(const ShopFile& shop, commission::ItemId item);
-std::vector<stock::KeptReservation> reservations_of_piece(const ShopFile& shop, stock::PieceId piece);
+std::vector<stock::KeptReservation> reservations_of_item(const ShopFile& shop,
+                                                         commission::ItemId item);
+std::vector<stock::KeptReservation> reservations_of_piece(const ShopFile& shop,
+                                                          stock::PieceId piece);
 std::vector<stock::KeptReservation> standing_reservations(const ShopFile& shop);
 
-stock::ReservationId insert_reservation(const ShopFile& shop, const stock::Reservation& reservation);
+stock::ReservationId insert_reservation(const ShopFile& shop,
+                                        const stock::Reservation& reservation);
 void store_release(const ShopFile& shop, stock::ReservationId id, Instant at);
 
 /// On hand, promised and available of a piece: by length when it has one, and by mass.
-stock::AvailableLength available_length(const ShopFile& shop, const stock::KeptPiece& piece, Length keep);
+stock::AvailableLength available_length(const ShopFile& shop, const stock::KeptPiece& piece,
+                                        Length keep);
 stock::AvailableMass available_mass(const ShopFile& shop, const stock::KeptPiece& piece);
 
 /// What is left of a steel lot over all its pieces on hand.

@@ -18,7 +18,14 @@ namespace tangmark::commission {
 
 /// An enquiry is not an order. Work begins from accepted on.
 enum class CommissionState {
-  enquiry, quoted, accepted, in_work, ready, delivered, declined, cancelled
+  enquiry,
+  quoted,
+  accepted,
+  in_work,
+  ready,
+  delivered,
+  declined,
+  cancelled
 };
 
 /// An order, or the asking for one, of one or more items.
@@ -32,8 +39,8 @@ struct Commission {
   std::optional<Money> budget{};
   Currency currency{};
   std::optional<CalendarDate> wanted_by{};
-  std::optional<std::string> wanted_why{};  ///< "wedding"
-  std::optional<std::string> destination{}; ///< country the knife goes to
+  std::optional<std::string> wanted_why{};   ///< "wedding"
+  std::optional<std::string> destination{};  ///< country the knife goes to
   std::optional<CalendarDate> reply_by{};
   std::optional<std::string> refund_rule{};  ///< as agreed; frozen when the deposit is taken
   std::optional<CalendarDate> specification_confirmed_on{};
@@ -59,13 +66,13 @@ constexpr bool is_over(CommissionState state) {
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::CommissionState> = std::array{
-    std::pair{commission::CommissionState::enquiry, std::string_view{"enquiry"}},
-    std::pair{commission::CommissionState::quoted, std::string_view{"quoted"}},
-    std::pair{commission::CommissionState::accepted, std::string_view{"accepted"}},
-    std::pair{commission::CommissionState::in_work, std::string_view{"in work"}},
-    std::pair{commission::CommissionState::ready, std::string_view{"ready"}},
-    std::pair{commission::CommissionState::delivered, std::string_view{"delivered"}},
-    std::pair{commission::CommissionState::declined, std::string_view{"declined"}},
-    std::pair{commission::CommissionState::cancelled, std::string_view{"cancelled"}}};
+inline constexpr auto trade_words<commission::CommissionState> =
+    std::array{std::pair{commission::CommissionState::enquiry, std::string_view{"enquiry"}},
+               std::pair{commission::CommissionState::quoted, std::string_view{"quoted"}},
+               std::pair{commission::CommissionState::accepted, std::string_view{"accepted"}},
+               std::pair{commission::CommissionState::in_work, std::string_view{"in work"}},
+               std::pair{commission::CommissionState::ready, std::string_view{"ready"}},
+               std::pair{commission::CommissionState::delivered, std::string_view{"delivered"}},
+               std::pair{commission::CommissionState::declined, std::string_view{"declined"}},
+               std::pair{commission::CommissionState::cancelled, std::string_view{"cancelled"}}};
 }  // namespace tangmark

@@ -30,7 +30,7 @@ struct Item {
   std::optional<stock::LotId> handle_lot{};
   std::optional<std::string> sheath{};
   std::optional<std::string> hardness_aim{};
-  bool dishwasher = false;  ///< the buyer wants to wash it in one
+  bool dishwasher = false;        ///< the buyer wants to wash it in one
   std::optional<Money> asking{};  ///< price fixed by hand
   Currency currency{};
   /// Whether the buyer really specified it; choosing among a maker's options may not count. Matters

@@ -28,8 +28,9 @@ struct Model {
   std::optional<std::string> grade{};
   Length blade_length{};
   Length blank_length{}, blank_width{}, blank_thickness{};
-  Share yield = Share::whole();  ///< of the mass taken from the bar, what is still there in the blank
-  std::optional<Money> price{};    ///< list price
+  Share yield =
+      Share::whole();  ///< of the mass taken from the bar, what is still there in the blank
+  std::optional<Money> price{};         ///< list price
   std::optional<Money> price_per_mm{};  ///< added to the list price for each mm above blade_length
   Currency currency{};
   std::optional<std::string> hardness_aim{};  ///< "60-61 HRC"
@@ -77,10 +78,10 @@ using KeptModelUse = Kept<ModelUse, ModelUseId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::UseKind> = std::array{
-    std::pair{commission::UseKind::material, std::string_view{"material"}},
-    std::pair{commission::UseKind::used_up, std::string_view{"used up"}},
-    std::pair{commission::UseKind::gas, std::string_view{"gas"}},
-    std::pair{commission::UseKind::made_elsewhere, std::string_view{"made elsewhere"}},
-    std::pair{commission::UseKind::packing, std::string_view{"packing"}}};
+inline constexpr auto trade_words<commission::UseKind> =
+    std::array{std::pair{commission::UseKind::material, std::string_view{"material"}},
+               std::pair{commission::UseKind::used_up, std::string_view{"used up"}},
+               std::pair{commission::UseKind::gas, std::string_view{"gas"}},
+               std::pair{commission::UseKind::made_elsewhere, std::string_view{"made elsewhere"}},
+               std::pair{commission::UseKind::packing, std::string_view{"packing"}}};
 }  // namespace tangmark

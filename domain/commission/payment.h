@@ -18,7 +18,8 @@ namespace tangmark::commission {
 
 enum class PaymentKind { deposit, balance, refund, correction };
 
-/// Money received (positive) or given back (negative). Never edited: a mistake is reversed by a row.
+/// Money received (positive) or given back (negative). Never edited: a mistake is reversed by a
+/// row.
 struct Payment {
   std::int64_t number = 0;  ///< never repeats
   CommissionId commission;
@@ -37,9 +38,9 @@ using KeptPayment = Kept<Payment, PaymentId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::PaymentKind> = std::array{
-    std::pair{commission::PaymentKind::deposit, std::string_view{"deposit"}},
-    std::pair{commission::PaymentKind::balance, std::string_view{"balance"}},
-    std::pair{commission::PaymentKind::refund, std::string_view{"refund"}},
-    std::pair{commission::PaymentKind::correction, std::string_view{"correction"}}};
+inline constexpr auto trade_words<commission::PaymentKind> =
+    std::array{std::pair{commission::PaymentKind::deposit, std::string_view{"deposit"}},
+               std::pair{commission::PaymentKind::balance, std::string_view{"balance"}},
+               std::pair{commission::PaymentKind::refund, std::string_view{"refund"}},
+               std::pair{commission::PaymentKind::correction, std::string_view{"correction"}}};
 }  // namespace tangmark

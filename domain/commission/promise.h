@@ -44,8 +44,8 @@ using KeptDelayNotice = Kept<DelayNotice, DelayNoticeId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::Consent> = std::array{
-    std::pair{commission::Consent::asked, std::string_view{"asked"}},
-    std::pair{commission::Consent::given, std::string_view{"given"}},
-    std::pair{commission::Consent::refused, std::string_view{"refused"}}};
+inline constexpr auto trade_words<commission::Consent> =
+    std::array{std::pair{commission::Consent::asked, std::string_view{"asked"}},
+               std::pair{commission::Consent::given, std::string_view{"given"}},
+               std::pair{commission::Consent::refused, std::string_view{"refused"}}};
 }  // namespace tangmark

@@ -27,7 +27,7 @@ enum class QuoteSide { cost, price };
 struct QuoteLine {
   QuoteSide side = QuoteSide::cost;
   std::int64_t position = 0;  ///< within its side
-  std::string kind{};           ///< word of the cost line's kind
+  std::string kind{};         ///< word of the cost line's kind
   std::string text{};
   std::optional<std::string> quantity{}, unit{};
   std::optional<Money> each{};
@@ -44,7 +44,7 @@ struct Quote {
   Money cost{};
   Money price{};  ///< before tax when tax is exclusive, with it when inclusive
   Money tax{}, total{}, deposit{};
-  Money floor{};            ///< below this the maker earns less than the own rate
+  Money floor{};  ///< below this the maker earns less than the own rate
   Money earned_per_hour{};
   TaxMode tax_mode = TaxMode::none;
   Share tax_rate{};
@@ -62,12 +62,12 @@ using KeptQuote = Kept<Quote, QuoteId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::QuoteAnswer> = std::array{
-    std::pair{commission::QuoteAnswer::accepted, std::string_view{"accepted"}},
-    std::pair{commission::QuoteAnswer::declined, std::string_view{"declined"}},
-    std::pair{commission::QuoteAnswer::superseded, std::string_view{"superseded"}}};
+inline constexpr auto trade_words<commission::QuoteAnswer> =
+    std::array{std::pair{commission::QuoteAnswer::accepted, std::string_view{"accepted"}},
+               std::pair{commission::QuoteAnswer::declined, std::string_view{"declined"}},
+               std::pair{commission::QuoteAnswer::superseded, std::string_view{"superseded"}}};
 template <>
-inline constexpr auto trade_words<commission::QuoteSide> = std::array{
-    std::pair{commission::QuoteSide::cost, std::string_view{"cost"}},
-    std::pair{commission::QuoteSide::price, std::string_view{"price"}}};
+inline constexpr auto trade_words<commission::QuoteSide> =
+    std::array{std::pair{commission::QuoteSide::cost, std::string_view{"cost"}},
+               std::pair{commission::QuoteSide::price, std::string_view{"price"}}};
 }  // namespace tangmark

@@ -42,8 +42,8 @@ using KeptBath = Kept<Bath, BathId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<stock::BathUse> = std::array{
-    std::pair{stock::BathUse::quench, std::string_view{"quench"}},
-    std::pair{stock::BathUse::etch, std::string_view{"etch"}},
-    std::pair{stock::BathUse::other, std::string_view{"other"}}};
+inline constexpr auto trade_words<stock::BathUse> =
+    std::array{std::pair{stock::BathUse::quench, std::string_view{"quench"}},
+               std::pair{stock::BathUse::etch, std::string_view{"etch"}},
+               std::pair{stock::BathUse::other, std::string_view{"other"}}};
 }  // namespace tangmark

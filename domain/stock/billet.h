@@ -75,24 +75,24 @@ using KeptWeldStage = Kept<WeldStage, WeldStageId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<stock::BilletKind> = std::array{
-    std::pair{stock::BilletKind::pattern_welded, std::string_view{"pattern-welded"}},
-    std::pair{stock::BilletKind::laminated, std::string_view{"laminated"}},
-    std::pair{stock::BilletKind::ingot, std::string_view{"ingot"}},
-    std::pair{stock::BilletKind::smelted, std::string_view{"smelted"}}};
+inline constexpr auto trade_words<stock::BilletKind> =
+    std::array{std::pair{stock::BilletKind::pattern_welded, std::string_view{"pattern-welded"}},
+               std::pair{stock::BilletKind::laminated, std::string_view{"laminated"}},
+               std::pair{stock::BilletKind::ingot, std::string_view{"ingot"}},
+               std::pair{stock::BilletKind::smelted, std::string_view{"smelted"}}};
 template <>
-inline constexpr auto trade_words<stock::BilletRole> = std::array{
-    std::pair{stock::BilletRole::layer, std::string_view{"layer"}},
-    std::pair{stock::BilletRole::core, std::string_view{"core"}},
-    std::pair{stock::BilletRole::cladding, std::string_view{"cladding"}},
-    std::pair{stock::BilletRole::charge, std::string_view{"charge"}}};
+inline constexpr auto trade_words<stock::BilletRole> =
+    std::array{std::pair{stock::BilletRole::layer, std::string_view{"layer"}},
+               std::pair{stock::BilletRole::core, std::string_view{"core"}},
+               std::pair{stock::BilletRole::cladding, std::string_view{"cladding"}},
+               std::pair{stock::BilletRole::charge, std::string_view{"charge"}}};
 template <>
-inline constexpr auto trade_words<stock::StageWork> = std::array{
-    std::pair{stock::StageWork::stack, std::string_view{"stack"}},
-    std::pair{stock::StageWork::weld, std::string_view{"weld"}},
-    std::pair{stock::StageWork::draw, std::string_view{"draw"}},
-    std::pair{stock::StageWork::fold, std::string_view{"fold"}},
-    std::pair{stock::StageWork::cut, std::string_view{"cut"}},
-    std::pair{stock::StageWork::twist, std::string_view{"twist"}},
-    std::pair{stock::StageWork::crop, std::string_view{"crop"}}};
+inline constexpr auto trade_words<stock::StageWork> =
+    std::array{std::pair{stock::StageWork::stack, std::string_view{"stack"}},
+               std::pair{stock::StageWork::weld, std::string_view{"weld"}},
+               std::pair{stock::StageWork::draw, std::string_view{"draw"}},
+               std::pair{stock::StageWork::fold, std::string_view{"fold"}},
+               std::pair{stock::StageWork::cut, std::string_view{"cut"}},
+               std::pair{stock::StageWork::twist, std::string_view{"twist"}},
+               std::pair{stock::StageWork::crop, std::string_view{"crop"}}};
 }  // namespace tangmark

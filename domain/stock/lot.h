@@ -23,12 +23,13 @@ namespace tangmark::stock {
 enum class LotKind { steel, handle, belt, gas, oil, etchant, adhesive, other };
 enum class Section { flat, round };
 
-/// The paper behind a lot, strongest first. Source of the numbered types: EN 10204:2004 (3.2 with an
-/// outside witness, 3.1 tests on the delivered batch, 2.2 non-specific tests, 2.1 declaration only).
+/// The paper behind a lot, strongest first. Source of the numbered types: EN 10204:2004 (3.2 with
+/// an outside witness, 3.1 tests on the delivered batch, 2.2 non-specific tests, 2.1 declaration
+/// only).
 enum class SupplyDocument { type_3_2, type_3_1, type_2_2, type_2_1, label, word, none };
 
-/// How the shop knows what a lot is made of, when not by its paper alone. A hand-held X-ray does not
-/// give carbon.
+/// How the shop knows what a lot is made of, when not by its paper alone. A hand-held X-ray does
+/// not give carbon.
 enum class IdentifiedBy { document, laboratory, x_ray, spark, coupon, told };
 
 /// What a lot was sold as.
@@ -50,8 +51,8 @@ struct Lot {
   std::optional<std::string> grade{};  ///< none: nobody said what it is
   std::optional<Section> section{};
   std::optional<Length> thickness{}, width{}, diameter{}, length{};  ///< of one bar as received
-  std::int64_t count = 1;                                    ///< bars received
-  std::optional<Mass> mass{};                                  ///< of the whole lot, weighed
+  std::int64_t count = 1;                                            ///< bars received
+  std::optional<Mass> mass{};                                        ///< of the whole lot, weighed
   std::optional<Density> density{};
   std::optional<std::string> condition{};  ///< "annealed", "hot rolled", "spheroidised"
   std::optional<std::string> melt_number{};
@@ -83,39 +84,39 @@ using KeptLot = Kept<Lot, LotId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<stock::LotKind> = std::array{
-    std::pair{stock::LotKind::steel, std::string_view{"steel"}},
-    std::pair{stock::LotKind::handle, std::string_view{"handle"}},
-    std::pair{stock::LotKind::belt, std::string_view{"belt"}},
-    std::pair{stock::LotKind::gas, std::string_view{"gas"}},
-    std::pair{stock::LotKind::oil, std::string_view{"oil"}},
-    std::pair{stock::LotKind::etchant, std::string_view{"etchant"}},
-    std::pair{stock::LotKind::adhesive, std::string_view{"adhesive"}},
-    std::pair{stock::LotKind::other, std::string_view{"other"}}};
+inline constexpr auto trade_words<stock::LotKind> =
+    std::array{std::pair{stock::LotKind::steel, std::string_view{"steel"}},
+               std::pair{stock::LotKind::handle, std::string_view{"handle"}},
+               std::pair{stock::LotKind::belt, std::string_view{"belt"}},
+               std::pair{stock::LotKind::gas, std::string_view{"gas"}},
+               std::pair{stock::LotKind::oil, std::string_view{"oil"}},
+               std::pair{stock::LotKind::etchant, std::string_view{"etchant"}},
+               std::pair{stock::LotKind::adhesive, std::string_view{"adhesive"}},
+               std::pair{stock::LotKind::other, std::string_view{"other"}}};
 template <>
-inline constexpr auto trade_words<stock::Section> = std::array{
-    std::pair{stock::Section::flat, std::string_view{"flat"}},
-    std::pair{stock::Section::round, std::string_view{"round"}}};
+inline constexpr auto trade_words<stock::Section> =
+    std::array{std::pair{stock::Section::flat, std::string_view{"flat"}},
+               std::pair{stock::Section::round, std::string_view{"round"}}};
 template <>
-inline constexpr auto trade_words<stock::SupplyDocument> = std::array{
-    std::pair{stock::SupplyDocument::type_3_2, std::string_view{"3.2"}},
-    std::pair{stock::SupplyDocument::type_3_1, std::string_view{"3.1"}},
-    std::pair{stock::SupplyDocument::type_2_2, std::string_view{"2.2"}},
-    std::pair{stock::SupplyDocument::type_2_1, std::string_view{"2.1"}},
-    std::pair{stock::SupplyDocument::label, std::string_view{"label"}},
-    std::pair{stock::SupplyDocument::word, std::string_view{"word"}},
-    std::pair{stock::SupplyDocument::none, std::string_view{"none"}}};
+inline constexpr auto trade_words<stock::SupplyDocument> =
+    std::array{std::pair{stock::SupplyDocument::type_3_2, std::string_view{"3.2"}},
+               std::pair{stock::SupplyDocument::type_3_1, std::string_view{"3.1"}},
+               std::pair{stock::SupplyDocument::type_2_2, std::string_view{"2.2"}},
+               std::pair{stock::SupplyDocument::type_2_1, std::string_view{"2.1"}},
+               std::pair{stock::SupplyDocument::label, std::string_view{"label"}},
+               std::pair{stock::SupplyDocument::word, std::string_view{"word"}},
+               std::pair{stock::SupplyDocument::none, std::string_view{"none"}}};
 template <>
-inline constexpr auto trade_words<stock::IdentifiedBy> = std::array{
-    std::pair{stock::IdentifiedBy::document, std::string_view{"document"}},
-    std::pair{stock::IdentifiedBy::laboratory, std::string_view{"laboratory"}},
-    std::pair{stock::IdentifiedBy::x_ray, std::string_view{"hand-held x-ray"}},
-    std::pair{stock::IdentifiedBy::spark, std::string_view{"spark test"}},
-    std::pair{stock::IdentifiedBy::coupon, std::string_view{"hardened coupon"}},
-    std::pair{stock::IdentifiedBy::told, std::string_view{"told by someone"}}};
+inline constexpr auto trade_words<stock::IdentifiedBy> =
+    std::array{std::pair{stock::IdentifiedBy::document, std::string_view{"document"}},
+               std::pair{stock::IdentifiedBy::laboratory, std::string_view{"laboratory"}},
+               std::pair{stock::IdentifiedBy::x_ray, std::string_view{"hand-held x-ray"}},
+               std::pair{stock::IdentifiedBy::spark, std::string_view{"spark test"}},
+               std::pair{stock::IdentifiedBy::coupon, std::string_view{"hardened coupon"}},
+               std::pair{stock::IdentifiedBy::told, std::string_view{"told by someone"}}};
 template <>
-inline constexpr auto trade_words<stock::BoughtAs> = std::array{
-    std::pair{stock::BoughtAs::one_steel, std::string_view{"one steel"}},
-    std::pair{stock::BoughtAs::pattern_welded, std::string_view{"pattern-welded"}},
-    std::pair{stock::BoughtAs::laminated, std::string_view{"laminated"}}};
+inline constexpr auto trade_words<stock::BoughtAs> =
+    std::array{std::pair{stock::BoughtAs::one_steel, std::string_view{"one steel"}},
+               std::pair{stock::BoughtAs::pattern_welded, std::string_view{"pattern-welded"}},
+               std::pair{stock::BoughtAs::laminated, std::string_view{"laminated"}}};
 }  // namespace tangmark

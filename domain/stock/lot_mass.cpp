@@ -8,7 +8,8 @@ std::optional<Mass> mass_of_bar_by_sizes(const Lot& lot) {
   const Density density = lot.density.value_or(Density{});
   if (*lot.section == Section::flat && lot.width && lot.thickness)
     return bar_mass(*lot.length, *lot.width, *lot.thickness, density);
-  if (*lot.section == Section::round && lot.diameter) return round_mass(*lot.length, *lot.diameter, density);
+  if (*lot.section == Section::round && lot.diameter)
+    return round_mass(*lot.length, *lot.diameter, density);
   return std::nullopt;
 }
 

@@ -24,8 +24,8 @@ struct Melt {
   Duration at_peak{};
   std::optional<std::string> cooled{};
   Mass ingot_mass{};
-  std::optional<Share> carbon{};           ///< mass fraction: 1.5 % is 15,000 millionths
-  std::optional<std::string> carbon_how{}; ///< "from the charge", "measured by a laboratory"
+  std::optional<Share> carbon{};            ///< mass fraction: 1.5 % is 15,000 millionths
+  std::optional<std::string> carbon_how{};  ///< "from the charge", "measured by a laboratory"
   std::optional<std::string> who{};
   friend bool operator==(const Melt&, const Melt&) = default;
 };

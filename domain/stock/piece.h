@@ -20,8 +20,8 @@ namespace tangmark::stock {
 enum class PieceMark { carries_the_mark, tagged, identity_gap };
 enum class PieceState { on_hand, cut_up, in_a_billet, blank, returned, scrap };
 
-/// Any part of a bar or billet. A bar has no parent; an offcut is a piece whose parent is a piece; a
-/// piece of a billet names the billet.
+/// Any part of a bar or billet. A bar has no parent; an offcut is a piece whose parent is a piece;
+/// a piece of a billet names the billet.
 struct Piece {
   std::string tag{};  ///< what is written on it: "17-2", "17-2B"; never repeats
   std::optional<LotId> lot{};
@@ -60,21 +60,21 @@ using KeptCut = Kept<Cut, CutId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<stock::PieceMark> = std::array{
-    std::pair{stock::PieceMark::carries_the_mark, std::string_view{"carries the mark"}},
-    std::pair{stock::PieceMark::tagged, std::string_view{"tagged"}},
-    std::pair{stock::PieceMark::identity_gap, std::string_view{"identity gap"}}};
+inline constexpr auto trade_words<stock::PieceMark> =
+    std::array{std::pair{stock::PieceMark::carries_the_mark, std::string_view{"carries the mark"}},
+               std::pair{stock::PieceMark::tagged, std::string_view{"tagged"}},
+               std::pair{stock::PieceMark::identity_gap, std::string_view{"identity gap"}}};
 template <>
-inline constexpr auto trade_words<stock::PieceState> = std::array{
-    std::pair{stock::PieceState::on_hand, std::string_view{"on hand"}},
-    std::pair{stock::PieceState::cut_up, std::string_view{"cut up"}},
-    std::pair{stock::PieceState::in_a_billet, std::string_view{"in a billet"}},
-    std::pair{stock::PieceState::blank, std::string_view{"blank"}},
-    std::pair{stock::PieceState::returned, std::string_view{"returned"}},
-    std::pair{stock::PieceState::scrap, std::string_view{"scrap"}}};
+inline constexpr auto trade_words<stock::PieceState> =
+    std::array{std::pair{stock::PieceState::on_hand, std::string_view{"on hand"}},
+               std::pair{stock::PieceState::cut_up, std::string_view{"cut up"}},
+               std::pair{stock::PieceState::in_a_billet, std::string_view{"in a billet"}},
+               std::pair{stock::PieceState::blank, std::string_view{"blank"}},
+               std::pair{stock::PieceState::returned, std::string_view{"returned"}},
+               std::pair{stock::PieceState::scrap, std::string_view{"scrap"}}};
 template <>
-inline constexpr auto trade_words<stock::MarkWentTo> = std::array{
-    std::pair{stock::MarkWentTo::blank, std::string_view{"blank"}},
-    std::pair{stock::MarkWentTo::rest, std::string_view{"rest"}},
-    std::pair{stock::MarkWentTo::neither, std::string_view{"neither"}}};
+inline constexpr auto trade_words<stock::MarkWentTo> =
+    std::array{std::pair{stock::MarkWentTo::blank, std::string_view{"blank"}},
+               std::pair{stock::MarkWentTo::rest, std::string_view{"rest"}},
+               std::pair{stock::MarkWentTo::neither, std::string_view{"neither"}}};
 }  // namespace tangmark

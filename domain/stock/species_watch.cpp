@@ -14,11 +14,12 @@ namespace {
 constexpr std::array watched{
     WatchedSpecies{"brazilian rosewood, rio rosewood, dalbergia nigra", Listing::appendix_1,
                    "The one rosewood under the strictest rules."},
-    WatchedSpecies{"rosewood, dalbergia, african blackwood, grenadilla, cocobolo, kingwood, tulipwood, "
-                   "sonokeling, palisander",
-                   Listing::appendix_2,
-                   "Finished products up to 10 kg of the wood per shipment are exempt since 2019; "
-                   "blanks and scales are not finished products."},
+    WatchedSpecies{
+        "rosewood, dalbergia, african blackwood, grenadilla, cocobolo, kingwood, tulipwood, "
+        "sonokeling, palisander",
+        Listing::appendix_2,
+        "Finished products up to 10 kg of the wood per shipment are exempt since 2019; "
+        "blanks and scales are not finished products."},
     WatchedSpecies{"bubinga, guibourtia", Listing::appendix_2,
                    "Three species, with the same exemption for finished products."},
     WatchedSpecies{"lignum vitae, guaiacum", Listing::appendix_2, ""},
@@ -43,7 +44,8 @@ constexpr std::array watched{
                    "Some species stand in Appendix II."},
     WatchedSpecies{"crocodile, alligator, caiman", Listing::appendix_2,
                    "Tagged skins; some species stand in Appendix I."},
-    WatchedSpecies{"python, snake skin, snakeskin, lizard, monitor, varanus", Listing::appendix_2, ""},
+    WatchedSpecies{"python, snake skin, snakeskin, lizard, monitor, varanus", Listing::appendix_2,
+                   ""},
     WatchedSpecies{"ray skin, rayskin, stingray, samegawa, shagreen", Listing::look_alike,
                    "Parcels with ray skin have been held for naming the species."},
     WatchedSpecies{"shark", Listing::appendix_2, "Most traded species."},
@@ -74,14 +76,19 @@ bool holds_all_words(const std::string& text, std::string_view name) {
 std::string words_only(std::string_view text) {
   std::string words = folded(text);
   for (char& c : words)
-    if (static_cast<unsigned char>(c) < 128 && !(c >= 'a' && c <= 'z') && !(c >= '0' && c <= '9')) c = ' ';
+    if (static_cast<unsigned char>(c) < 128 && !(c >= 'a' && c <= 'z') && !(c >= '0' && c <= '9'))
+      c = ' ';
   return words;
 }
 
 }  // namespace
 
-std::span<const WatchedSpecies> watch_list() { return watched; }
-CalendarDate watch_list_day() { return date::year{2026} / 11 / 25; }
+std::span<const WatchedSpecies> watch_list() {
+  return watched;
+}
+CalendarDate watch_list_day() {
+  return date::year{2026} / 11 / 25;
+}
 
 const WatchedSpecies* find_watched(std::string_view species, std::string_view latin) {
   const std::string text = words_only(std::string(species) + " " + std::string(latin));
@@ -98,11 +105,16 @@ const WatchedSpecies* find_watched(std::string_view species, std::string_view la
 
 std::string_view words_of(Listing listing) {
   switch (listing) {
-    case Listing::appendix_1: return "in Appendix I of CITES";
-    case Listing::appendix_2: return "in Appendix II of CITES";
-    case Listing::appendix_3: return "in Appendix III of CITES";
-    case Listing::look_alike: return "taken for a listed one";
-    case Listing::origin_rules: return "under rules of its country of origin";
+    case Listing::appendix_1:
+      return "in Appendix I of CITES";
+    case Listing::appendix_2:
+      return "in Appendix II of CITES";
+    case Listing::appendix_3:
+      return "in Appendix III of CITES";
+    case Listing::look_alike:
+      return "taken for a listed one";
+    case Listing::origin_rules:
+      return "under rules of its country of origin";
   }
   return "";
 }
@@ -116,15 +128,17 @@ Catch watched_species_abroad(const HandleAbroad& handle) {
   if (!goes_abroad(handle.home, handle.destination)) return std::nullopt;
   const WatchedSpecies* found = find_watched(handle.species, handle.latin);
   if (!found) return std::nullopt;
-  const std::string named = handle.latin.empty() ? handle.species : handle.species + " (" + handle.latin + ")";
-  return Caught{18, Weight::remark, "handle",
-                fmt::format("{} going to {} is on the watch list of {}: {}.{}{} {}", named,
-                            handle.destination, to_text(watch_list_day()), words_of(found->listing),
-                            found->note.empty() ? "" : " ", found->note,
-                            handle.papers.empty() ? "No papers are on file."
-                                                  : "Papers on file: " + handle.papers + "."),
-                "Verify with your authority and the buyer's before it is promised; the list may be out "
-                "of date."};
+  const std::string named =
+      handle.latin.empty() ? handle.species : handle.species + " (" + handle.latin + ")";
+  return Caught{
+      18, Weight::remark, "handle",
+      fmt::format("{} going to {} is on the watch list of {}: {}.{}{} {}", named,
+                  handle.destination, to_text(watch_list_day()), words_of(found->listing),
+                  found->note.empty() ? "" : " ", found->note,
+                  handle.papers.empty() ? "No papers are on file."
+                                        : "Papers on file: " + handle.papers + "."),
+      "Verify with your authority and the buyer's before it is promised; the list may be out "
+      "of date."};
 }
 
 }  // namespace tangmark::stock

@@ -24,13 +24,18 @@ std::string accepted_at_500(Maker& maker) {
 commission::Account standing(Maker& maker) {
   return db::account(maker.shop, *db::find_commission(maker.shop, 1));
 }
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 
 // A finished blade for the only item.
 void finish_a_blade(Maker& maker) {
   db::Row blade("blade");
   blade.set("number", 11).set("item_id", 1).set("title", "chef").set("construction", "monosteel");
-  blade.set("length_nm", 240'000'000).set("started_at", maker.now).set("finished_at", maker.now).insert(maker.shop);
+  blade.set("length_nm", 240'000'000)
+      .set("started_at", maker.now)
+      .set("finished_at", maker.now)
+      .insert(maker.shop);
 }
 
 }  // namespace
@@ -44,7 +49,8 @@ TEST_CASE("a deposit is what the quote asks when no amount is given") {
   CHECK(db::deposits_awaited(maker.shop).empty());
   CHECK(db::money_held(db::commissions_with_money(maker.shop)) == std::vector{eur(200'00)});
   check_refused(maker, "take_deposit", {{"commission", commission}}, "amount");
-  check_refused(maker, "take_deposit", {{"commission", commission}, {"amount", "20 USD"}}, "amount");
+  check_refused(maker, "take_deposit", {{"commission", commission}, {"amount", "20 USD"}},
+                "amount");
   check_refused(maker, "take_deposit", {{"commission", commission}, {"amount", "-5.00"}}, "amount");
   check_refused(maker, "take_deposit", {{"commission", "8"}}, "commission");
 }
@@ -52,9 +58,11 @@ TEST_CASE("a deposit is what the quote asks when no amount is given") {
 TEST_CASE("more than agreed is taken with a word about it and given back") {
   Maker maker;
   const auto commission = accepted_at_500(maker);
-  const auto result = maker.tries("take_balance", {{"commission", commission}, {"amount", "520.00"}});
+  const auto result =
+      maker.tries("take_balance", {{"commission", commission}, {"amount", "520.00"}});
   CHECK(warns(result, "more than agreed"));
-  check_refused(maker, "refund", {{"commission", commission}, {"amount", "521.00"}, {"why", "x"}}, "amount");
+  check_refused(maker, "refund", {{"commission", commission}, {"amount", "521.00"}, {"why", "x"}},
+                "amount");
   check_refused(maker, "refund", {{"commission", commission}, {"amount", "20.00"}}, "why");
   maker.did("refund", {{"commission", commission}, {"amount", "20.00"}, {"why", "paid too much"}});
   CHECK(standing(maker).owed().is_zero());
@@ -64,28 +72,37 @@ TEST_CASE("a payment noted wrongly is reversed by a row, never edited") {
   Maker maker;
   const auto commission = accepted_at_500(maker);
   const auto wrong = maker.did("take_deposit", {{"commission", commission}, {"amount", "201.00"}});
-  maker.did("correct_payment", {{"payment", wrong}, {"amount", "210.00"}, {"why", "typed 201 for 210"}});
+  maker.did("correct_payment",
+            {{"payment", wrong}, {"amount", "210.00"}, {"why", "typed 201 for 210"}});
   CHECK(standing(maker).received == eur(210'00));
   CHECK(db::payments_of(maker.shop, db::find_commission(maker.shop, 1)->id).size() == 3);
-  check_refused(maker, "correct_payment", {{"payment", wrong}, {"amount", "211.00"}, {"why", "again"}}, "payment");
-  check_refused(maker, "correct_payment", {{"payment", "2"}, {"amount", "1.00"}, {"why", "x"}}, "payment");
+  check_refused(maker, "correct_payment",
+                {{"payment", wrong}, {"amount", "211.00"}, {"why", "again"}}, "payment");
+  check_refused(maker, "correct_payment", {{"payment", "2"}, {"amount", "1.00"}, {"why", "x"}},
+                "payment");
   check_refused(maker, "correct_payment", {{"payment", "9"}, {"why", "x"}}, "payment");
 }
 
 TEST_CASE("an issued invoice is corrected by another that names it") {
   Maker maker;
   const auto commission = accepted_at_500(maker);
-  check_refused(maker, "issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}}, "commission");
+  check_refused(maker, "issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}},
+                "commission");
   maker.did("take_deposit", {{"commission", commission}});
-  CHECK(maker.did("issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}}) == "1");
-  check_refused(maker, "issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}}, "corrects");
+  CHECK(maker.did("issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}}) ==
+        "1");
+  check_refused(maker, "issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}},
+                "corrects");
   CHECK(maker.did("issue_invoice", {{"commission", commission}}) == "2");
   check_refused(maker, "issue_invoice", {{"commission", commission}}, "corrects");
-  check_refused(maker, "issue_invoice", {{"commission", commission}, {"corrects", "1"}, {"why", "x"}}, "corrects");
+  check_refused(maker, "issue_invoice",
+                {{"commission", commission}, {"corrects", "1"}, {"why", "x"}}, "corrects");
   check_refused(maker, "issue_invoice", {{"commission", commission}, {"corrects", "2"}}, "why");
-  const auto changed = maker.tries("change_item", {{"item", "1"}, {"words", "with a sheath"}, {"more", "60.00"}});
+  const auto changed =
+      maker.tries("change_item", {{"item", "1"}, {"words", "with a sheath"}, {"more", "60.00"}});
   CHECK(warns(changed, "Invoice 2 is already out"));
-  CHECK(maker.did("issue_invoice", {{"commission", commission}, {"corrects", "2"}, {"why", "the sheath"}}) == "3");
+  CHECK(maker.did("issue_invoice",
+                  {{"commission", commission}, {"corrects", "2"}, {"why", "the sheath"}}) == "3");
   const auto invoice = db::find_invoice(maker.shop, 3);
   REQUIRE(invoice);
   CHECK(invoice->total == eur(560'00));
@@ -99,9 +116,11 @@ TEST_CASE("an issued invoice is corrected by another that names it") {
 TEST_CASE("a change costs more or less, never both") {
   Maker maker;
   accepted_at_500(maker);
-  maker.did("change_item", {{"item", "1"}, {"words", "no sheath"}, {"less", "40.00"}, {"blade_length", "260 mm"}});
+  maker.did("change_item",
+            {{"item", "1"}, {"words", "no sheath"}, {"less", "40.00"}, {"blade_length", "260 mm"}});
   CHECK(standing(maker).total() == eur(460'00));
-  check_refused(maker, "change_item", {{"item", "1"}, {"words", "x"}, {"more", "1.00"}, {"less", "1.00"}}, "less");
+  check_refused(maker, "change_item",
+                {{"item", "1"}, {"words", "x"}, {"more", "1.00"}, {"less", "1.00"}}, "less");
   check_refused(maker, "change_item", {{"item", "1"}}, "words");
   check_refused(maker, "change_item", {{"item", "7"}, {"words", "x"}}, "item");
 }
@@ -127,7 +146,8 @@ TEST_CASE("a knife delivered on trust stands among the balances owed, with its a
   const auto commission = accepted_at_500(maker);
   finish_a_blade(maker);
   maker.did("make_ready", {{"commission", commission}});
-  maker.did("deliver", {{"commission", commission}, {"override", "an old friend"}, {"law_checked", "yes"}});
+  maker.did("deliver",
+            {{"commission", commission}, {"override", "an old friend"}, {"law_checked", "yes"}});
   maker.now += std::chrono::hours(24 * 20);
   const auto owed = db::owed_balances(maker.shop, Zone(), maker.now);
   REQUIRE(owed.size() == 1);
@@ -152,15 +172,20 @@ TEST_CASE("promises are kept, never overwritten, and not moved in silence") {
   maker.did("promise_date", {{"commission", commission}, {"day", "2027-03-01"}});
   check_refused(maker, "promise_date", {{"commission", commission}, {"day", "2027-04-01"}}, "told");
   check_refused(maker, "promise_date", {{"commission", commission}, {"day", "2020-04-01"}}, "day");
-  check_refused(maker, "tell_delay", {{"commission", commission}, {"new_day", "2027-02-01"}, {"words", "x"}}, "new_day");
-  const auto told = maker.tries("tell_delay", {{"commission", commission}, {"new_day", "2027-04-01"}, {"words", "the billet failed"}});
+  check_refused(maker, "tell_delay",
+                {{"commission", commission}, {"new_day", "2027-02-01"}, {"words", "x"}}, "new_day");
+  const auto told = maker.tries(
+      "tell_delay",
+      {{"commission", commission}, {"new_day", "2027-04-01"}, {"words", "the billet failed"}});
   CHECK(warns(told, "Silence is not consent"));
   const auto promises = db::promises_of(maker.shop, db::find_commission(maker.shop, 1)->id);
   REQUIRE(promises.size() == 2);
   CHECK(promises[0].day == CalendarDate(date::year{2027} / 3 / 1));
-  const auto refused = maker.tries("record_consent", {{"commission", commission}, {"consent", "refused"}});
+  const auto refused =
+      maker.tries("record_consent", {{"commission", commission}, {"consent", "refused"}});
   CHECK(warns(refused, "did not agree"));
-  check_refused(maker, "record_consent", {{"commission", commission}, {"consent", "given"}}, "commission");
+  check_refused(maker, "record_consent", {{"commission", commission}, {"consent", "given"}},
+                "commission");
 }
 
 TEST_CASE("a day earlier than the forecast asks") {
@@ -168,7 +193,8 @@ TEST_CASE("a day earlier than the forecast asks") {
   for (const char* weekday : {"monday", "tuesday", "wednesday", "thursday", "friday"})
     maker.did("add_bench_hours", {{"weekday", weekday}, {"from", "9:00"}, {"to", "10:00"}});
   const auto commission = accepted_at_500(maker);
-  const auto forecast = db::forecast_day(maker.shop, *db::find_commission(maker.shop, 1), maker.now);
+  const auto forecast =
+      db::forecast_day(maker.shop, *db::find_commission(maker.shop, 1), maker.now);
   REQUIRE(forecast);
   CHECK(*forecast >= CalendarDate(date::year{2026} / 12 / 1));  // six hours at an hour a day
   check_refused(maker, "promise_date", {{"commission", commission}, {"day", "2026-11-26"}}, "day");
@@ -181,10 +207,12 @@ TEST_CASE("a cancelled commission frees what was reserved and names the agreed r
   const auto order = maker.order();
   maker.did("reserve", {{"item", order.item}, {"piece", "1-1"}});
   check_refused(maker, "cancel_commission", {{"commission", order.commission}}, "why");
-  const auto result = maker.tries("cancel_commission", {{"commission", order.commission}, {"why", "moved abroad"}});
+  const auto result =
+      maker.tries("cancel_commission", {{"commission", order.commission}, {"why", "moved abroad"}});
   CHECK(warns(result, "Agreed rule"));
   maker.did("reserve", {{"item", maker.order().item}, {"piece", "1-1"}});
-  check_refused(maker, "cancel_commission", {{"commission", order.commission}, {"why", "again"}}, "commission");
+  check_refused(maker, "cancel_commission", {{"commission", order.commission}, {"why", "again"}},
+                "commission");
 }
 
 TEST_CASE("a stock knife goes into a buyer's commission once") {

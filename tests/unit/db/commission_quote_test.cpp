@@ -55,11 +55,11 @@ TEST_CASE("a quote agrees with a cost worked out by hand") {
   const auto commission = asked_for_a_chef(maker);
   maker.did("make_quote", {{"commission", commission}, {"markup", "0 %"}});
   const auto quote = newest(maker);
-  // Bar: 1000 mm at 31.40 holds two blanks (2 x 390 + 1 kerf of 2 = 782 mm); 218 mm stays on the rack,
-  // so a blank pays 390 mm and half a kerf or a whole one: 12.25 to 12.31.
-  // Grind: 2 h x 50 = 100, half a belt 4; harden 0.5 h x 50 = 25; handle 3.5 h x 50 = 175, block 25.
-  // Lost at 5 %: what is spent up to the quench, (12.28 + 104 + 25) / 0.95 - itself = 7.44.
-  // Sum: 12.28 + 104 + 25 + 175 + 25 + 7.44 + packing 8 = 356.72.
+  // Bar: 1000 mm at 31.40 holds two blanks (2 x 390 + 1 kerf of 2 = 782 mm); 218 mm stays on the
+  // rack, so a blank pays 390 mm and half a kerf or a whole one: 12.25 to 12.31. Grind: 2 h x 50 =
+  // 100, half a belt 4; harden 0.5 h x 50 = 25; handle 3.5 h x 50 = 175, block 25. Lost at 5 %:
+  // what is spent up to the quench, (12.28 + 104 + 25) / 0.95 - itself = 7.44. Sum: 12.28 + 104 +
+  // 25 + 175 + 25 + 7.44 + packing 8 = 356.72.
   CHECK(quote.cost.minor() == Approx(356'72).margin(8));
 }
 
@@ -67,7 +67,8 @@ TEST_CASE("a quote is worked out without being stored") {
   Maker maker;
   const auto number = asked_for_a_chef(maker);
   const std::string before = content_of(maker.shop);
-  const auto draft = db::draft_quote(maker.shop, *db::find_commission(maker.shop, 1), {}, maker.now);
+  const auto draft =
+      db::draft_quote(maker.shop, *db::find_commission(maker.shop, 1), {}, maker.now);
   REQUIRE(draft);
   CHECK(content_of(maker.shop) == before);
   maker.did("make_quote", {{"commission", number}});
@@ -83,7 +84,8 @@ TEST_CASE("prices go by hand, by margin, by mark-up or by the list") {
   CHECK(newest(maker).price == Money(420'00, Currency()));
   const auto cheap = maker.tries("make_quote", {{"commission", commission}, {"price", "50.00"}});
   CHECK(warns(cheap, "less than your own rate"));
-  check_refused(maker, "make_quote", {{"commission", commission}, {"price", "1.00"}, {"margin", "20 %"}}, "price");
+  check_refused(maker, "make_quote",
+                {{"commission", commission}, {"price", "1.00"}, {"margin", "20 %"}}, "price");
   check_refused(maker, "make_quote", {{"commission", commission}, {"margin", "100 %"}}, "margin");
   check_refused(maker, "make_quote", {{"commission", commission}, {"price", "10 USD"}}, "price");
 }
@@ -92,7 +94,8 @@ TEST_CASE("a commission with nothing to quote is refused") {
   Maker maker;
   const auto commission = maker.enquiry();
   check_refused(maker, "make_quote", {{"commission", commission}}, "commission");
-  maker.did("add_item", {{"commission", commission}, {"title", "mystery"}, {"blade_length", "100 mm"}});
+  maker.did("add_item",
+            {{"commission", commission}, {"title", "mystery"}, {"blade_length", "100 mm"}});
   check_refused(maker, "make_quote", {{"commission", commission}}, "commission");
 }
 
@@ -109,7 +112,10 @@ TEST_CASE("hours of a quote lean toward what the bench log says") {
   const auto commission = asked_for_a_chef(maker);
   for (int n = 0; n < 3; ++n) {
     db::Row blade("blade");
-    blade.set("number", 11 + n).set("model_id", 1).set("title", "chef").set("construction", "monosteel");
+    blade.set("number", 11 + n)
+        .set("model_id", 1)
+        .set("title", "chef")
+        .set("construction", "monosteel");
     blade.set("length_nm", 240'000'000).set("started_at", maker.now).set("finished_at", maker.now);
     const auto id = blade.insert(maker.shop);
     db::Row entry("log_entry");
@@ -126,9 +132,15 @@ TEST_CASE("hours of a quote lean toward what the bench log says") {
 TEST_CASE("a firing is shared by slot and its energy is in the quote") {
   Maker maker;
   db::Row kiln("kiln");
-  kiln.set("name", "long kiln").set("kind", "kiln").set("slots", 6).set("usable_length_nm", 500'000'000);
+  kiln.set("name", "long kiln")
+      .set("kind", "kiln")
+      .set("slots", 6)
+      .set("usable_length_nm", 500'000'000);
   kiln.set("low_k1800", Temperature::celsius(400)).set("high_k1800", Temperature::celsius(1200));
-  kiln.set("heat_k1800_per_h", 1000 * 1800).set("tau_s", 10'000).set("heat_w", 3000).set("hold_mw_per_c", 1000);
+  kiln.set("heat_k1800_per_h", 1000 * 1800)
+      .set("tau_s", 10'000)
+      .set("heat_w", 3000)
+      .set("hold_mw_per_c", 1000);
   kiln.set("load_s", 600).set("unload_s", 600).set("currency", "EUR").insert(maker.shop);
   maker.did("make_quote", {{"commission", asked_for_a_chef(maker)}});
   bool energy = false;

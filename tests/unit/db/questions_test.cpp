@@ -41,7 +41,10 @@ void blade_from_bar(Maker& maker, std::int64_t number, const std::string& tag) {
   piece.bind(tag);
   REQUIRE(piece.next());
   db::Row blade("blade");
-  blade.set("number", number).set("item_id", 1).set("model_id", 1).set("piece_id", piece.integer("id"));
+  blade.set("number", number)
+      .set("item_id", 1)
+      .set("model_id", 1)
+      .set("piece_id", piece.integer("id"));
   blade.set("title", "chef").set("construction", "monosteel").set("length_nm", 240'000'000);
   blade.set("started_at", maker.now).set("finished_at", maker.now).insert(maker.shop);
 }
@@ -82,10 +85,14 @@ TEST_CASE("question 2: what the last of a model cost and earned") {
   Maker maker;
   maker.lot();
   const auto order = maker.order();
-  maker.did("cut_piece", {{"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"}});
+  maker.did("cut_piece",
+            {{"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"}});
   blade_from_bar(maker, 11, "1-1A");
   db::Row entry("log_entry");
-  entry.set("blade_id", 1).set("operation", "rough grind").set("started_at", maker.now).set("entered_at", maker.now);
+  entry.set("blade_id", 1)
+      .set("operation", "rough grind")
+      .set("started_at", maker.now)
+      .set("entered_at", maker.now);
   entry.set("how_timed", "live").set("hands_on_s", 5 * 3600).insert(maker.shop);
   const auto answer = asked(maker, 2, {{"model", "m" + order.commission}});
   REQUIRE(answer.rows.size() == 1);
@@ -110,8 +117,10 @@ TEST_CASE("question 7: which bar a blade came from and what else came from it") 
   Maker maker;
   maker.lot();
   const auto order = maker.order();
-  maker.did("cut_piece", {{"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"}});
-  maker.did("cut_piece", {{"piece", "1-1B"}, {"item", order.item}, {"length", "300 mm"}, {"mark", "rest"}});
+  maker.did("cut_piece",
+            {{"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"}});
+  maker.did("cut_piece",
+            {{"piece", "1-1B"}, {"item", order.item}, {"length", "300 mm"}, {"mark", "rest"}});
   blade_from_bar(maker, 11, "1-1A");
   blade_from_bar(maker, 12, "1-1BA");
   const auto answer = asked(maker, 7, {{"blade", "11"}});
@@ -141,7 +150,8 @@ TEST_CASE("question 9: enough steel, and whether it is one melt") {
   CHECK(says(answer, "1 open items still need 392 mm"));
   CHECK(says(answer, "enough by length"));
   CHECK(says(answer, "melt number 4711"));
-  maker.did("receive_lot", {{"name", "bar"}, {"grade", "80CrV2"}, {"mass", "1 kg"}, {"price", "20.00"}});
+  maker.did("receive_lot",
+            {{"name", "bar"}, {"grade", "80CrV2"}, {"mass", "1 kg"}, {"price", "20.00"}});
   CHECK(says(asked(maker, 9, {{"grade", "80CrV2"}}), "more than one melt"));
   CHECK(says(asked(maker, 9, {{"grade", "O1"}}), "0 open items"));
 }
@@ -169,7 +179,9 @@ TEST_CASE("question 14: who is to be told") {
   Maker maker;
   weekday_mornings(maker);
   const auto order = maker.order();
-  maker.did("promise_date", {{"commission", order.commission}, {"day", "2026-11-26"}, {"override", "the buyer insists"}});
+  maker.did(
+      "promise_date",
+      {{"commission", order.commission}, {"day", "2026-11-26"}, {"override", "the buyer insists"}});
   CHECK(row_with(asked(maker, 14), "late by").starts_with("1|"));
   maker.now += std::chrono::hours(24 * 100);
   CHECK_FALSE(row_with(asked(maker, 14), "has heard nothing").empty());
@@ -180,7 +192,8 @@ TEST_CASE("question 15: what waits, and what is overdue") {
   CHECK(says(asked(maker, 15), "Nothing waits."));
   const auto order = maker.order();
   maker.did("hold", {{"item", order.item}, {"what", "epoxy"}, {"until", "2026-11-26"}});
-  maker.did("send_outside", {{"item", order.item}, {"operation", "sheath"}, {"who", "the saddler"}});
+  maker.did("send_outside",
+            {{"item", order.item}, {"operation", "sheath"}, {"who", "the saddler"}});
   maker.now += std::chrono::hours(72);
   const auto answer = asked(maker, 15);
   CHECK(answer.rows.size() == 2);
@@ -189,7 +202,11 @@ TEST_CASE("question 15: what waits, and what is overdue") {
 
 TEST_CASE("question 18: what a month used up") {
   Maker maker;
-  const auto belts = maker.did("receive_lot", {{"kind", "belt"}, {"name", "belt 36"}, {"quantity", "10"}, {"unit", "belt"}, {"price", "80.00"}});
+  const auto belts = maker.did("receive_lot", {{"kind", "belt"},
+                                               {"name", "belt 36"},
+                                               {"quantity", "10"},
+                                               {"unit", "belt"},
+                                               {"price", "80.00"}});
   maker.did("use_consumable", {{"lot", belts}, {"quantity", "3"}});
   CHECK(row_with(asked(maker, 18), "belt 36").starts_with("belt|belt 36|3|belt|"));
   CHECK(asked(maker, 18, {{"month", "2026-10"}}).rows.empty());
@@ -199,8 +216,10 @@ TEST_CASE("question 18: what a month used up") {
 TEST_CASE("question 19: a handle and a border, a prompt and no verdict") {
   Maker maker;
   CHECK(says(asked(maker, 19, {{"species", "cocobolo"}, {"country", "Canada"}}), "Verify"));
-  CHECK(says(asked(maker, 19, {{"species", "walnut"}, {"country", "Austria"}}), "stays in the country"));
-  CHECK(says(asked(maker, 19, {{"species", "walnut"}, {"country", "Canada"}}), "not on the watch list"));
+  CHECK(says(asked(maker, 19, {{"species", "walnut"}, {"country", "Austria"}}),
+             "stays in the country"));
+  CHECK(says(asked(maker, 19, {{"species", "walnut"}, {"country", "Canada"}}),
+             "not on the watch list"));
   CHECK_FALSE(db::ask(maker.shop, 19, {{"country", "Canada"}}, maker.now));
   CHECK_FALSE(db::ask(maker.shop, 19, {{"species", "walnut"}}, maker.now));
 }

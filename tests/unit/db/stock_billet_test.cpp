@@ -20,8 +20,13 @@ std::string stacked(Maker& maker) {
 }
 
 void weld(Maker& maker, const std::string& billet) {
-  maker.did("weld_stage", {{"billet", billet}, {"mass_out", "2900 g"}, {"scale", "120 g"}, {"swarf", "120 g"},
-                           {"temperature", "1150 C"}, {"flux", "borax"}, {"hands_on", "1h"}});
+  maker.did("weld_stage", {{"billet", billet},
+                           {"mass_out", "2900 g"},
+                           {"scale", "120 g"},
+                           {"swarf", "120 g"},
+                           {"temperature", "1150 C"},
+                           {"flux", "borax"},
+                           {"hands_on", "1h"}});
 }
 
 }  // namespace
@@ -30,8 +35,14 @@ TEST_CASE("layers are counted by the stack, its folds and its cuts") {
   Maker maker;
   const auto billet = stacked(maker);
   weld(maker, billet);
-  maker.did("weld_stage", {{"billet", billet}, {"operation", "cut"}, {"pieces", "3"}, {"mass_out", "2800 g"}, {"swarf", "100 g"}});
-  const auto folded = maker.tries("weld_stage", {{"billet", billet}, {"operation", "fold"}, {"mass_out", "2600 g"}, {"scale", "200 g"}});
+  maker.did("weld_stage", {{"billet", billet},
+                           {"operation", "cut"},
+                           {"pieces", "3"},
+                           {"mass_out", "2800 g"},
+                           {"swarf", "100 g"}});
+  const auto folded = maker.tries(
+      "weld_stage",
+      {{"billet", billet}, {"operation", "fold"}, {"mass_out", "2600 g"}, {"scale", "200 g"}});
   CHECK(warns(folded, "54 layers"));
   CHECK(db::find_billet(maker.shop, 1)->layers == 54);  // 9 x 3 x 2
   CHECK(db::stages_of_billet(maker.shop, db::find_billet(maker.shop, 1)->id).size() == 3);
@@ -41,7 +52,8 @@ TEST_CASE("a piece that went into a billet is not there any more") {
   Maker maker;
   stacked(maker);
   check_refused(maker, "start_billet", {{"pieces", "1-1,1-2"}}, "piece");
-  check_refused(maker, "cut_piece", {{"piece", "1-1"}, {"length", "100 mm"}, {"mark", "rest"}}, "piece");
+  check_refused(maker, "cut_piece", {{"piece", "1-1"}, {"length", "100 mm"}, {"mark", "rest"}},
+                "piece");
 }
 
 TEST_CASE("a stack that cannot be is refused at its field") {
@@ -51,7 +63,8 @@ TEST_CASE("a stack that cannot be is refused at its field") {
   check_refused(maker, "start_billet", {{"pieces", "1-1:2,1-1:3"}}, "pieces");
   check_refused(maker, "start_billet", {{"pieces", "9-9:2"}}, "pieces");
   check_refused(maker, "start_billet", {{"pieces", "1-1:many"}}, "pieces");
-  check_refused(maker, "start_billet", {{"kind", "laminated"}, {"pieces", "1-1:5,1-2:4"}}, "pieces");
+  check_refused(maker, "start_billet", {{"kind", "laminated"}, {"pieces", "1-1:5,1-2:4"}},
+                "pieces");
   check_refused(maker, "start_billet", {}, "pieces");
 }
 
@@ -62,7 +75,8 @@ TEST_CASE("masses of a stage that do not balance ask") {
   check_refused(maker, "weld_stage", {{"billet", billet}, {"mass_out", "2000 g"}}, "mass");
   check_refused(maker, "weld_stage", {{"billet", billet}}, "mass_out");
   check_refused(maker, "weld_stage", {{"billet", billet}, {"mass_out", "0 g"}}, "mass_out");
-  check_refused(maker, "weld_stage", {{"billet", billet}, {"operation", "cut"}, {"mass_out", "3000 g"}}, "pieces");
+  check_refused(maker, "weld_stage",
+                {{"billet", billet}, {"operation", "cut"}, {"mass_out", "3000 g"}}, "pieces");
   check_refused(maker, "crop", {{"billet", billet}, {"crop", "4 kg"}}, "crop");
 }
 
@@ -72,7 +86,10 @@ TEST_CASE("a billet finishes into pieces whose ancestors are both lots") {
   check_refused(maker, "finish_billet", {{"billet", billet}}, "billet");  // no weld logged
   weld(maker, billet);
   maker.did("crop", {{"billet", billet}, {"crop", "100 g"}});
-  CHECK(maker.did("finish_billet", {{"billet", billet}, {"count", "2"}, {"length", "300 mm"}, {"pattern", "random"}}) == "B1-1");
+  CHECK(maker.did(
+            "finish_billet",
+            {{"billet", billet}, {"count", "2"}, {"length", "300 mm"}, {"pattern", "random"}}) ==
+        "B1-1");
   const auto piece = db::find_piece(maker.shop, "B1-2");
   REQUIRE(piece);
   CHECK(piece->mass == Mass::grams(1400));
@@ -91,14 +108,27 @@ TEST_CASE("stages are logged in the order they were done") {
   const auto billet = stacked(maker);
   maker.now += std::chrono::hours(2);
   weld(maker, billet);
-  check_refused(maker, "weld_stage", {{"billet", billet}, {"operation", "draw"}, {"mass_out", "2890 g"}, {"at", "2026-11-25 08:30"}}, "at");
-  check_refused(maker, "weld_stage", {{"billet", billet}, {"operation", "draw"}, {"mass_out", "2890 g"}, {"at", "2026-11-24"}}, "at");
+  check_refused(maker, "weld_stage",
+                {{"billet", billet},
+                 {"operation", "draw"},
+                 {"mass_out", "2890 g"},
+                 {"at", "2026-11-25 08:30"}},
+                "at");
+  check_refused(
+      maker, "weld_stage",
+      {{"billet", billet}, {"operation", "draw"}, {"mass_out", "2890 g"}, {"at", "2026-11-24"}},
+      "at");
 }
 
 TEST_CASE("a melt makes an ingot with its own piece") {
   Maker maker;
-  const db::Given melt{{"charge", "pure iron 1.5 kg, graphite 24 g"}, {"charge_mass", "1.6 kg"}, {"lining", "clay graphite"},
-                       {"peak", "1520 C"}, {"at_peak", "40 min"}, {"ingot_mass", "1.5 kg"}, {"carbon", "1.5 %"},
+  const db::Given melt{{"charge", "pure iron 1.5 kg, graphite 24 g"},
+                       {"charge_mass", "1.6 kg"},
+                       {"lining", "clay graphite"},
+                       {"peak", "1520 C"},
+                       {"at_peak", "40 min"},
+                       {"ingot_mass", "1.5 kg"},
+                       {"carbon", "1.5 %"},
                        {"carbon_how", "from the charge"}};
   const auto with = [&](const std::string& field, const std::string& value) {
     db::Given given = melt;

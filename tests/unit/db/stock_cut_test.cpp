@@ -13,7 +13,8 @@ using namespace tangmark::test;
 TEST_CASE("a cut gives the blank and the rest new tags and balances their masses") {
   Maker maker;
   maker.lot();
-  const auto result = maker.tries("cut_piece", {{"piece", "1-1"}, {"length", "390 mm"}, {"kerf", "2 mm"}, {"mark", "rest"}});
+  const auto result = maker.tries(
+      "cut_piece", {{"piece", "1-1"}, {"length", "390 mm"}, {"kerf", "2 mm"}, {"mark", "rest"}});
   REQUIRE(result);
   CHECK(result->number == "1-1A");
   CHECK(warns(result, "Write 1-1B on the rest now."));
@@ -33,7 +34,8 @@ TEST_CASE("a cut without a statement of the mark is refused, neither makes an id
   Maker maker;
   maker.lot();
   check_refused(maker, "cut_piece", {{"piece", "1-1"}, {"length", "390 mm"}}, "mark");
-  const auto result = maker.tries("cut_piece", {{"piece", "1-1"}, {"length", "390 mm"}, {"mark", "neither"}});
+  const auto result =
+      maker.tries("cut_piece", {{"piece", "1-1"}, {"length", "390 mm"}, {"mark", "neither"}});
   CHECK(warns(result, "identity gap"));
   CHECK(db::find_piece(maker.shop, "1-1A")->mark == stock::PieceMark::identity_gap);
   CHECK(db::find_piece(maker.shop, "1-1B")->mark == stock::PieceMark::identity_gap);
@@ -48,7 +50,8 @@ TEST_CASE("a cut that cannot be is refused at its field") {
   check_refused(maker, "cut_piece", cut("1001 mm"), "length");
   check_refused(maker, "cut_piece", cut("999 mm"), "kerf");
   check_refused(maker, "cut_piece", cut("0 mm"), "length");
-  check_refused(maker, "cut_piece", {{"piece", "7-9"}, {"length", "10 mm"}, {"mark", "rest"}}, "piece");
+  check_refused(maker, "cut_piece", {{"piece", "7-9"}, {"length", "10 mm"}, {"mark", "rest"}},
+                "piece");
   maker.did("cut_piece", cut("390 mm"));
   check_refused(maker, "cut_piece", cut("390 mm"), "piece");
 }
@@ -64,7 +67,11 @@ TEST_CASE("taking all of a piece is no cut and loses nothing") {
 TEST_CASE("an unexplained gap asks, and the reason for setting it aside is kept") {
   Maker maker;
   maker.lot();
-  db::Given given{{"piece", "1-1"}, {"length", "390 mm"}, {"mark", "rest"}, {"mass", "450 g"}, {"rest_mass", "950 g"}};
+  db::Given given{{"piece", "1-1"},
+                  {"length", "390 mm"},
+                  {"mark", "rest"},
+                  {"mass", "450 g"},
+                  {"rest_mass", "950 g"}};
   check_refused(maker, "cut_piece", given, "mass");
   given["override"] = "the scale reads in steps of 50 g";
   maker.did("cut_piece", given);
@@ -79,9 +86,13 @@ TEST_CASE("the same bar is not promised twice, and a promise follows the rest of
   maker.lot();
   const auto one = maker.order(), two = maker.order();
   maker.did("reserve", {{"item", one.item}, {"piece", "1-1"}, {"length", "600 mm"}});
-  check_refused(maker, "reserve", {{"item", two.item}, {"piece", "1-1"}, {"length", "500 mm"}}, "piece");
-  check_refused(maker, "cut_piece", {{"piece", "1-1"}, {"item", two.item}, {"length", "400 mm"}, {"mark", "rest"}}, "length");
-  maker.did("cut_piece", {{"piece", "1-1"}, {"item", two.item}, {"length", "390 mm"}, {"mark", "rest"}});
+  check_refused(maker, "reserve", {{"item", two.item}, {"piece", "1-1"}, {"length", "500 mm"}},
+                "piece");
+  check_refused(maker, "cut_piece",
+                {{"piece", "1-1"}, {"item", two.item}, {"length", "400 mm"}, {"mark", "rest"}},
+                "length");
+  maker.did("cut_piece",
+            {{"piece", "1-1"}, {"item", two.item}, {"length", "390 mm"}, {"mark", "rest"}});
   const auto rest = db::find_piece(maker.shop, "1-1B");
   REQUIRE(rest);
   const auto bar = db::available_length(maker.shop, *rest, Length());
@@ -96,7 +107,8 @@ TEST_CASE("a reservation that cannot be is refused at its field") {
   check_refused(maker, "reserve", {{"item", order.item}}, "piece");
   check_refused(maker, "reserve", {{"item", order.item}, {"piece", "1-1"}, {"lot", "1"}}, "piece");
   check_refused(maker, "reserve", {{"item", order.item}, {"lot", "1"}}, "lot");
-  check_refused(maker, "reserve", {{"item", order.item}, {"piece", "1-1"}, {"length", "0 mm"}}, "length");
+  check_refused(maker, "reserve", {{"item", order.item}, {"piece", "1-1"}, {"length", "0 mm"}},
+                "length");
   const auto number = maker.did("reserve", {{"item", order.item}, {"piece", "1-1"}});
   check_refused(maker, "reserve", {{"item", order.item}, {"piece", "1-1"}}, "piece");
   maker.did("release_reservation", {{"reservation", number}});
@@ -118,10 +130,20 @@ TEST_CASE("a customer's material is not cut for anybody else") {
   Maker maker;
   const auto order = maker.order();
   const auto other = maker.buyer("Per Lund");
-  maker.did("receive_lot", {{"name", "his bar"}, {"owner", other}, {"grade", "80CrV2"}, {"section", "flat"},
-                            {"thickness", "4 mm"}, {"width", "50 mm"}, {"length", "500 mm"}});
-  check_refused(maker, "cut_piece", {{"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"},
-                                     {"override", "nobody will know"}}, "piece");
+  maker.did("receive_lot", {{"name", "his bar"},
+                            {"owner", other},
+                            {"grade", "80CrV2"},
+                            {"section", "flat"},
+                            {"thickness", "4 mm"},
+                            {"width", "50 mm"},
+                            {"length", "500 mm"}});
+  check_refused(maker, "cut_piece",
+                {{"piece", "1-1"},
+                 {"item", order.item},
+                 {"length", "390 mm"},
+                 {"mark", "rest"},
+                 {"override", "nobody will know"}},
+                "piece");
 }
 
 TEST_CASE("the first cut for a commission asks for its deposit and puts it in work") {
@@ -144,7 +166,8 @@ TEST_CASE("work does not begin on a specification a year old") {
   maker.lot();
   const auto order = maker.order();
   maker.now += std::chrono::hours(24 * 365);
-  const db::Given cut{{"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"}};
+  const db::Given cut{
+      {"piece", "1-1"}, {"item", order.item}, {"length", "390 mm"}, {"mark", "rest"}};
   check_refused(maker, "cut_piece", cut, "item");
   maker.did("confirm_specification", {{"commission", order.commission}});
   maker.did("cut_piece", cut);

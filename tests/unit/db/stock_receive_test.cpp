@@ -48,8 +48,8 @@ TEST_CASE("a weighed lot is shared over its bars to the microgram") {
 
 TEST_CASE("a lot that cannot be is refused at its field and nothing changes") {
   Maker maker;
-  const db::Given good{{"name", "bar"}, {"section", "flat"}, {"thickness", "4 mm"}, {"width", "50 mm"},
-                       {"length", "1 m"}, {"price", "30.00"}};
+  const db::Given good{{"name", "bar"},    {"section", "flat"}, {"thickness", "4 mm"},
+                       {"width", "50 mm"}, {"length", "1 m"},   {"price", "30.00"}};
   const auto with = [&](const std::string& field, const std::string& value) {
     db::Given given = good;
     given[field] = value;
@@ -99,8 +99,12 @@ TEST_CASE("a picture that is not a picture is refused, a real one is kept with t
 
 TEST_CASE("an analysis outside the grade's limits is remarked on and kept as printed") {
   Maker maker;
-  const auto result = maker.tries("receive_lot", {{"name", "bar"}, {"grade", "1095"}, {"mass", "1 kg"}, {"price", "9.00"},
-                                                  {"document", "3.1"}, {"analysis", "C:1.30,Mn:0.40"}});
+  const auto result = maker.tries("receive_lot", {{"name", "bar"},
+                                                  {"grade", "1095"},
+                                                  {"mass", "1 kg"},
+                                                  {"price", "9.00"},
+                                                  {"document", "3.1"},
+                                                  {"analysis", "C:1.30,Mn:0.40"}});
   CHECK(warns(result, "C 1.3"));
   CHECK(db::find_lot(maker.shop, 1)->analysis == "C:1.3,Mn:0.4");
 }
@@ -109,7 +113,8 @@ TEST_CASE("the newest lot of a grade is what the grade costs today") {
   Maker maker;
   maker.lot();
   maker.now += std::chrono::hours(24);
-  maker.did("receive_lot", {{"name", "bar"}, {"grade", "80crv2"}, {"mass", "2 kg"}, {"price", "50.00"}});
+  maker.did("receive_lot",
+            {{"name", "bar"}, {"grade", "80crv2"}, {"mass", "2 kg"}, {"price", "50.00"}});
   const auto lot = db::latest_lot_of_grade(maker.shop, "80CrV2");
   REQUIRE(lot);
   CHECK(lot->number == 2);
@@ -118,8 +123,12 @@ TEST_CASE("the newest lot of a grade is what the grade costs today") {
 
 TEST_CASE("consumables are counted down against their floor") {
   Maker maker;
-  const auto lot = maker.did("receive_lot", {{"kind", "belt"}, {"name", "belt 36"}, {"quantity", "4"}, {"unit", "belt"},
-                                             {"floor", "3"}, {"price", "32.00"}});
+  const auto lot = maker.did("receive_lot", {{"kind", "belt"},
+                                             {"name", "belt 36"},
+                                             {"quantity", "4"},
+                                             {"unit", "belt"},
+                                             {"floor", "3"},
+                                             {"price", "32.00"}});
   maker.did("use_consumable", {{"lot", lot}, {"quantity", "0.5"}});
   const auto second = maker.tries("use_consumable", {{"lot", lot}, {"quantity", "1"}});
   CHECK(warns(second, "below the floor of 3"));
@@ -136,7 +145,8 @@ TEST_CASE("consumables are counted down against their floor") {
 TEST_CASE("a customer's material is kept apart and given back") {
   Maker maker;
   const auto owner = maker.buyer();
-  const auto lot = maker.did("receive_lot", {{"name", "grandfather's spring"}, {"owner", owner}, {"mass", "1.2 kg"}});
+  const auto lot = maker.did(
+      "receive_lot", {{"name", "grandfather's spring"}, {"owner", owner}, {"mass", "1.2 kg"}});
   check_refused(maker, "return_material", {{"lot", lot}}, "note");
   check_refused(maker, "return_material", {{"lot", maker.lot()}, {"note", "all"}}, "lot");
   maker.did("return_material", {{"lot", lot}, {"note", "1.2 kg, unused"}});
@@ -146,9 +156,11 @@ TEST_CASE("a customer's material is kept apart and given back") {
 
 TEST_CASE("a bath is added once and checked in order") {
   Maker maker;
-  maker.did("add_bath", {{"name", "oil tank"}, {"medium", "medium oil"}, {"low", "40 C"}, {"high", "70 C"}});
+  maker.did("add_bath",
+            {{"name", "oil tank"}, {"medium", "medium oil"}, {"low", "40 C"}, {"high", "70 C"}});
   check_refused(maker, "add_bath", {{"name", "oil tank"}, {"medium", "brine"}}, "name");
-  check_refused(maker, "add_bath", {{"name", "x"}, {"medium", "oil"}, {"low", "70 C"}, {"high", "40 C"}}, "high");
+  check_refused(maker, "add_bath",
+                {{"name", "x"}, {"medium", "oil"}, {"low", "70 C"}, {"high", "40 C"}}, "high");
   maker.now += std::chrono::hours(24);
   maker.did("check_bath", {{"bath", "oil tank"}, {"strength", "20 %"}});
   check_refused(maker, "check_bath", {{"bath", "oil tank"}, {"at", "2026-11-25 08:00"}}, "at");
