@@ -6,6 +6,18 @@
 
 namespace tangmark::test {
 
+// Here and not in the header: where the domain's Catch is known, the test macros are not.
+std::string ShopOnTheBench::did(std::string_view action, const db::Given& given) {
+  auto result = db::perform(shop, action, given, now);
+  if (!result) {
+    std::string all;
+    for (const Problem& p : result.problems())
+      all += p.field + ": " + p.sentence + " " + p.remedy + "\n";
+    FAIL("action " << action << " was refused: " << all);
+  }
+  return result->number;
+}
+
 std::string content_of(const db::ShopFile& shop) {
   std::string all;
   auto tables = db::kept_tables(shop);
