@@ -247,6 +247,7 @@ PlayedQueue play(const PromiseQueue& queue, const BenchCalendar& calendar, Runs 
   const auto count = static_cast<std::size_t>(runs.count);
   played.ready.assign(played.commissions.size(), std::vector<std::int64_t>(count, 0));
   if (follow) played.followed.resize(count);
+  if (queue.blades.empty()) return played;  // a shop whose only commission was taken out
   Player player(queue, calendar, follow);
   for (std::size_t run = 0; run < count; ++run) player.run(runs.seed, run, played);
   return played;

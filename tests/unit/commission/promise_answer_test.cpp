@@ -38,6 +38,15 @@ TEST_CASE("a commission accepted at the end of the queue harms nobody") {
   CHECK(answer->forecast.p80 == 2026_y / 11 / 29);
 }
 
+TEST_CASE("the only commission of a shop is forecast and harms nobody") {
+  PromiseQueue queue = a_queue();
+  queue.blades = {a_blade(9, Spread::exactly(8h))};
+  const auto answer = promise_answer(queue, CommissionId(9), {});
+  REQUIRE(answer.ok());
+  CHECK(answer->harmed.empty());
+  CHECK(answer->forecast.p80 == 2026_y / 11 / 23);
+}
+
 TEST_CASE("a rush harms everyone behind it, and tells whose promise it breaks") {
   PromiseQueue queue = a_queue();
   queue.blades.insert(queue.blades.begin() + 1, a_blade(9, Spread::exactly(8h)));
