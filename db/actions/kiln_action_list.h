@@ -7,6 +7,7 @@ namespace tangmark::db {
 
 extern const Action accept_plan;
 extern const Action add_kiln;
+extern const Action attach_record;
 extern const Action add_recipe;
 extern const Action book_firing;
 extern const Action cancel_firing;

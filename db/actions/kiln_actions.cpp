@@ -6,7 +6,7 @@ namespace tangmark::db {
 
 std::vector<const Action*> kiln_actions() {
   return {&add_kiln,      &change_kiln, &add_recipe,    &book_firing, &move_firing,
-          &cancel_firing, &lock_firing, &unlock_firing, &run_firing,  &accept_plan};
+          &cancel_firing, &lock_firing, &unlock_firing, &run_firing,  &attach_record, &accept_plan};
 }
 
 }  // namespace tangmark::db

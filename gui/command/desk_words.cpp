@@ -4,6 +4,7 @@
 
 #include "domain/steel/desk_calc.h"
 #include "gui/command/json_text.h"
+#include "gui/command/record_word.h"
 #include "gui/command/shop_of.h"
 #include "gui/command/word_list.h"
 
@@ -98,7 +99,10 @@ Exit calc(const Call& call) {
 std::vector<Word> desk_words() {
   const Option json{"json", "", "one JSON object on standard output"};
   return {{"calc", "a computation of the steel desk; NAME alone lists keys, units, source",
-           "[NAME [key=value ...]]", 0, -1, {json, {"why", "", "say the source and the range"}}, calc}};
+           "[NAME [key=value ...]]", 0, -1, {json, {"why", "", "say the source and the range"}}, calc},
+          {"kiln-record", "what a kiln record shows", "RECORD.csv", 1, 1,
+           {{"window", "LOW..HIGH", "the soak's window, such as 790C..815C"}, {"zone", "Z", "IANA zone of its wall clock"}, json},
+           kiln_record}};
 }
 
 }  // namespace tangmark::command

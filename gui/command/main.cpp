@@ -11,6 +11,8 @@
 
 #include "db/failure.h"
 #include "gui/command/word.h"
+#include "gui/desk/paper/certificate_printer.h"
+#include "reports/page_failure.h"
 
 namespace tangmark::command {
 namespace {
@@ -116,10 +118,13 @@ int run(int count, char** typed) {
 int main(int count, char** typed) {
   std::setlocale(LC_ALL, "C.UTF-8");
   using namespace tangmark;
+  desk::lend_certificate_printer();
   // The one rim where a failing machine becomes a sentence.
   try {
     return command::run(count, typed);
   } catch (const db::Failure& failure) {
+    command::tell(failure.what());
+  } catch (const reports::PageFailure& failure) {
     command::tell(failure.what());
   } catch (const std::exception& error) {
     command::tell(std::string("The machine failed: ") + error.what() + ". Nothing more was stored.");

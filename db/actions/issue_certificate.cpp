@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "db/actions/issue_certificate.h"
+
+#include "db/actions/certificate_action_list.h"
+#include "db/actions/form.h"
+#include "db/actions/work.h"
+#include "db/digest.h"
+#include "db/row.h"
+#include "db/store/blade_state.h"
+#include "db/store/blade_store.h"
+#include "db/store/certificate_store.h"
+#include "db/store/dossier_reader.h"
+#include "domain/certificate/record_text.h"
+
+namespace tangmark::db {
+namespace {
+
+CertificatePrinter& printer() {
+  static CertificatePrinter held;
+  return held;
+}
+
+// Everything that stops an issue, each as a problem of its own.
+Problems refusals(const certificate::CertificateDraft& draft) {
+  Problems problems;
+  for (const certificate::Refusal& block : draft.blocks) problems.push_back({"blade", block.sentence, block.remedy});
+  for (const certificate::Missing& missing : draft.missing)
+    problems.push_back({std::string(certificate::claim_id(missing.claim)),
+                        "The record does not bear the claim " + std::string(certificate::claim_id(missing.claim)) + ".",
+                        "It needs " + certificate::needs_text(missing) + "; or leave the claim out."});
+  return problems;
+}
+
+struct Head {
+  std::int64_t number = 0, issue = 1;
+  std::optional<CertificateId> replaces;
+  std::string sentence;
+};
+
+Head head_of(Work& work, blade::BladeId blade, const std::optional<std::string>& why) {
+  const auto earlier = certificates_of(work.shop(), blade);
+  if (earlier.empty()) return {work.next_number("certificate"), 1, {}, {}};
+  const IssuedCertificate& last = earlier.front();
+  const std::string day = short_text(work.settings().zone.date_of(last.issued_at));
+  return {last.number, last.issue + 1, last.id,
+          "Replaces issue " + std::to_string(last.issue) + " of " + day + ": " + why.value_or("") + "."};
+}
+
+Outcome<ActionResult> issue(Work& work, Form& form) {
+  const auto kept = blade_named(work.shop(), form.text("blade"), "blade");
+  const auto why = form.maybe_text("reason");
+  if (!kept) form.add(kept.problem());
+  if (form.refused()) return form.problems();
+  if (!work.passes(blocks(work.shop(), *kept, blade::Stage::certificate, work.now()))) return work.problems();
+  const auto dossier = read_dossier(work.shop(), std::to_string(kept->number));
+  if (!dossier) return dossier.problems();
+  const auto draft = certificate::compose(*dossier);
+  if (Problems stopped = refusals(draft); !stopped.empty()) return stopped;
+  const auto earlier = certificates_of(work.shop(), kept->id);
+  if (!earlier.empty() && !why)
+    return Problem{"reason", "Blade " + std::to_string(kept->number) + " has certificate " + std::to_string(earlier.front().number) + " already.",
+                   "Say why a new issue is needed; the old one stays on record."};
+  if (!printer()) return Problem{"blade", "This program was started without a printer of pages.", "Issue it from the window or the terminal."};
+  const Head head = head_of(work, kept->id, why);
+  const std::string record = certificate::record_text(*dossier, draft, {head.number, head.issue, work.now()});
+  const std::string digest = sha256_hex(record);
+  auto pdf = printer()(work.shop(), {*dossier, draft, head.number, head.issue, record, digest, head.sentence, work.now()});
+  if (!pdf) return pdf.problems();
+  Row row("certificate");
+  row.set("number", head.number).set("blade_id", kept->id).set("issue", head.issue).set("issued_at", work.now())
+      .set("record", record).set("digest", digest).set_bytes("pdf", *pdf).set("replaces_id", head.replaces).set("why", why);
+  row.insert(work.shop());
+  for (const std::string& warning : draft.warnings) work.warn(warning);
+  return work.done(std::to_string(head.number));
+}
+
+Outcome<ActionResult> revoke(Work& work, Form& form) {
+  const auto found = find_certificate(work.shop(), form.text("certificate"), "certificate");
+  const auto why = form.text("reason");
+  if (!found) form.add(found.problem());
+  if (form.refused()) return form.problems();
+  if (found->revoked_at)
+    return Problem{"certificate", "Certificate " + std::to_string(found->number) + " is revoked already.", "Nothing is left to do."};
+  Row("certificate").set("revoked_at", work.now()).set("revoked_why", why).update(work.shop(), found->id.row());
+  return work.done(std::to_string(found->number));
+}
+
+}  // namespace
+
+void set_certificate_printer(CertificatePrinter given) { printer() = std::move(given); }
+
+const Action issue_certificate{"issue_certificate", "Issue the certificate of a blade; it says only what the record shows.",
+                               {{"blade", "Blade", FieldKind::blade, true, "41"},
+                                {"reason", "Why a new issue", FieldKind::text, false, "length was mistyped"}},
+                               issue};
+const Action revoke_certificate{"revoke_certificate", "Revoke an issued certificate; it stays on record as revoked.",
+                                {{"certificate", "Certificate", FieldKind::certificate, true, "12 or 12/1"},
+                                 {"reason", "Why", FieldKind::text, true, "the blade came back and was hardened anew"}},
+                                revoke};
+
+}  // namespace tangmark::db
