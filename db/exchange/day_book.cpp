@@ -135,8 +135,17 @@ class BookReader {
       if (const auto days = signed_number(std::string_view(value).substr(0, value.size() - 1)))
         value = to_stored(CalendarDate(date::sys_days(line.day) + date::days(*days)));
     if (value.starts_with('@')) value = to_stored(line.day) + " " + value.substr(1);
+    if (names_a_file(line.action, name) && std::filesystem::path(value).is_relative())
+      value = (book_.folder / value).string();
     line.given[name] = value;
     return Done{};
+  }
+
+  static bool names_a_file(const std::string& action, const std::string& field) {
+    const Action* known = find_action(action);
+    if (!known) return false;
+    return std::any_of(known->fields.begin(), known->fields.end(),
+                       [&](const Field& f) { return f.name == field && f.kind == FieldKind::file; });
   }
 
   const DayBook& book_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <filesystem>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -23,6 +24,7 @@ namespace tangmark::db {
 struct DayBook {
   std::string name;  ///< for problems: "kitchen.daybook, line 14"
   std::string text;
+  std::filesystem::path folder = {};  ///< where files that it names without a folder are
 };
 
 /// Does all lines of all books in the order of their times, as one: either every line was done, or

@@ -50,7 +50,10 @@ std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& 
   if (!record) return covered;
   const Temperature set = entry.maybe_temperature("set_k1800").value_or(covered.peak.value());
   const kiln::SoakWindow window{set + TemperatureDifference::celsius(-15), set + TemperatureDifference::celsius(15)};
-  const auto soak = kiln::blade_soak(*record, window, entry.instant("time_in"), entry.instant("time_out"));
+  // A record without dates counts from the moment that was found for it when it was attached.
+  const auto ms_of = [](Instant at) { return std::chrono::duration_cast<std::chrono::milliseconds>(at.time_since_epoch()).count(); };
+  const std::int64_t zero = ms_of(covered.from) - record->ms.front();
+  const auto soak = kiln::blade_soak(*record, window, ms_of(entry.instant("time_in")) - zero, ms_of(entry.instant("time_out")) - zero);
   if (!soak) return covered;
   covered.soak_low = soak->lowest;
   covered.soak_high = soak->highest;

@@ -1,12 +1,35 @@
 // SPDX-License-Identifier: MIT
 // Words that do or ask: any action, the weekly questions, the demo shop.
+#include <algorithm>
+#include <charconv>
+
 #include "db/actions/action.h"
+#include "db/exchange/day_book.h"
+#include "db/store/questions.h"
+#include "domain/measure/utf8.h"
 #include "gui/command/json_text.h"
 #include "gui/command/shop_of.h"
 #include "gui/command/word_list.h"
 
 namespace tangmark::command {
 namespace {
+
+// Columns as wide as their widest cell.
+std::string plain_table(const std::vector<std::string>& columns, const std::vector<std::vector<std::string>>& rows) {
+  std::vector<std::size_t> widths;
+  for (const auto& column : columns) widths.push_back(count_code_points(column));
+  for (const auto& row : rows)
+    for (std::size_t i = 0; i < std::min(row.size(), widths.size()); ++i) widths[i] = std::max(widths[i], count_code_points(row[i]));
+  const auto line = [&](const std::vector<std::string>& cells) {
+    std::string text;
+    for (std::size_t i = 0; i < std::min(cells.size(), widths.size()); ++i)
+      text += (i > 0 ? "  " : "") + cells[i] + std::string(widths[i] - count_code_points(cells[i]), ' ');
+    return text.substr(0, text.find_last_not_of(' ') + 1);
+  };
+  std::string all = line(columns);
+  for (const auto& row : rows) all += "\n" + line(row);
+  return all;
+}
 
 std::string_view kind_word(db::FieldKind kind) {
   using enum db::FieldKind;
@@ -99,11 +122,61 @@ Exit do_word(const Call& call) {
   });
 }
 
+// The demo shop is made like any other: by its day books, through the same actions.
+Exit demo(const Call& call) {
+  const std::filesystem::path folder = TANGMARK_DEMO_SHOP;
+  std::vector<db::DayBook> books;
+  std::error_code error;
+  for (const auto& entry : std::filesystem::directory_iterator(folder, error))
+    if (entry.path().extension() == ".daybook") {
+      auto text = read_whole(entry.path());
+      if (!text) return refuse(text.problems());
+      books.push_back({entry.path().filename().string(), *text, folder});
+    }
+  if (books.empty())
+    return refuse({{folder.string(), "The day books of the demo shop are not at " + folder.string() + ".", "Keep the project's folder where it was built."}});
+  std::sort(books.begin(), books.end(), [](const auto& a, const auto& b) { return a.name < b.name; });
+  auto shop = db::ShopFile::create(call.words[0], call.now);
+  if (!shop) return refuse(shop.problems());
+  const auto done = db::perform_day_books(*shop, books, call.now);
+  if (!done) {
+    shop = Problem{};
+    for (const char* tail : {"", "-wal", "-shm"}) std::filesystem::remove(call.words[0] + tail, error);
+    return refuse(done.problems());
+  }
+  say("The demo shop is in " + call.words[0] + ": " + std::to_string(*done) + " things done by an invented maker.");
+  return Exit::done;
+}
+
+Exit ask(const Call& call) {
+  int number = 0;
+  const std::string& typed = call.words[1];
+  const auto [end, wrong] = std::from_chars(typed.data(), typed.data() + typed.size(), number);
+  if (wrong != std::errc() || end != typed.data() + typed.size())
+    return refused(call, {{"NUMBER", "\"" + typed + "\" is not the number of a question.", "Write a number from 1 to 20."}});
+  const auto given = call.pairs(2);
+  if (!given) return refused(call, given.problems());
+  return with_shop(call, [&](db::ShopFile& shop) {
+    const auto answer = db::ask(shop, number, *given, call.now);
+    if (!answer) return refused(call, answer.problems());
+    if (call.has("json")) {
+      say_json({{"title", answer->title}, {"sentences", answer->sentences}, {"columns", answer->columns}, {"rows", answer->rows}});
+      return Exit::done;
+    }
+    say(answer->title);
+    for (const auto& sentence : answer->sentences) say(sentence);
+    if (!answer->rows.empty()) say(plain_table(answer->columns, answer->rows));
+    return Exit::done;
+  });
+}
+
 }  // namespace
 
 std::vector<Word> doing_words() {
   const Option json{"json", "", "one JSON object on standard output"};
-  return {{"do", "any action; ACTION alone lists its fields, none lists all", "FILE [ACTION [key=value ...]]", 1, -1,
+  return {{"demo", "write the demo shop; its dates are relative to now", "FILE", 1, 1, {}, demo},
+          {"ask", "one of the maker's weekly questions, 1 to 20", "FILE NUMBER [key=value ...]", 2, -1, {json}, ask},
+          {"do", "any action; ACTION alone lists its fields, none lists all", "FILE [ACTION [key=value ...]]", 1, -1,
            {json}, do_word}};
 }
 

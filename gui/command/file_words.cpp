@@ -82,7 +82,7 @@ Exit import_rows(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     Outcome<int> done = 0;
     if (path.extension() == ".daybook") {
-      done = db::perform_day_books(shop, {{name, *text}}, call.now);
+      done = db::perform_day_books(shop, {{name, *text, path.parent_path()}}, call.now);
     } else {
       const auto stem = action_of_table(path.stem().string());
       const db::Action* action = db::find_action(stem);

@@ -62,7 +62,7 @@ std::vector<reports::HeatLine> heat_lines(const cert::Dossier& dossier) {
 }
 
 std::vector<reports::Curve> recorded_curves(const db::ShopFile& shop, const blade::KeptBlade& blade, const cert::Dossier& dossier) {
-  db::Query q(shop, "SELECT f.kind, f.set_k1800, b.time_in, b.time_out, a.bytes, s.low_k1800, s.high_k1800 FROM firing_blade b "
+  db::Query q(shop, "SELECT f.kind, f.set_k1800, b.time_in, b.time_out, a.bytes, r.starts_at, s.low_k1800, s.high_k1800 FROM firing_blade b "
                     "JOIN firing f ON f.id = b.firing_id JOIN kiln_record r ON r.firing_id = f.id "
                     "JOIN attachment a ON a.id = r.attachment_id LEFT JOIN route_step s ON s.id = b.route_step_id "
                     "WHERE b.blade_id = ? AND f.state = 'done' ORDER BY f.actual_start");
@@ -77,7 +77,8 @@ std::vector<reports::Curve> recorded_curves(const db::ShopFile& shop, const blad
     curve.title = hardening ? "Hardening" : q.text("kind") == "anneal" ? "Anneal" : "Temper " + std::to_string(++tempers);
     for (std::size_t i = 0; i < record->rows(); ++i)
       if (!record->readings.empty() && record->readings[0][i])
-        curve.points.push_back({Instant(std::chrono::duration_cast<std::chrono::seconds>(std::chrono::milliseconds(record->ms[i]))),
+        curve.points.push_back({q.instant("starts_at") + std::chrono::duration_cast<std::chrono::seconds>(
+                                                             std::chrono::milliseconds(record->ms[i] - record->ms.front())),
                                 *record->readings[0][i]});
     const Temperature set = q.temperature("set_k1800");
     curve.window = reports::Window{q.maybe_temperature("low_k1800").value_or(set + TemperatureDifference::celsius(-10)),
