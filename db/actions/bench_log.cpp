@@ -18,6 +18,9 @@ namespace {
 
 using namespace blade;
 
+// The end of a step may lie further back than the moment it is typed.
+constexpr auto live_within = std::chrono::minutes(15);
+
 void add(Catches& all, Catch one) {
   if (one) all.push_back(std::move(*one));
 }
@@ -39,6 +42,10 @@ BladeState state_with(const BladeOnRecord& record, const LogEntry& entry) {
   });
   log.insert(later, KeptLogEntry(LogEntryId{0}, entry));
   return state_of(record.blade, log, record.route, record.findings);
+}
+
+Instant end_of(const LogEntry& entry) {
+  return entry.time_out.value_or(entry.ended_at.value_or(entry.started_at));
 }
 
 // A temper logged as it ends, with no start given, may have begun its hold earlier.
@@ -64,7 +71,7 @@ void heat_catches(const Work& work, const BladeOnRecord& record, const LogEntry&
 
 void take_back_old_heat(Work& work, const BladeOnRecord& record, const LogEntry& entry) {
   const BladeState after = state_with(record, entry);
-  const Instant heated_at = entry.time_out.value_or(entry.ended_at.value_or(entry.started_at));
+  const Instant heated_at = end_of(entry);
   for (const RouteStepId step : steps_to_do_again(record.route, after, heated_at))
     store_step_done(work.shop(), step, std::nullopt);
   for (const ReadingId reading : readings_to_void(record.readings, heated_at))
@@ -81,7 +88,8 @@ std::optional<RouteStepId> step_to_tick(const ShopFile& shop, const LogEntry& en
 
 void fill_in(Work& work, const BladeState& state, LogEntry& entry) {
   entry.entered_at = work.now();
-  if (entry.how_timed == HowTimed::live && work.entered_later()) entry.how_timed = HowTimed::entered_later;
+  if (entry.how_timed == HowTimed::live && (work.entered_later() || work.now() - end_of(entry) > live_within))
+    entry.how_timed = HowTimed::entered_later;
   if (entry.operation == "temper" && !entry.temper_number)
     entry.temper_number = state.tempers_done + state.tempers_not_cooled + 1;
   // A warm temper does not count, so the one after it is still to come.
@@ -98,7 +106,7 @@ Catches catches_of_entry(const Work& work, const BladeOnRecord& record, const Lo
   add(all, scrapped(record.blade));
   add(all, times_out_of_order(entry));
   add(all, out_of_order_with_log(entry, record.log, record.blade.started_at, zone));
-  add(all, clock_went_backwards(work.now(), newest_entry_typed_at(work.shop()), zone));
+  add(all, clock_went_backwards(work.now(), newest_entry_typed_at(work.shop(), record.blade.id), zone));
   add(all, shown_twice(work.at(), zone));
   add(all, fired_with_handle(record.blade.number, entry.operation, operation && operation->hot,
                              record.state.handle_fitted_at));
@@ -117,8 +125,7 @@ std::optional<LogEntryId> write_log(Work& work, const KeptBlade& blade, LogEntry
   const bool heated_again = std::any_of(caught.begin(), caught.end(), [](const Caught& c) { return c.number == 12; });
   if (heated_again) take_back_old_heat(work, record, entry);
   const LogEntryId id = insert_log_entry(work.shop(), entry);
-  if (entry.step)
-    store_step_done(work.shop(), *entry.step, entry.time_out.value_or(entry.ended_at.value_or(entry.started_at)));
+  if (entry.step) store_step_done(work.shop(), *entry.step, end_of(entry));
   return id;
 }
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "db/actions/bench_log.h"
 #include "db/actions/form.h"
 #include "db/actions/kiln_action_list.h"
 #include "db/actions/work.h"
 #include "db/row.h"
+#include "db/store/blade_store.h"
 #include "db/store/kiln_store.h"
 
 namespace tangmark::db {
@@ -72,35 +74,37 @@ std::string operation_of(const ShopFile& shop, const kiln::FiringBlade& member, 
   return kind == kiln::FiringKind::harden ? "harden" : kind == kiln::FiringKind::anneal ? "anneal" : "temper";
 }
 
-// Tempers are counted from the last hardening on.
-std::int64_t next_temper(const ShopFile& shop, blade::BladeId id) {
-  Query q(shop, "SELECT count(*) AS n FROM log_entry WHERE blade_id = ?1 AND operation = 'temper' AND id NOT IN "
-                "(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) AND id > coalesce("
-                "(SELECT max(id) FROM log_entry WHERE blade_id = ?1 AND operation = 'harden'), 0)");
-  q.bind(id);
-  q.next();
-  return q.integer("n") + 1;
+blade::LogEntry entry_of(const ShopFile& shop, const kiln::KeptFiring& firing, const kiln::FiringBlade& member,
+                         const Times& times, const Told& told) {
+  blade::LogEntry entry{.blade = member.blade};
+  entry.step = member.step;
+  entry.operation = operation_of(shop, member, firing.kind);
+  entry.started_at = times.in;
+  entry.ended_at = times.out;
+  entry.time_in = times.in;
+  entry.time_out = times.out;
+  entry.hold = times.out - times.in;
+  entry.hands_on = told.hands_on.value_or(Duration{}) / static_cast<int>(firing.blades.size());
+  entry.firing = firing.id;
+  entry.set = firing.set;
+  entry.read = told.read;
+  entry.protection = told.protection;
+  entry.cooling = told.cooling;
+  entry.note = told.note;
+  if (entry.operation == "temper") entry.cooled_to_room = told.cooled;
+  if (firing.kind != kiln::FiringKind::harden) return entry;
+  if (told.bath) entry.bath = stock::BathId{*told.bath};
+  entry.medium = told.medium;
+  entry.bath_temperature = told.bath_temperature;
+  if (told.to_bath) entry.to_bath = *told.to_bath;
+  entry.clay = told.clay;
+  return entry;
 }
 
-void log_blade(Work& work, const kiln::KeptFiring& firing, const kiln::FiringBlade& member, const Times& times,
+bool log_blade(Work& work, const kiln::KeptFiring& firing, const kiln::FiringBlade& member, const Times& times,
                const Told& told) {
-  const std::string operation = operation_of(work.shop(), member, firing.kind);
-  Row row("log_entry");
-  row.set("blade_id", member.blade).set("route_step_id", member.step).set("operation", operation)
-      .set("started_at", times.in).set("ended_at", times.out).set("entered_at", work.now())
-      .set("how_timed", work.now() - times.out > std::chrono::minutes(15) ? "entered later" : "live")
-      .set("firing_id", firing.id).set("set_k1800", firing.set).set("read_k1800", told.read)
-      .set("hold_s", times.out - times.in).set("time_in", times.in).set("time_out", times.out)
-      .set("protection", told.protection).set("cooling", told.cooling).set("note", told.note)
-      .set("hands_on_s", told.hands_on.value_or(Duration{}) / static_cast<int>(firing.blades.size()));
-  if (firing.kind == kiln::FiringKind::harden)
-    row.set("bath_id", told.bath).set("medium", told.medium).set("bath_k1800", told.bath_temperature)
-        .set("seconds_to_bath_ms", told.to_bath ? std::optional<std::int64_t>(told.to_bath->count() * 1000) : std::nullopt)
-        .set("clay", told.clay);
-  if (operation == "temper")
-    row.set("temper_number", next_temper(work.shop(), member.blade)).set("cooled_to_room", told.cooled);
-  row.insert(work.shop());
-  if (member.step) Row("route_step").set("done_at", times.out).update(work.shop(), member.step->row());
+  const auto blade = load_blade(work.shop(), member.blade);
+  return blade && write_log(work, *blade, entry_of(work.shop(), firing, member, times, told));
 }
 
 Told read_told(Work& work, Form& form) {
@@ -147,6 +151,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (metered) firing.metered = energy;
   auto times = read_times(form.list("times"), work.settings().zone, told.start);
   if (!times) return times.problems();
+  bool logged = true;
   if (told.end) {
     for (std::size_t i = 0; i < firing.blades.size(); ++i) {
       const std::string number = blade_number(work.shop(), firing.blades[i].blade);
@@ -157,9 +162,10 @@ Outcome<ActionResult> run(Work& work, Form& form) {
                        "Correct its times or the firing's."};
       firing.blades[i].time_in = own.in;
       firing.blades[i].time_out = own.out;
-      log_blade(work, *kept, firing.blades[i], own, told);
+      logged = log_blade(work, *kept, firing.blades[i], own, told) && logged;
     }
   }
+  if (!logged) return work.problems();
   change(work.shop(), kept->id, firing);
   return work.done(std::to_string(firing.number));
 }

@@ -159,7 +159,7 @@ cert::HardnessReading read_reading(const Query& q, const std::optional<Instant>&
 std::vector<cert::BenchEntry> dossier_log(const ShopFile& shop, blade::BladeId blade) {
   const Zone zone = load_settings(shop).zone;
   Query q(shop, "SELECT *, id IN(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) AS superseded "
-                "FROM log_entry WHERE blade_id = ? ORDER BY started_at, id");
+                "FROM log_entry WHERE blade_id = ? AND operation <> 'struck out' ORDER BY started_at, id");
   q.bind(blade);
   std::vector<cert::BenchEntry> log;
   while (q.next()) log.push_back(read_entry(shop, q, zone, static_cast<int>(log.size()) + 1));

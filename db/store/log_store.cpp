@@ -128,8 +128,9 @@ bool is_superseded(const ShopFile& shop, LogEntryId id) {
   return query.next();
 }
 
-std::optional<Instant> newest_entry_typed_at(const ShopFile& shop) {
-  Query query(shop, "SELECT entered_at FROM log_entry ORDER BY id DESC LIMIT 1");
+std::optional<Instant> newest_entry_typed_at(const ShopFile& shop, BladeId blade) {
+  Query query(shop, "SELECT entered_at FROM log_entry WHERE blade_id = ? ORDER BY id DESC LIMIT 1");
+  query.bind(blade);
   if (!query.next()) return std::nullopt;
   return query.instant("entered_at");
 }

@@ -19,8 +19,8 @@ std::vector<blade::KeptLogEntry> log_of_firing(const ShopFile& shop, kiln::Firin
 std::optional<blade::KeptLogEntry> load_log_entry(const ShopFile& shop, blade::LogEntryId id);
 /// Whether a correction stands in place of this entry.
 bool is_superseded(const ShopFile& shop, blade::LogEntryId id);
-/// When the newest entry of the shop was typed in; nothing in an empty log.
-std::optional<Instant> newest_entry_typed_at(const ShopFile& shop);
+/// When the newest entry of a blade was typed in; nothing in an empty log.
+std::optional<Instant> newest_entry_typed_at(const ShopFile& shop, blade::BladeId blade);
 
 /// Appends an entry; there is no way to change one.
 blade::LogEntryId insert_log_entry(const ShopFile& shop, const blade::LogEntry& entry);

@@ -12,13 +12,18 @@ namespace tangmark::db {
 extern const Question question_01;
 extern const Question question_02;
 extern const Question question_03;
+extern const Question question_06;
 extern const Question question_07;
 extern const Question question_08;
 extern const Question question_09;
 extern const Question question_10;
+extern const Question question_11;
+extern const Question question_12;
 extern const Question question_13;
 extern const Question question_14;
 extern const Question question_15;
+extern const Question question_16;
+extern const Question question_17;
 extern const Question question_18;
 extern const Question question_19;
 
