@@ -34,6 +34,7 @@ void check_step(Work& work, Form& form, const ModelStep& step) {
 
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
+  // Without a model the form is refused below; any id may stand in until then.
   ModelStep step{.model = model ? model->id : ModelId{1}};
   step.operation = form.text("operation");
   step.hands_on = form.duration("hands_on");

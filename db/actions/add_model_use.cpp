@@ -10,6 +10,7 @@ using namespace commission;
 
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
+  // Without a model the form is refused below; any id may stand in until then.
   ModelUse use{.model = model ? model->id : ModelId{1}};
   use.kind = form.word<UseKind>("kind", UseKind::used_up);
   use.text = form.text("text");

@@ -51,52 +51,53 @@ void check_melt(Form& form, const Melt& melt) {
               "Say: from the charge, or measured by whom."});
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
-  Melt melt = read_melt(work, form);
-  const auto kind = form.word<BilletKind>("kind", BilletKind::ingot);
-  const auto pieces = read_charge_pieces(work, form);
-  check_melt(form, melt);
-  if (form.refused()) return form.problems();
-  Catches caught;
+Catches caught_at_melt(Work& work, const Melt& melt, const std::vector<KeptPiece>& pieces) {
+  Catches all;
   for (const KeptPiece& piece : pieces)
-    if (auto gone = used_twice(piece)) caught.push_back(std::move(*gone));
+    if (auto gone = used_twice(piece)) all.push_back(std::move(*gone));
   if (auto heavy = mass_at_melt(melt.charge_mass, melt.ingot_mass, work.settings().mass_unit))
-    caught.push_back(std::move(*heavy));
-  if (!work.passes(caught)) return work.problems();
+    all.push_back(std::move(*heavy));
+  return all;
+}
 
-  Billet billet{.number = work.next_number("billet"),
-                .kind = kind,
-                .name = form.maybe_text("name"),
-                .made_by = melt.who.value_or(work.settings().maker_name),
-                .started_at = work.at(),
-                .finished_at = work.at(),
-                .layers = {},
-                .pattern = {},
-                .scrapped_at = {},
-                .note = {}};
-  melt.billet = insert_billet(work.shop(), billet);
-  insert_melt(work.shop(), melt);
+// The ingot is a finished billet of one piece; its tag and billet come when it is stored.
+Piece read_ingot(Form& form, const Melt& melt) {
+  Piece ingot;
+  ingot.length = form.maybe_length("length");
+  ingot.diameter = form.maybe_length("diameter");
+  ingot.mass = melt.ingot_mass;
+  ingot.made_at = melt.at;
+  return ingot;
+}
+
+void store_charge(const ShopFile& shop, BilletId billet, const std::vector<KeptPiece>& pieces) {
   std::int64_t position = 0;
   for (const KeptPiece& piece : pieces) {
-    insert_billet_part(work.shop(),
-                       {melt.billet, ++position, piece.id, BilletRole::charge, 1, piece.mass});
-    store_piece_state(work.shop(), piece.id, PieceState::in_a_billet);
+    insert_billet_part(shop, {billet, ++position, piece.id, BilletRole::charge, 1, piece.mass});
+    store_piece_state(shop, piece.id, PieceState::in_a_billet);
   }
-  Piece ingot{.tag = "B" + std::to_string(billet.number) + "-1",
-              .lot = {},
-              .billet = melt.billet,
-              .parent = {},
-              .cut = {},
-              .length = form.maybe_length("length"),
-              .width = {},
-              .thickness = {},
-              .diameter = form.maybe_length("diameter"),
-              .mass = melt.ingot_mass,
-              .mark = PieceMark::tagged,
-              .state = PieceState::on_hand,
-              .place = {},
-              .made_at = work.at(),
-              .note = {}};
+}
+
+Outcome<ActionResult> run(Work& work, Form& form) {
+  Melt melt = read_melt(work, form);
+  Billet billet;
+  billet.kind = form.word<BilletKind>("kind", BilletKind::ingot);
+  billet.name = form.maybe_text("name");
+  billet.made_by = melt.who.value_or(work.settings().maker_name);
+  billet.started_at = work.at();
+  billet.finished_at = work.at();
+  const auto pieces = read_charge_pieces(work, form);
+  Piece ingot = read_ingot(form, melt);
+  check_melt(form, melt);
+  if (form.refused()) return form.problems();
+  if (!work.passes(caught_at_melt(work, melt, pieces))) return work.problems();
+
+  billet.number = work.next_number("billet");
+  melt.billet = insert_billet(work.shop(), billet);
+  insert_melt(work.shop(), melt);
+  store_charge(work.shop(), melt.billet, pieces);
+  ingot.tag = "B" + std::to_string(billet.number) + "-1";
+  ingot.billet = melt.billet;
   insert_piece(work.shop(), ingot);
   return work.done(std::to_string(billet.number));
 }

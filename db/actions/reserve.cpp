@@ -67,6 +67,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto item = asked(work, form, "item", item_named);
   const auto piece = asked(work, form, "piece", piece_named);
   const auto lot = asked(work, form, "lot", lot_named);
+  // Without an item the form is refused below; any id may stand in until then.
   Reservation wish{.item = item ? item->id : commission::ItemId{1},
                    .piece = {},
                    .lot = {},

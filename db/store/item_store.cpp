@@ -100,7 +100,8 @@ SELECT item.* FROM item LEFT JOIN commission ON commission.id = item.commission_
 WHERE item.cancelled_on IS NULL
   AND (commission.state IN('accepted', 'in work', 'ready')
        OR (item.commission_id IS NULL AND NOT EXISTS(SELECT 1 FROM blade
-           WHERE blade.item_id = item.id AND blade.finished_at IS NOT NULL AND blade.scrapped_at IS NULL)))
+           WHERE blade.item_id = item.id AND blade.finished_at IS NOT NULL
+           AND blade.scrapped_at IS NULL)))
 ORDER BY item.id)"));
 }
 

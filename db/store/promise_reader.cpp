@@ -49,7 +49,8 @@ QueuedOperation queued(const ModelStep& step) {
 // A blade in work with its own route; what is done or skipped counts as past.
 void read_blade_route(const ShopFile& shop, std::int64_t blade, QueuedBlade& queue_blade) {
   Query query(shop, R"(
-SELECT route_step.*, (SELECT firing.ends_at FROM firing_blade JOIN firing ON firing.id = firing_blade.firing_id
+SELECT route_step.*, (SELECT firing.ends_at FROM firing_blade
+    JOIN firing ON firing.id = firing_blade.firing_id
     WHERE firing_blade.route_step_id = route_step.id AND firing.state IN('booked', 'running')
     ORDER BY firing.starts_at LIMIT 1) AS booked_at
 FROM route_step WHERE blade_id = ? ORDER BY position)");

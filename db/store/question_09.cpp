@@ -48,6 +48,30 @@ Need still_needed(const ShopFile& shop, const std::string& grade, const ShopSett
   return need;
 }
 
+void say_need(const Need& need, Length available, LengthUnit unit, Answer& answer) {
+  answer.sentences.push_back(std::to_string(need.items) + " open items still need " +
+                             to_text(need.length, unit) + "; " + to_text(available, unit) +
+                             " is available.");
+  if (need.items > 0)
+    answer.sentences.push_back(
+        available >= need.length
+            ? "That is enough by length; one piece must still be long enough for each blank."
+            : "That is not enough: order " + to_text(need.length - available, unit) + " more.");
+  if (need.without_model > 0)
+    answer.sentences.push_back(std::to_string(need.without_model) +
+                               " of them have no model, so their length is not counted.");
+}
+
+// The melt numbers of what is on hand; an empty one is a lot of which nobody wrote it down.
+void say_melts(const std::set<std::string>& melts, Answer& answer) {
+  if (melts.size() > 1)
+    answer.sentences.push_back("It is of more than one melt, or one that nobody wrote down.");
+  else if (!melts.empty() && !melts.begin()->empty())
+    answer.sentences.push_back("All of it is melt number " + *melts.begin() + ".");
+  else if (!melts.empty())
+    answer.sentences.push_back("Its melt number is not on record.");
+}
+
 Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   const auto grade = given_text(given, "grade");
   if (!grade)
@@ -73,23 +97,8 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
                            std::string(word_of(lot.document)), std::to_string(left.pieces),
                            text(left.on_hand), text(left.reserved), text(left.available)});
   }
-  const Need need = still_needed(shop, *grade, settings);
-  answer.sentences.push_back(std::to_string(need.items) + " open items still need " +
-                             text(need.length) + "; " + text(available) + " is available.");
-  if (need.items > 0)
-    answer.sentences.push_back(
-        available >= need.length
-            ? "That is enough by length; one piece must still be long enough for each blank."
-            : "That is not enough: order " + text(need.length - available) + " more.");
-  if (need.without_model > 0)
-    answer.sentences.push_back(std::to_string(need.without_model) +
-                               " of them have no model, so their length is not counted.");
-  if (melts.size() > 1)
-    answer.sentences.push_back("It is of more than one melt, or one that nobody wrote down.");
-  else if (!answer.rows.empty() && !melts.begin()->empty())
-    answer.sentences.push_back("All of it is melt number " + *melts.begin() + ".");
-  else if (!answer.rows.empty())
-    answer.sentences.push_back("Its melt number is not on record.");
+  say_need(still_needed(shop, *grade, settings), available, settings.length_unit, answer);
+  say_melts(melts, answer);
   return answer;
 }
 

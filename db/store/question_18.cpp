@@ -60,7 +60,8 @@ GROUP BY lot.kind, lot.name, lot.unit ORDER BY lot.kind, lot.name)");
 
 void add_gas_by_log(const ShopFile& shop, const Month& month, std::int64_t knives, Answer& answer) {
   Query query(shop, R"(
-SELECT coalesce(sum(gas_ug), 0) AS gas_ug FROM log_entry AS entry WHERE started_at >= ? AND started_at < ?
+SELECT coalesce(sum(gas_ug), 0) AS gas_ug FROM log_entry AS entry
+WHERE started_at >= ? AND started_at < ?
   AND NOT EXISTS(SELECT 1 FROM log_entry AS later WHERE later.supersedes_id = entry.id))");
   query.bind(month.from).bind(month.to);
   query.next();
@@ -73,9 +74,11 @@ SELECT coalesce(sum(gas_ug), 0) AS gas_ug FROM log_entry AS entry WHERE started_
 
 void add_power(const ShopFile& shop, const Month& month, std::int64_t knives, Answer& answer) {
   Query query(shop, R"(
-SELECT kiln.name, sum(coalesce(metered_j, energy_j)) AS joules, count(*) AS firings, count(metered_j) AS metered
+SELECT kiln.name, sum(coalesce(metered_j, energy_j)) AS joules, count(*) AS firings,
+  count(metered_j) AS metered
 FROM firing JOIN kiln ON kiln.id = firing.kiln_id
-WHERE firing.state = 'done' AND coalesce(actual_start, starts_at) >= ? AND coalesce(actual_start, starts_at) < ?
+WHERE firing.state = 'done' AND coalesce(actual_start, starts_at) >= ?
+  AND coalesce(actual_start, starts_at) < ?
 GROUP BY kiln.id ORDER BY kiln.name)");
   query.bind(month.from).bind(month.to);
   while (query.next()) {
