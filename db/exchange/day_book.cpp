@@ -96,6 +96,7 @@ class BookReader {
     if (!words) return Problem{place(line), "A quotation is not closed.", "Close it with a quotation mark."};
     if (words->empty()) return Done{};
     if (words->front() == "day") return take_day(*words, line);
+    if (words->front() == "zone") return take_zone(*words, line);
     const auto at = parse_instant(to_stored(day_) + " " + words->front(), zone_, now_, "time");
     if (!at || words->size() < 2)
       return Problem{place(line), "The line does not begin with a time and an action.",
@@ -117,6 +118,14 @@ class BookReader {
     const auto day = parse_date(words[1], "day");
     if (!day) return refused;
     day_ = *day;
+    return Done{};
+  }
+
+  Outcome<Done> take_zone(const std::vector<std::string>& words, std::size_t line) {
+    const auto zone = words.size() == 2 ? Zone::of(words[1], "zone") : Outcome<Zone>(Problem{});
+    if (!zone) return Problem{place(line), "This is not a time zone.", "Write, for example: zone Europe/London."};
+    zone_ = *zone;
+    day_ = zone_.date_of(now_);
     return Done{};
   }
 
@@ -149,7 +158,7 @@ class BookReader {
   }
 
   const DayBook& book_;
-  const Zone& zone_;
+  Zone zone_;
   Instant now_;
   CalendarDate day_;
   std::vector<Line>& lines_;

@@ -14,6 +14,7 @@ namespace tangmark::db {
 /// A day book: what was done, day by day, as plain lines that anyone can read and type.
 ///
 ///     # Words behind a hash are for the reader.
+///     zone Europe/London            (of the times below; the shop's own when not said)
 ///     day -214                      (days before now; or: day 2026-04-25)
 ///     09:30 new_customer name="Ilse Varn" country=Norway as=ilse
 ///     09:35 new_commission customer=$ilse words="a hunter for the autumn"

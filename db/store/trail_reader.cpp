@@ -94,7 +94,7 @@ cert::Lot read_lot(const ShopFile& shop, const Query& q) {
   lot.mark = bar_mark(q);
   lot.analysis = analysis_of(q.maybe_text("analysis"));
   const std::string identified = q.text("identified_by");
-  if (identified.find("X-ray") != std::string::npos) lot.analysis_source = cert::AnalysisSource::handheld_xray;
+  if (identified.find("x-ray") != std::string::npos) lot.analysis_source = cert::AnalysisSource::handheld_xray;
   else if (!numbered && lot.analysis) lot.analysis_source = cert::AnalysisSource::laboratory;
   lot.facts = facts_of(shop, lot.grade);
   const std::string bought_as = q.text("bought_as");

@@ -6,6 +6,10 @@
 namespace tangmark::stock {
 namespace {
 
+// What a shop's scale cannot tell apart, and what splitting a bar's mass leaves over. Common
+// practice, no source.
+constexpr Mass a_gram = Mass::grams(1);
+
 // Whether part / whole is above the share, without dividing.
 bool is_above(Mass part, Mass whole, Share share) {
   return static_cast<double>(part.micrograms()) >
@@ -35,8 +39,8 @@ Caught gap_shown(const MassBalance& balance, Share allowed, MassUnit unit) {
 }  // namespace
 
 Catches mass_at_cut(const MassBalance& balance, Share gap_allowed, MassUnit shown_in) {
-  if (balance.gap() < Mass()) return {more_out_than_in(balance, shown_in)};
-  if (balance.gap() > Mass()) return {gap_shown(balance, gap_allowed, shown_in)};
+  if (balance.gap() < Mass() - a_gram) return {more_out_than_in(balance, shown_in)};
+  if (balance.gap() > a_gram) return {gap_shown(balance, gap_allowed, shown_in)};
   return {};
 }
 
