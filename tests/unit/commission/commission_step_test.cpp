@@ -10,7 +10,7 @@ using Step = CommissionStep;
 
 TEST_CASE("a commission goes from enquiry to delivered in the order of a job") {
   State state = State::enquiry;
-  for (const auto [step, after] :
+  for (const auto& [step, after] :
        {std::pair{Step::send_quote, State::quoted}, std::pair{Step::accept, State::accepted},
         std::pair{Step::take_money, State::accepted}, std::pair{Step::start_work, State::in_work},
         std::pair{Step::make_ready, State::ready}, std::pair{Step::deliver, State::delivered},
