@@ -12,6 +12,8 @@ namespace tangmark::db {
 extern const Question question_01;
 extern const Question question_02;
 extern const Question question_03;
+extern const Question question_04;
+extern const Question question_05;
 extern const Question question_06;
 extern const Question question_07;
 extern const Question question_08;
@@ -26,6 +28,7 @@ extern const Question question_16;
 extern const Question question_17;
 extern const Question question_18;
 extern const Question question_19;
+extern const Question question_20;
 
 /// What was given under a key; nothing when it is missing or blank.
 std::optional<std::string> given_text(const Given& given, std::string_view key);

@@ -9,9 +9,10 @@ namespace tangmark::db {
 namespace {
 
 std::vector<Question> gathered() {
-  std::vector<Question> all{question_01, question_02, question_03, question_06, question_07, question_08,
+  std::vector<Question> all{question_01, question_02, question_03, question_04, question_05, question_06, question_07, question_08,
                             question_09, question_10, question_11, question_12, question_13, question_14,
-                            question_15, question_16, question_17, question_18, question_19};
+                            question_15, question_16, question_17, question_18, question_19,
+                            question_20};
   std::sort(all.begin(), all.end(), [](const Question& a, const Question& b) { return a.number < b.number; });
   return all;
 }

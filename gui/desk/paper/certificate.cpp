@@ -20,8 +20,9 @@ namespace cert = certificate;
 
 std::string knife_sentence(const cert::Dossier& dossier, const std::string& name) {
   const LengthUnit unit = dossier.manner.length;
-  std::string text = name.empty() ? dossier.title : name;
-  text += ".";
+  std::string text = dossier.title;
+  text[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(text[0])));
+  text += name.empty() ? "." : ", " + name + ".";
   if (dossier.size.edge_length) text += " Blade " + to_text(*dossier.size.edge_length, unit) + " long";
   if (dossier.size.height) text += ", " + to_text(*dossier.size.height, unit) + " high";
   if (dossier.size.thickness) text += ", " + to_text(*dossier.size.thickness, unit) + " thick at the spine";
