@@ -176,4 +176,25 @@ FROM hardness_reading h JOIN blade b ON b.id = h.blade_id WHERE b.number = ? ORD
   return rows;
 }
 
+std::vector<PhotoRow> photo_rows(const ShopFile& shop, std::int64_t blade_number) {
+  std::vector<PhotoRow> rows;
+  Query query(shop, R"sql(
+SELECT a.id, a.caption, a.name, a.added_at, a.taken_at FROM attachment a
+JOIN blade b ON a.subject = 'blade' AND a.subject_id = b.id
+WHERE a.kind = 'photo' AND b.number = ? ORDER BY a.id)sql");
+  query.bind(blade_number);
+  while (query.next()) {
+    rows.push_back({query.integer("id"), query.text("caption"), query.text("name"), query.instant("added_at"),
+                    query.maybe_instant("taken_at")});
+  }
+  return rows;
+}
+
+std::optional<std::string> attachment_bytes(const ShopFile& shop, std::int64_t id) {
+  Query query(shop, "SELECT bytes FROM attachment WHERE id = ?");
+  query.bind(id);
+  if (!query.next()) return std::nullopt;
+  return query.text("bytes");
+}
+
 }  // namespace tangmark::db

@@ -92,4 +92,15 @@ struct HardnessRow {
 };
 std::vector<HardnessRow> hardness_rows(const ShopFile& shop, std::int64_t blade_number);
 
+/// A picture of a blade, without its bytes.
+struct PhotoRow {
+  std::int64_t id = 0;
+  std::string caption, name;
+  Instant added_at;
+  std::optional<Instant> taken_at;
+};
+std::vector<PhotoRow> photo_rows(const ShopFile& shop, std::int64_t blade_number);
+/// The bytes of one attachment; nothing when it is gone.
+std::optional<std::string> attachment_bytes(const ShopFile& shop, std::int64_t id);
+
 }  // namespace tangmark::db
