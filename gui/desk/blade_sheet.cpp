@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/blade_sheet.h"
+
+#include "gui/desk/blades_desk.h"
+
+namespace tangmark::desk {
+namespace {
+
+Section now_section(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  Section section;
+  section.facts.push_back({"Now", sentence_case(standing(sight, blade)), "", ""});
+  section.facts.push_back({"Steel", blade.grade.empty() ? "not identified" : blade.grade, "",
+                           blade.construction});
+  section.facts.push_back({"Blade length", words(sight, blade.length), "", ""});
+  if (blade.commission) {
+    section.facts.push_back({"Commission", std::to_string(*blade.commission), "",
+                             blade.buyer.empty() ? "" : "for " + blade.buyer});
+  } else {
+    section.facts.push_back({"Commission", "none", "", "a stock knife"});
+  }
+  if (blade.due) {
+    section.facts.push_back({"Due", day(sight, *blade.due), "", days_away(sight, *blade.due)});
+  }
+  if (blade.scrapped || blade.delivered) return section;
+  const Typed filled{{"blade", number}};
+  section.offers = {{"Log a finding", OpenForm{"log_finding", filled}, "", ""},
+                    {"Log a hardness reading", OpenForm{"log_hardness", filled}, "", ""},
+                    {"Attach a photo", OpenForm{"attach_photo", filled}, "", ""},
+                    {"Traveller", ShowDocument{"traveller", number}, "", ""},
+                    {"Scrap it", OpenForm{"scrap_blade", filled}, "", ""}};
+  if (blade.commission) {
+    section.offers.insert(section.offers.begin(),
+                          {"To its commission", GoTo{Place::commissions, std::to_string(*blade.commission)}, "", ""});
+  }
+  return section;
+}
+
+std::string how(const db::LogRow& entry) {
+  if (entry.recorded) return "as recorded";
+  if (entry.set && entry.read) return "set and read";
+  if (entry.set) return "as set, not recorded";
+  return entry.how_timed == "live" ? "" : entry.how_timed;
+}
+
+std::string temperature_of(const Sight& sight, const db::LogRow& entry) {
+  if (entry.read) return words(sight, *entry.read);
+  if (entry.set) return words(sight, *entry.set);
+  return {};
+}
+
+Section log_section(const Sight& sight, const std::vector<db::LogRow>& log) {
+  Section section;
+  section.title = "Bench log";
+  section.table.columns = {{"When"}, {"Step"}, {"Temperature", Align::right}, {"Held", Align::right},
+                           {"Into"}, {"How known"}, {"What was seen"}};
+  for (const db::LogRow& entry : log) {
+    TableRow row;
+    std::string into = entry.medium;
+    if (entry.bath_at) into += " " + words(sight, *entry.bath_at);
+    std::string seen = entry.result;
+    if (!entry.note.empty()) seen += (seen.empty() ? "" : ". ") + entry.note;
+    row.cells = {when(sight, entry.started_at), sentence_case(entry.operation),
+                 temperature_of(sight, entry), entry.hold ? to_text(*entry.hold) : "", into, how(entry), seen};
+    row.offers = {{"Correct",
+                   OpenForm{"correct", {{"subject", "log_entry"}, {"id", std::to_string(entry.id)}}}, "", ""}};
+    section.table.rows.push_back(std::move(row));
+  }
+  return section;
+}
+
+Section findings_section(const Sight& sight, const std::vector<db::FindingRow>& findings) {
+  Section section;
+  section.title = "Found";
+  section.table.columns = {{"When"}, {"What"}, {"Where"}, {"Decision"}};
+  for (const db::FindingRow& finding : findings) {
+    TableRow row;
+    row.cells = {when(sight, finding.at), sentence_case(finding.kind) + ": " + finding.words, finding.place,
+                 finding.decision == "open" ? "not decided" : finding.decision};
+    row.strong = finding.decision == "open";
+    if (finding.decision == "open") {
+      row.offers = {{"Settle", OpenForm{"settle_finding", {{"finding", std::to_string(finding.number)}}}, "", ""}};
+    }
+    section.table.rows.push_back(std::move(row));
+  }
+  return section;
+}
+
+Section hardness_section(const Sight& sight, const std::vector<db::HardnessRow>& readings) {
+  Section section;
+  section.title = "Hardness read";
+  section.table.columns = {{"When"}, {"Where"}, {"Reading", Align::right}, {"Scale"}, {"Remark"}};
+  for (const db::HardnessRow& reading : readings) {
+    std::string remark = reading.on_coupon ? "on a coupon" : "";
+    if (!reading.void_why.empty()) remark = "void: " + reading.void_why;
+    section.table.rows.push_back(
+        {{when(sight, reading.at), reading.place,
+          std::to_string(reading.tenths / 10) + "." + std::to_string(reading.tenths % 10), reading.scale, remark},
+         false,
+         {}});
+  }
+  return section;
+}
+
+Section photos_section(const Sight& sight, std::int64_t blade) {
+  Section section;
+  section.title = "Photos";
+  section.table.columns = {{"When"}, {"Shows"}};
+  for (const db::PhotoRow& photo : db::photo_rows(sight.shop, blade)) {
+    section.table.rows.push_back({{when(sight, photo.taken_at.value_or(photo.added_at)),
+                                   photo.caption.empty() ? photo.name : photo.caption},
+                                  false,
+                                  {{"See", ShowDocument{"photo", std::to_string(photo.id)}, "", ""}}});
+  }
+  return section;
+}
+
+Section route_section(const Sight& sight, const std::vector<db::StepRow>& steps) {
+  Section section;
+  section.title = "Still ahead";
+  section.table.columns = {{"Step"}, {"Temperature", Align::right}, {"Hands-on h", Align::right},
+                           {"Wait h", Align::right}, {"When"}};
+  for (const db::StepRow& step : steps) {
+    if (step.done || !step.skipped_why.empty()) continue;
+    std::string booked;
+    if (step.booked_for) booked = when(sight, *step.booked_for) + ", " + step.booked_kiln;
+    section.table.rows.push_back({{sentence_case(step.operation),
+                                   step.temperature ? words(sight, *step.temperature) : "",
+                                   hours_text(step.hands_on), hours_text(step.attended + step.unattended), booked},
+                                  false,
+                                  {}});
+  }
+  return section;
+}
+
+}  // namespace
+
+Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
+  Sheet sheet;
+  sheet.title = "Blade " + std::to_string(blade.number);
+  sheet.under = blade.title;
+  sheet.sections = {now_section(sight, blade),
+                    findings_section(sight, db::finding_rows(sight.shop, blade.number)),
+                    log_section(sight, db::log_rows(sight.shop, blade.number)),
+                    hardness_section(sight, db::hardness_rows(sight.shop, blade.number)),
+                    photos_section(sight, blade.number),
+                    route_section(sight, db::step_rows(sight.shop, blade.number))};
+  return sheet;
+}
+
+LifeLine life_of(const Sight& sight, const db::BladeRow& blade) {
+  LifeLine life;
+  for (const db::LogRow& entry : db::log_rows(sight.shop, blade.number)) {
+    LifeEvent event;
+    event.title = sentence_case(entry.operation);
+    event.when = when(sight, entry.started_at);
+    event.note = temperature_of(sight, entry);
+    if (!entry.medium.empty()) event.note += (event.note.empty() ? "" : ", ") + entry.medium;
+    if (event.note.empty()) event.note = entry.result;
+    if (entry.read) {
+      event.celsius = entry.read->in_celsius();
+    } else if (entry.set) {
+      event.celsius = entry.set->in_celsius();
+    }
+    event.done = true;
+    life.events.push_back(std::move(event));
+  }
+  for (const db::FindingRow& finding : db::finding_rows(sight.shop, blade.number)) {
+    life.events.push_back({sentence_case(finding.kind) + " found", when(sight, finding.at),
+                           finding.decision == "open" ? "not decided" : finding.decision, {}, true, true});
+  }
+  for (const db::StepRow& step : db::step_rows(sight.shop, blade.number)) {
+    if (step.done || !step.skipped_why.empty()) continue;
+    LifeEvent event;
+    event.title = sentence_case(step.operation);
+    event.when = step.booked_for ? when(sight, *step.booked_for) : "planned";
+    if (step.temperature) {
+      event.note = words(sight, *step.temperature);
+      event.celsius = step.temperature->in_celsius();
+    } else {
+      event.note = "about " + to_text(step.hands_on);
+    }
+    life.events.push_back(std::move(event));
+  }
+  return life;
+}
+
+Typed open_finding_filled(const Sight& sight, std::int64_t blade_number) {
+  for (const db::FindingRow& finding : db::finding_rows(sight.shop, blade_number)) {
+    if (finding.decision == "open") return {{"finding", std::to_string(finding.number)}};
+  }
+  return {};
+}
+
+}  // namespace tangmark::desk

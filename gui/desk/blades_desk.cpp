@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/blades_desk.h"
+
+#include "gui/desk/blade_sheet.h"
+
+namespace tangmark::desk {
+namespace {
+
+bool waits_for_temper(const db::BladeRow& blade) {
+  return blade.quenched_at && blade.tempers_since_quench == 0 && !blade.scrapped;
+}
+
+NextLine nothing_here() {
+  return {"No blade yet", "A blade begins with an item of a commission, or as a stock knife.",
+          {{"Begin a blade", OpenForm{"assign_blade", {}}, "Enter", ""}}};
+}
+
+NextLine next_for(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  NextLine next;
+  next.why = blade.title + ". " + sentence_case(standing(sight, blade)) + ".";
+  if (blade.scrapped || blade.delivered) {
+    next.sentence = "Blade " + number + (blade.scrapped ? " was scrapped" : " is with its buyer");
+    next.offers = {{"See its certificate", GoTo{Place::certificates, number}, "Enter", ""}};
+    return next;
+  }
+  if (blade.open_finding) {
+    next.sentence = "Next: decide what was found on " + number;
+    next.offers = {{"Settle the finding", OpenForm{"settle_finding", open_finding_filled(sight, blade.number)},
+                    "Enter", ""}};
+  } else if (blade.next_operation.empty()) {
+    next.sentence = "Next: the certificate of " + number;
+    next.offers = {{"To its certificate", GoTo{Place::certificates, number}, "Enter", ""}};
+  } else {
+    std::string step = blade.next_operation;
+    if (blade.next_temperature) step += " at " + words(sight, *blade.next_temperature);
+    next.sentence = "Next: " + step + " " + number;
+    next.offers = {{"Log " + blade.next_operation,
+                    OpenForm{log_action_for(blade.next_operation), next_step_filled(blade)}, "Enter", ""}};
+  }
+  next.offers.push_back({"Log something else", OpenForm{"log_step", {{"blade", number}}}, "Ctrl Enter", ""});
+  return next;
+}
+
+}  // namespace
+
+std::string log_action_for(const std::string& operation) {
+  if (operation == "harden") return "log_quench";
+  if (operation == "temper") return "log_temper";
+  return "log_step";
+}
+
+Typed next_step_filled(const db::BladeRow& blade) {
+  Typed filled{{"blade", std::to_string(blade.number)}, {"operation", blade.next_operation}};
+  if (blade.next_temperature) {
+    const std::string degrees = to_text(*blade.next_temperature, TemperatureUnit::celsius);
+    filled["set"] = degrees;
+    filled["temperature"] = degrees;
+  }
+  return filled;
+}
+
+std::string standing(const Sight& sight, const db::BladeRow& blade) {
+  if (blade.scrapped) return "scrapped";
+  if (blade.delivered) return "delivered";
+  if (blade.open_finding) return "a finding waits for a decision";
+  if (waits_for_temper(blade)) return "quenched, not tempered, " + ago(sight, *blade.quenched_at);
+  if (blade.quenched_at && blade.tempers_ahead > 0) {
+    return "tempered " + std::to_string(blade.tempers_since_quench) + " of " +
+           std::to_string(blade.tempers_since_quench + blade.tempers_ahead);
+  }
+  if (blade.finished) return "finished";
+  if (blade.last_operation.empty()) return "not begun";
+  if (blade.next_operation.empty()) return "every step done";
+  return "after " + blade.last_operation + ", next " + blade.next_operation;
+}
+
+PlaceList blades_list(const Sight& sight) {
+  std::vector<Row> rows;
+  for (const db::BladeRow& blade : db::blade_rows(sight.shop)) {
+    Row row;
+    row.id = std::to_string(blade.number);
+    row.number = row.id;
+    row.line = blade.title;
+    row.under = sentence_case(standing(sight, blade));
+    row.more_words = blade.buyer + " " + blade.grade + " " + blade.construction;
+    if (blade.commission) row.more_words += " " + std::to_string(*blade.commission);
+    rows.push_back(std::move(row));
+  }
+  return {"Blades", "Find a blade, steel or buyer", List(std::move(rows))};
+}
+
+PlaceView blade_view(const Sight& sight, const std::string& number) {
+  const auto wanted = number_of(number);
+  const auto found = wanted ? db::blade_row(sight.shop, *wanted) : std::nullopt;
+  if (!found) return {nothing_here(), {}, {}};
+  PlaceView view;
+  view.next = next_for(sight, *found);
+  view.sheet = blade_sheet(sight, *found);
+  view.picture = life_of(sight, *found);
+  return view;
+}
+
+}  // namespace tangmark::desk

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+
+#include "db/listing/blade_rows.h"
+#include "gui/desk/place_view.h"
+#include "gui/desk/sight.h"
+
+namespace tangmark::desk {
+
+/// Blades: every blade of the shop, and for one of them its life on one line, its log, findings and
+/// readings, with the next step of its route ready to be logged.
+PlaceList blades_list(const Sight& sight);
+PlaceView blade_view(const Sight& sight, const std::string& number);
+
+/// Where a blade stands, in words: "quenched, not tempered, since 55 min".
+std::string standing(const Sight& sight, const db::BladeRow& blade);
+/// What would be filled in to log the next step: the operation and what the route says of it.
+Typed next_step_filled(const db::BladeRow& blade);
+/// The action that logs an operation: quench, temper and hardness have forms of their own.
+std::string log_action_for(const std::string& operation);
+
+}  // namespace tangmark::desk

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/certificates_desk.h"
+
+#include <map>
+
+#include "db/listing/blade_rows.h"
+#include "db/listing/certificate_rows.h"
+#include "gui/desk/blades_desk.h"
+#include "gui/desk/papers.h"
+
+namespace tangmark::desk {
+namespace {
+
+std::map<std::int64_t, db::CertificateRow> newest_by_blade(const Sight& sight) {
+  std::map<std::int64_t, db::CertificateRow> newest;
+  for (const db::CertificateRow& row : db::certificate_rows(sight.shop)) newest.try_emplace(row.blade, row);
+  return newest;
+}
+
+std::string issued_words(const Sight& sight, const db::CertificateRow& row) {
+  std::string text = "certificate " + std::to_string(row.number) + ", issue " + std::to_string(row.issue) + ", " +
+                     when(sight, row.issued_at);
+  if (!row.revoked_why.empty()) text += ", revoked: " + row.revoked_why;
+  return text;
+}
+
+Section issues_section(const Sight& sight, std::int64_t blade) {
+  Section section;
+  section.title = "Issued";
+  section.table.columns = {{"Number"}, {"Issue"}, {"When"}, {"Why"}, {"State"}};
+  for (const db::CertificateRow& row : db::certificate_rows(sight.shop)) {
+    if (row.blade != blade) continue;
+    section.table.rows.push_back({{std::to_string(row.number), std::to_string(row.issue), when(sight, row.issued_at),
+                                   row.why, row.revoked_why.empty() ? "stands" : "revoked: " + row.revoked_why},
+                                  false,
+                                  {}});
+  }
+  return section;
+}
+
+void add_paper(PlaceView& view, const Sight& sight, const std::string& number) {
+  auto drafted = draft_certificate(sight, number);
+  if (!drafted) {
+    Section why;
+    why.title = "No page can be set";
+    for (const Problem& problem : drafted.problems()) why.paragraphs.push_back(problem.sentence + " " + problem.remedy);
+    view.sheet.sections.push_back(why);
+    return;
+  }
+  const certificate::CertificateDraft& draft = drafted->draft;
+  Section missing;
+  missing.paragraphs = missing_words(draft);
+  if (!missing.paragraphs.empty()) missing.title = "Missing";
+  const std::size_t lacks = missing.paragraphs.size();
+  view.sheet.sections.push_back(std::move(missing));
+  for (const certificate::Statement& statement : draft.statements) {
+    Section states;
+    states.title = std::string(certificate::claim_head(statement.claim)) + ", level " + certificate::letter(statement.level);
+    states.paragraphs = {statement.text, certificate::level_line(statement.evidence)};
+    view.sheet.sections.push_back(std::move(states));
+  }
+  Section absent;
+  absent.title = "Said openly not to be so";
+  for (const certificate::Absence& absence : draft.absences) absent.paragraphs.push_back(absence.text);
+  Section told;
+  told.title = "Told openly";
+  for (const certificate::Disclosure& disclosure : draft.disclosures) told.paragraphs.push_back(disclosure.text);
+  Section warnings;
+  warnings.title = "To look at";
+  warnings.paragraphs = draft.warnings;
+  view.sheet.sections.insert(view.sheet.sections.end(), {absent, told, warnings});
+  if (lacks > 0) {
+    view.next.why = std::to_string(lacks) + (lacks == 1 ? " thing is" : " things are") + " missing; see at the right.";
+  }
+  view.picture = std::move(drafted).value().paper;
+}
+
+}  // namespace
+
+PlaceList certificates_list(const Sight& sight) {
+  const auto newest = newest_by_blade(sight);
+  std::vector<Row> rows;
+  for (const db::BladeRow& blade : db::blade_rows(sight.shop)) {
+    const auto issued = newest.find(blade.number);
+    if (blade.scrapped && issued == newest.end()) continue;
+    const std::string number = std::to_string(blade.number);
+    rows.push_back({number, number, blade.title,
+                    sentence_case(issued == newest.end() ? "none issued, " + standing(sight, blade)
+                                                         : issued_words(sight, issued->second)),
+                    blade.buyer + " " + blade.grade});
+  }
+  return {"Certificates", "Find a blade or buyer", List(std::move(rows))};
+}
+
+PlaceView certificate_view(const Sight& sight, const std::string& number) {
+  PlaceView view;
+  const auto wanted = number_of(number);
+  const auto blade = wanted ? db::blade_row(sight.shop, *wanted) : std::nullopt;
+  if (!blade) {
+    view.next = {"No blade yet", "A certificate is computed from what is on record for a blade.",
+                 {{"Begin a blade", OpenForm{"assign_blade", {}}, "Enter", ""}}};
+    return view;
+  }
+  const auto newest = newest_by_blade(sight);
+  const auto issued = newest.find(blade->number);
+  const bool stands = issued != newest.end() && issued->second.revoked_why.empty();
+  view.next.sentence = stands ? "Blade " + number + " has its certificate" : "Next: the certificate of " + number;
+  view.next.why = sentence_case(stands ? issued_words(sight, issued->second) : standing(sight, *blade)) + ".";
+  view.next.offers = {{"Print it", OpenForm{"desk.print", {{"kind", "certificate"}, {"id", number}}}, "Ctrl Enter", ""}};
+  if (!stands) {
+    view.next.offers.insert(view.next.offers.begin(),
+                            {"Issue it", OpenForm{"issue_certificate", {{"blade", number}}}, "Enter", ""});
+  } else {
+    view.next.offers.front().key = "Enter";
+    view.next.offers.push_back({"Issue it anew", OpenForm{"issue_certificate", {{"blade", number}}}, "Ctrl Enter", ""});
+  }
+  view.sheet.title = "Blade " + number;
+  view.sheet.under = blade->title;
+  add_paper(view, sight, number);
+  view.sheet.sections.push_back(issues_section(sight, blade->number));
+  Section more;
+  more.offers = {{"To the blade", GoTo{Place::blades, number}, "", ""}};
+  view.sheet.sections.push_back(more);
+  return view;
+}
+
+}  // namespace tangmark::desk

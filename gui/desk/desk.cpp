@@ -1,0 +1,280 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/desk.h"
+
+#include "db/actions/action.h"
+#include "db/backup.h"
+#include "db/check.h"
+#include "db/shop_file.h"
+#include "db/store/settings_store.h"
+#include "gui/desk/blades_desk.h"
+#include "gui/desk/certificates_desk.h"
+#include "gui/desk/commissions_desk.h"
+#include "gui/desk/desk_forms.h"
+#include "gui/desk/forms.h"
+#include "gui/desk/kiln_desk.h"
+#include "gui/desk/papers.h"
+#include "gui/desk/questions_desk.h"
+#include "gui/desk/quote_desk.h"
+#include "gui/desk/shop_desk.h"
+#include "gui/desk/sight.h"
+#include "gui/desk/steel_desk.h"
+#include "gui/desk/today_desk.h"
+
+namespace tangmark::desk {
+namespace {
+
+constexpr double planning_seconds = 6;
+constexpr std::chrono::minutes nudge{15};
+
+}  // namespace
+
+struct Desk::Inside {
+  db::ShopFile shop;
+  Clock clock;
+  commission::ShopSettings settings;
+  std::int64_t changes_seen;
+  std::optional<KilnProposal> proposal;
+  std::optional<Sheet> answer;  // of the question asked last, until it is put away
+  std::string quoting;  // commission on the quote desk; empty when it is left
+  std::map<std::string, PromiseView> promises;  // as counted last, by commission
+
+  std::optional<PromiseView> promise_of(const std::string& commission) const {
+    const auto counted = promises.find(commission);
+    if (counted == promises.end()) return std::nullopt;
+    return counted->second;
+  }
+  Sight sight() const { return {shop, settings, clock()}; }
+  void look_again() { settings = db::load_settings(shop); }
+};
+
+Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+Desk::Desk(Desk&&) noexcept = default;
+Desk& Desk::operator=(Desk&&) noexcept = default;
+Desk::~Desk() = default;
+
+Outcome<Desk> Desk::open(const std::filesystem::path& path, Clock clock) {
+  auto opened = db::ShopFile::open(path, clock());
+  if (!opened) return opened.problems();
+  db::ShopFile shop = std::move(opened).value();
+  auto settings = db::load_settings(shop);
+  const auto changes = shop.changes_by_others();
+  return Desk(std::unique_ptr<Inside>(new Inside{std::move(shop), std::move(clock), std::move(settings), changes,
+                                                 std::nullopt, std::nullopt, {}, {}}));
+}
+
+Instant Desk::now() const { return inside_->clock(); }
+db::ShopFile& Desk::shop() const { return inside_->shop; }
+std::string Desk::shop_name() const { return inside_->settings.shop_name; }
+std::string Desk::notice() const { return inside_->shop.notice(); }
+
+bool Desk::changed_elsewhere() {
+  const auto changes = inside_->shop.changes_by_others();
+  if (changes == inside_->changes_seen) return false;
+  inside_->changes_seen = changes;
+  inside_->look_again();
+  return true;
+}
+
+PlaceList Desk::list(Place place) const {
+  const Sight sight = inside_->sight();
+  switch (place) {
+    case Place::today: return today_list(sight);
+    case Place::commissions: return commissions_list(sight);
+    case Place::steel: return steel_list(sight);
+    case Place::blades: return blades_list(sight);
+    case Place::kiln: return kiln_list(sight);
+    case Place::certificates: return certificates_list(sight);
+    case Place::shop: return shop_list(sight);
+  }
+  return {};
+}
+
+PlaceView Desk::view(Place place, const std::string& id) const {
+  const Sight sight = inside_->sight();
+  switch (place) {
+    case Place::today: {
+      PlaceView view = today_view(sight, id);
+      if (inside_->answer) {
+        view.sheet = *inside_->answer;
+        Section back;
+        back.offers = {{"Put the answer away", PlaceWork{"put answer away", {}}, "", ""}};
+        view.sheet.sections.push_back(std::move(back));
+      }
+      return view;
+    }
+    case Place::commissions:
+      if (!inside_->quoting.empty() && inside_->quoting == id) return quote_view(sight, id, inside_->promise_of(id));
+      return commission_view(sight, id);
+    case Place::steel: return steel_view(sight, id);
+    case Place::blades: return blade_view(sight, id);
+    case Place::kiln: return kiln_view(sight, id, inside_->proposal);
+    case Place::certificates: return certificate_view(sight, id);
+    case Place::shop: return shop_view(sight, id);
+  }
+  return {};
+}
+
+Form Desk::form(const std::string& action, const Typed& filled) const {
+  if (action == "desk.ask") {
+    const auto question = filled.find("question");
+    return question_form(inside_->sight(), question == filled.end() ? "" : question->second, filled);
+  }
+  if (is_desk_form(action)) return desk_form(action, filled);
+  return form_of(action, inside_->sight(), filled);
+}
+
+Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
+  if (action == "desk.ask") {
+    const auto question = typed.find("question");
+    return ask(question == typed.end() ? "" : question->second, typed);
+  }
+  if (is_desk_form(action)) return desk_act(action, inside_->sight(), typed);
+  const auto done = db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());
+  if (!done) return done.problems();
+  inside_->look_again();
+  Said said;
+  said.sentence = done_words(action, done->number);
+  for (const std::string& warning : done->warnings) said.sentence += " " + warning;
+  said.go = place_after(action, done->number, typed);
+  if (action == "make_quote") inside_->quoting.clear();
+  return said;
+}
+
+Outcome<Paper> Desk::document(const std::string& kind, const std::string& id) const {
+  return paper_of(inside_->sight(), kind, id);
+}
+
+PlaceView Desk::document_view(const ShowDocument& wanted, const Paper& paper) const {
+  PlaceView view;
+  view.picture = paper;
+  view.next = {"This is the page as it prints", "Escape goes back.",
+               {{"Print it", OpenForm{"desk.print", {{"kind", wanted.kind}, {"id", wanted.id}}}, "Enter", ""}}};
+  return view;
+}
+
+Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
+  Inside& in = *inside_;
+  if (work.name == "quote desk") {
+    in.quoting = work.id;
+    Said said{"Type a price; all figures follow it.", GoTo{Place::commissions, work.id}};
+    said.then = PlaceWork{"promise odds", work.id};
+    return std::variant<Said, Job>(std::move(said));
+  }
+  if (work.name == "leave quote") {
+    in.quoting.clear();
+    return std::variant<Said, Job>(Said{"", std::nullopt});
+  }
+  if (work.name == "keep quote") {
+    auto said = act("make_quote", {{"commission", in.quoting}, {"price", work.typed}});
+    if (!said) return said.problems();
+    return std::variant<Said, Job>(*said);
+  }
+  if (work.name == "ask") {
+    auto said = ask(work.id, {});
+    if (!said) return said.problems();
+    return std::variant<Said, Job>(*said);
+  }
+  if (work.name == "put answer away") {
+    in.answer.reset();
+    return std::variant<Said, Job>(Said{});
+  }
+  if (work.name == "check") return std::variant<Said, Job>(check_job());
+  if (work.name == "plan") return std::variant<Said, Job>(plan_job());
+  if (work.name == "promise odds") return std::variant<Said, Job>(promise_job(work.id));
+  if (work.name == "keep plan") {
+    in.proposal.reset();
+    return std::variant<Said, Job>(Said{"Kept as it is.", std::nullopt});
+  }
+  if (work.name == "accept plan" && in.proposal) {
+    const DoNow take = in.proposal->take;
+    const auto done = db::perform(in.shop, take.action, db::Given(take.fields.begin(), take.fields.end()), now());
+    if (!done) return done.problems();
+    in.proposal.reset();
+    return std::variant<Said, Job>(Said{"The change is booked.", std::nullopt});
+  }
+  if (work.name == "earlier" || work.name == "later") {
+    const auto number = number_of(work.id);
+    const auto firing = number ? db::firing_row(in.shop, *number) : std::nullopt;
+    if (!firing) return Problem{"firing", "The firing is no longer booked.", ""};
+    auto said = propose_move(work.id, firing->kiln,
+                             work.name == "earlier" ? firing->starts_at - nudge : firing->starts_at + nudge);
+    if (!said) return said.problems();
+    return std::variant<Said, Job>(*said);
+  }
+  return Problem{"", "Nothing is to be done there now.", ""};
+}
+
+Outcome<Said> Desk::ask(const std::string& number, const Typed& typed) {
+  auto sheet = answer_sheet(inside_->sight(), number, typed);
+  if (!sheet) return sheet.problems();
+  inside_->answer = std::move(sheet).value();
+  Said said;
+  said.go = GoTo{Place::today, ""};
+  return said;
+}
+
+Job Desk::plan_job() const {
+  return {"Planning the kilns", [path = inside_->shop.path(), settings = inside_->settings, now = now()](
+                                    const std::atomic<bool>& stop) -> std::function<Said(Desk&)> {
+            auto shop = db::ShopFile::open(path, now);
+            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            const Sight sight{*shop, settings, now};
+            const KilnProposal proposal = plan_kilns(sight, planning_seconds, stop);
+            return [proposal](Desk& desk) {
+              desk.inside_->proposal = proposal;
+              return Said{proposal.title + ".", std::nullopt};
+            };
+          }};
+}
+
+Job Desk::check_job() const {
+  return {"Checking the file", [path = inside_->shop.path(), now = now()](
+                                   const std::atomic<bool>&) -> std::function<Said(Desk&)> {
+            auto shop = db::ShopFile::open(path, now);
+            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            const db::CheckReport report = db::check_shop(*shop);
+            std::string sentence = "The file is sound.";
+            if (!report.wrong.empty()) {
+              sentence = report.wrong.front();
+              if (report.wrong.size() > 1) sentence += " And " + std::to_string(report.wrong.size() - 1) + " more.";
+            }
+            for (const std::string& looked : report.looked_at) sentence += " " + looked;
+            return [sentence](Desk&) { return Said{sentence, std::nullopt}; };
+          }};
+}
+
+Job Desk::promise_job(const std::string& commission) const {
+  return {"Counting how often each day is met",
+          [path = inside_->shop.path(), settings = inside_->settings, now = now(), commission](
+              const std::atomic<bool>&) -> std::function<Said(Desk&)> {
+            auto shop = db::ShopFile::open(path, now);
+            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            const Sight sight{*shop, settings, now};
+            const PromiseView promise = promise_of(sight, commission);
+            return [promise, commission](Desk& desk) {
+              desk.inside_->promises[commission] = promise;
+              return Said{promise.day.empty() ? promise.sentence
+                                              : promise.day + ". " + promise.sentence + " " + promise.from,
+                          std::nullopt};
+            };
+          }};
+}
+
+Outcome<PriceAnswer> Desk::price(const QuoteView& view, const std::string& typed) const {
+  return answer_price(inside_->sight(), view.commission, typed);
+}
+
+BenchView Desk::bench() const { return bench_view(inside_->sight()); }
+
+MoveTrial Desk::try_move(const std::string& firing, const std::string& kiln, Instant start) const {
+  return try_firing(inside_->sight(), number_of(firing).value_or(0), kiln, start);
+}
+
+Outcome<Said> Desk::propose_move(const std::string& firing, const std::string& kiln, Instant start) {
+  const auto proposal = propose(inside_->sight(), number_of(firing).value_or(0), kiln, start);
+  if (!proposal) return proposal.problems();
+  inside_->proposal = *proposal;
+  return Said{proposal->title + ".", std::nullopt};
+}
+
+}  // namespace tangmark::desk

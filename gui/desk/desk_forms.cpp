@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/desk_forms.h"
+
+#include <cstdlib>
+#include <fstream>
+
+#include "db/actions/action.h"
+#include "db/backup.h"
+#include "db/exchange/export.h"
+#include "gui/desk/papers.h"
+#include "reports/page_failure.h"
+#include "reports/pdf.h"
+
+namespace tangmark::desk {
+namespace {
+
+std::string value(const Typed& typed, const std::string& field) {
+  const auto found = typed.find(field);
+  return found == typed.end() ? std::string() : found->second;
+}
+
+FormField path_field(const std::string& label, const std::string& suggestion, const std::string& help) {
+  FormField field;
+  field.name = "path";
+  field.label = label;
+  field.value = suggestion;
+  field.help = help;
+  field.required = true;
+  return field;
+}
+
+Outcome<Said> print(const Sight& sight, const Typed& typed) {
+  const std::string path = with_home(value(typed, "path"));
+  if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/quote.pdf."};
+  const auto bytes = printed_bytes(sight, value(typed, "kind"), value(typed, "id"));
+  if (!bytes) return bytes.problems();
+  try {
+    reports::write_whole(*bytes, path);
+  } catch (const reports::PageFailure& failure) {
+    return Problem{"path", failure.what(), "Choose another place and print again."};
+  }
+  return Said{"Printed into " + path + ".", std::nullopt};
+}
+
+// "receive_lot" as the end of a sentence: what kind of thing the number counts.
+struct Made {
+  const char* action;
+  const char* before;  // goes before the number
+  const char* after;
+  std::optional<Place> place;
+  const char* id_before;
+};
+constexpr Made made_by[] = {
+    {"accept_quote", "Commission ", " is accepted.", Place::commissions, ""},
+    {"add_item", "Item ", " is added.", std::nullopt, ""},
+    {"assign_blade", "Blade ", " has begun.", Place::blades, ""},
+    {"book_firing", "Firing ", " is booked.", Place::kiln, ""},
+    {"deliver", "Commission ", " is delivered.", std::nullopt, ""},
+    {"issue_certificate", "Certificate ", " is issued.", std::nullopt, ""},
+    {"make_quote", "Quote ", " is made.", std::nullopt, ""},
+    {"new_commission", "Commission ", " is open.", Place::commissions, ""},
+    {"receive_lot", "Lot ", " is received.", Place::steel, "lot "},
+    {"start_billet", "Billet ", " is started.", Place::steel, "billet "},
+    {"take_balance", "Balance taken, payment ", ".", std::nullopt, ""},
+    {"take_deposit", "Deposit taken, payment ", ".", std::nullopt, ""},
+};
+
+}  // namespace
+
+std::string with_home(const std::string& path) {
+  if (!path.starts_with("~/")) return path;
+  const char* home = std::getenv("HOME");
+  return home == nullptr ? path : home + path.substr(1);
+}
+
+bool is_desk_form(const std::string& name) { return name.starts_with("desk."); }
+
+Form desk_form(const std::string& name, const Typed& filled) {
+  Form form;
+  form.action = name;
+  if (name == "desk.backup") {
+    form.title = "Back up the shop";
+    form.under = "The copy stands alone and is made while other windows go on.";
+    form.submit = "Back up";
+    form.fields = {path_field("Into the file", "~/shop-backup.tangmark", "a new file; a stick is a good place")};
+  } else if (name == "desk.export") {
+    form.title = "Export everything in open formats";
+    form.under = "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.";
+    form.submit = "Export";
+    form.fields = {path_field("Into the folder", "~/shop-export", "a new or empty folder")};
+  } else {
+    form.title = "Print the " + value(filled, "kind");
+    form.under = "A PDF file, the very page shown here.";
+    form.submit = "Print";
+    form.fields = {path_field("Into the file", "~/" + value(filled, "kind") + "-" + value(filled, "id") + ".pdf",
+                              "a file that is there already is replaced")};
+    for (const char* kept : {"kind", "id"}) {
+      FormField field;
+      field.name = kept;
+      field.label = kept;
+      field.value = value(filled, kept);
+      field.hidden = true;
+      form.fields.push_back(field);
+    }
+  }
+  return form;
+}
+
+Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed& typed) {
+  if (name == "desk.print") return print(sight, typed);
+  const std::string path = with_home(value(typed, "path"));
+  if (path.empty()) return Problem{"path", "It needs a place to write to.", "Give a path such as ~/shop-backup."};
+  auto done = name == "desk.backup" ? db::back_up(sight.shop, path) : db::export_shop(sight.shop, path);
+  if (!done) return Problem{"path", done.problem().sentence, done.problem().remedy};
+  return Said{"Written into " + path + ".", std::nullopt};
+}
+
+std::string done_words(const std::string& action, const std::string& number) {
+  for (const Made& made : made_by) {
+    if (action == made.action && !number.empty()) return made.before + number + made.after;
+  }
+  const db::Action* known = db::find_action(action);
+  std::string text = known == nullptr ? "Done." : "Done: " + std::string(known->summary);
+  if (!number.empty()) text += " " + number + ".";
+  return text;
+}
+
+std::optional<GoTo> place_after(const std::string& action, const std::string& number, const Typed& typed) {
+  for (const Made& made : made_by) {
+    if (action == made.action && made.place && !number.empty()) return GoTo{*made.place, made.id_before + number};
+  }
+  if (action == "add_item" || action == "make_quote") {
+    if (const std::string commission = value(typed, "commission"); !commission.empty()) {
+      return GoTo{Place::commissions, commission};
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace tangmark::desk

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/kiln_desk.h"
+
+#include <algorithm>
+
+#include "db/listing/blade_rows.h"
+#include "gui/desk/blades_desk.h"
+#include "gui/desk/kiln_board_of.h"
+
+namespace tangmark::desk {
+namespace {
+
+std::string blade_names(const db::FiringRow& firing) {
+  std::vector<std::string> names;
+  for (const auto& member : firing.members) names.push_back(std::to_string(member.blade));
+  return listed(names);
+}
+
+std::vector<db::FiringRow> ahead(const Sight& sight) {
+  std::vector<db::FiringRow> firings =
+      db::firing_rows(sight.shop, sight.now - std::chrono::hours{24}, sight.now + std::chrono::hours{24 * 28});
+  std::erase_if(firings, [](const db::FiringRow& f) { return f.state == "done"; });
+  return firings;
+}
+
+bool waits_for_kiln(const db::BladeRow& blade) {
+  return !blade.scrapped && !blade.delivered && blade.next_temperature.has_value();
+}
+
+Section proposal_section(const Sight& sight, const KilnProposal& proposal) {
+  Section section;
+  section.proposed = true;
+  section.title = proposal.title;
+  section.paragraphs = proposal.sentences;
+  section.table.columns = {{"Change"}, {"Kiln"}, {"Load"}, {"Out"}, {"At", Align::right}, {"Blades"}};
+  for (const ProposedFiring& change : proposal.firings) {
+    const std::string what = change.dropped  ? "dropped, " + std::to_string(*change.number)
+                             : change.number ? "moved, " + std::to_string(*change.number)
+                                             : "added";
+    section.table.rows.push_back({{what, change.firing.kiln, when(sight, change.firing.starts_at),
+                                   when(sight, change.firing.ends_at), words(sight, change.firing.set),
+                                   blade_names(change.firing)},
+                                  false,
+                                  {}});
+  }
+  for (const Fact& figure : proposal.figures) {
+    section.facts.push_back({figure.label, figure.value, "", "as proposed " + figure.note});
+  }
+  if (!proposal.firings.empty()) {
+    section.offers = {{"Accept the change", PlaceWork{"accept plan", {}}, "", ""},
+                      {"Keep it as it is", PlaceWork{"keep plan", {}}, "", ""}};
+  } else {
+    section.offers = {{"Good", PlaceWork{"keep plan", {}}, "", ""}};
+  }
+  return section;
+}
+
+Section firing_section(const Sight& sight, const db::FiringRow& firing) {
+  const std::string number = std::to_string(firing.number);
+  Section section;
+  section.title = "Firing " + number + ": " + caption_of(sight, firing) + " in the " + firing.kiln;
+  section.facts = {{"Switch on", when(sight, firing.heat_from), "", ""},
+                   {"Load", when(sight, firing.starts_at), "", ""},
+                   {"Soak", to_text(firing.soak), "", ""},
+                   {"Out", when(sight, firing.ends_at), "", firing.locked ? "kept in place by you" : ""},
+                   {"Blades", blade_names(firing), "", firing.kind == "harden" ? "in the order of the quench" : ""}};
+  const bool movable = firing.state == "booked" && !firing.locked;
+  if (movable) {
+    section.offers = {{"15 min earlier", PlaceWork{"earlier", number}, "Shift Left", ""},
+                      {"15 min later", PlaceWork{"later", number}, "Shift Right", ""},
+                      {"Move to ...", OpenForm{"move_firing", {{"firing", number}}}, "", ""},
+                      {"Keep it in place", OpenForm{"lock_firing", {{"firing", number}}}, "", ""},
+                      {"Cancel it", OpenForm{"cancel_firing", {{"firing", number}}}, "", ""}};
+  } else if (firing.locked) {
+    section.offers = {{"Let it move", OpenForm{"unlock_firing", {{"firing", number}}}, "", ""}};
+  }
+  section.offers.push_back({"Firing sheet", ShowDocument{"firing-sheet", number}, "", ""});
+  section.offers.push_back({"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "", ""});
+  return section;
+}
+
+NextLine next_firing_line(const Sight& sight, const db::FiringRow& firing) {
+  const std::string number = std::to_string(firing.number);
+  NextLine next;
+  if (firing.state == "done" || firing.state == "cancelled") {
+    next.sentence = "Firing " + number + " is " + firing.state;
+    next.why = caption_of(sight, firing) + " in the " + firing.kiln + ", " + when(sight, firing.starts_at) + ".";
+    next.offers = {{"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "Enter", ""}};
+  } else if (firing.starts_at <= sight.now) {
+    next.sentence = "Next: log firing " + number + ", " + caption_of(sight, firing);
+    next.why = "With " + blade_names(firing) + ", planned until " + when(sight, firing.ends_at) + ".";
+    next.offers = {{"Log it", OpenForm{"run_firing", {{"firing", number}}}, "Enter", ""}};
+  } else {
+    next.sentence = "Next: " + blade_names(firing) + " into the " + firing.kiln + ", " + when(sight, firing.starts_at);
+    next.why = caption_of(sight, firing) + ". Switch on " + when(sight, firing.heat_from) + "; out " +
+               when(sight, firing.ends_at) + ".";
+    next.offers = {{"Firing sheet", ShowDocument{"firing-sheet", number}, "Enter", ""}};
+  }
+  next.offers.push_back({"Plan the kilns", PlaceWork{"plan", {}}, "Ctrl Enter", ""});
+  return next;
+}
+
+NextLine next_blade_line(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  return {"Next: " + blade.next_operation + " " + number + " at " + words(sight, *blade.next_temperature),
+          sentence_case(standing(sight, blade)) + ". " + blade.title + ".",
+          {{number + " is in", OpenForm{log_action_for(blade.next_operation), next_step_filled(blade)}, "Enter", ""},
+           {"Plan the kilns", PlaceWork{"plan", {}}, "Ctrl Enter", ""}}};
+}
+
+}  // namespace
+
+PlaceList kiln_list(const Sight& sight) {
+  std::vector<Row> rows;
+  std::vector<db::BladeRow> blades = db::blades_in_shop(sight.shop);
+  std::erase_if(blades, [](const db::BladeRow& b) { return !waits_for_kiln(b); });
+  std::stable_sort(blades.begin(), blades.end(), [](const db::BladeRow& a, const db::BladeRow& b) {
+    const auto rank = [](const db::BladeRow& row) { return !row.quenched_at ? 2 : row.tempers_since_quench > 0 ? 1 : 0; };
+    return rank(a) < rank(b);
+  });
+  const auto is_hot_wait = [](const db::BladeRow& b) { return b.quenched_at.has_value(); };
+  const auto add = [&](const db::BladeRow& blade) {
+    const std::string number = std::to_string(blade.number);
+    rows.push_back({"blade " + number, number, sentence_case(standing(sight, blade)),
+                    sentence_case(blade.next_operation) + " at " + words(sight, *blade.next_temperature) + ". " + blade.title,
+                    blade.grade + " " + blade.buyer});
+  };
+  for (const db::BladeRow& blade : blades) {
+    if (is_hot_wait(blade)) add(blade);
+  }
+  for (const db::FiringRow& firing : ahead(sight)) {
+    const std::string number = std::to_string(firing.number);
+    rows.push_back({number, "F" + number, when(sight, firing.starts_at) + ", " + firing.kiln,
+                    caption_of(sight, firing) + ": " + blade_names(firing), firing.kind});
+  }
+  for (const db::BladeRow& blade : blades) {
+    if (!is_hot_wait(blade)) add(blade);
+  }
+  return {"Waiting, and firings ahead", "Find a blade, kiln or steel", List(std::move(rows))};
+}
+
+PlaceView kiln_view(const Sight& sight, const std::string& id, const std::optional<KilnProposal>& proposal) {
+  PlaceView view;
+  const auto number = number_of(id);
+  const auto firing = number ? db::firing_row(sight.shop, *number) : std::nullopt;
+  view.picture = board_of(sight, id, proposal);
+  view.next = {"No firing is booked", "Planning books what waits: it keeps your hours, the kilns' limits and every wait.",
+               {{"Plan the kilns", PlaceWork{"plan", {}}, "Enter", ""},
+                {"Book one by hand", OpenForm{"book_firing", {}}, "Ctrl Enter", ""}}};
+  if (firing) view.next = next_firing_line(sight, *firing);
+  for (const db::BladeRow& blade : db::blades_in_shop(sight.shop)) {
+    if (id == "blade " + std::to_string(blade.number) && waits_for_kiln(blade)) view.next = next_blade_line(sight, blade);
+  }
+  if (proposal) {
+    view.sheet.sections.push_back(proposal_section(sight, *proposal));
+    if (!proposal->firings.empty()) {
+      // Never on Enter alone: no one accepts a plan by accident.
+      view.next.offers = {{"Accept the change", PlaceWork{"accept plan", {}}, "Ctrl Enter", ""},
+                          {"Keep it as it is", PlaceWork{"keep plan", {}}, "Esc", ""}};
+      view.next.sentence = proposal->title;
+      view.next.why = proposal->sentences.empty() ? "" : proposal->sentences.front();
+    }
+  } else if (firing) {
+    view.sheet.sections.push_back(firing_section(sight, *firing));
+  }
+  Section more;
+  more.offers = {{"To the bench", PlaceWork{"bench", {}}, "F9", ""},
+                 {"Plan the kilns", PlaceWork{"plan", {}}, "", ""},
+                 {"Book a firing by hand", OpenForm{"book_firing", {}}, "", ""}};
+  if (!proposal) view.sheet.sections.push_back(more);
+  return view;
+}
+
+}  // namespace tangmark::desk

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "gui/desk/offer.h"
+
+namespace tangmark::desk {
+
+/// One printed row of the cost build-up. A head row carries the sum of its group.
+struct QuoteRow {
+  std::string text;
+  std::string how_much;
+  std::string unit;
+  std::string each;
+  std::string amount;
+  bool head = false;
+  bool total = false;
+};
+
+/// One part of the stacked bar, from the bottom up.
+struct PricePart {
+  std::string name;
+  std::string amount;
+  double size = 0;       ///< in units of the currency, for drawing only
+  bool margin = false;   ///< drawn open, above the line of the floor price
+};
+
+/// One of the lines that move the price most.
+struct Mover {
+  std::string name;
+  std::string range;      ///< "4.5 to 9.0 h"
+  std::string low_text, high_text;
+  double low = 0, high = 0;  ///< change of the floor price, for drawing only
+};
+
+/// The live answer to a price: all of it recomputed while typing.
+struct PriceAnswer {
+  std::string margin, margin_share;
+  std::string earned_per_hour, aim_per_hour;
+  std::string floor;
+  std::string deposit, deposit_note;
+  std::string tax, total;
+  std::string sentence;          ///< "Above the floor by 282.14."
+  std::vector<PricePart> parts;
+};
+
+/// A day and how many of 100 runs were ready by it.
+struct OddsPoint {
+  double days = 0;     ///< from the first day drawn
+  double share = 0;    ///< 0 to 1
+};
+struct OddsMark {
+  double days = 0;
+  double share = 0;
+  std::string day;     ///< "12 Feb"
+  std::string odds;    ///< "8 in 10"
+  bool offered = false;
+};
+struct PromiseView {
+  std::string day;         ///< "Fri 12 Feb 2027"
+  std::string sentence;    ///< "Ready in time: 8 times in 10."
+  std::string from;        ///< "From your log of 23 knives ..."
+  std::vector<OddsPoint> curve;
+  std::vector<OddsMark> marks;
+  std::vector<std::string> notes;  ///< what most often makes it late; who is moved by it
+};
+
+/// The quote of one item of a commission: what it costs, what it may ask, when it may be ready.
+struct QuoteView {
+  std::string commission;    ///< id
+  std::string item;          ///< id
+  std::string currency;
+  std::vector<QuoteRow> rows;
+  std::string price;         ///< as it stands in the field
+  PriceAnswer answer;
+  std::vector<Mover> movers;
+  PromiseView promise;
+  bool promise_ready = false;
+};
+
+std::string in_words(const QuoteView& view);
+
+}  // namespace tangmark::desk

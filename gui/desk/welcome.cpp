@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: MIT
+#include "gui/desk/welcome.h"
+
+#include "db/actions/action.h"
+#include "db/shop_file.h"
+#include "gui/desk/desk_forms.h"
+
+namespace tangmark::desk {
+namespace {
+
+FormField line(const std::string& name, const std::string& label, const std::string& value, const std::string& help,
+               bool required) {
+  FormField field;
+  field.name = name;
+  field.label = label;
+  field.value = value;
+  field.help = help;
+  field.required = required;
+  return field;
+}
+
+std::string typed_value(const Typed& typed, const std::string& field) {
+  const auto found = typed.find(field);
+  return found == typed.end() ? std::string() : found->second;
+}
+
+Outcome<std::filesystem::path> new_shop(const Typed& typed, const std::filesystem::path& path, Instant now) {
+  auto made = db::ShopFile::create(path, now);
+  if (!made) return Problem{"path", made.problem().sentence, made.problem().remedy};
+  for (const char* name : {"shop_name", "maker_name", "zone", "currency"}) {
+    const std::string value = typed_value(typed, name);
+    if (value.empty()) continue;
+    auto done = db::perform(*made, "change_setting", {{"name", name}, {"value", value}}, now);
+    if (done) continue;
+    // A shop with half its settings is not begun: the file goes, the form stays.
+    { const auto closed = std::move(made).value(); }
+    std::error_code ignored;
+    std::filesystem::remove(path, ignored);
+    return Problem{name, done.problem().sentence, done.problem().remedy};
+  }
+  return path;
+}
+
+}  // namespace
+
+PlaceView welcome_view() {
+  PlaceView view;
+  view.next = {"Open your shop, or begin one",
+               "One shop is one file on this machine; nothing leaves it.",
+               {{"Open a shop", OpenForm{"open_shop", {}}, "Enter", ""},
+                {"Begin a new shop", OpenForm{"new_shop", {}}, "Ctrl Enter", ""}}};
+  Section start;
+  start.title = "A start in ten minutes";
+  start.paragraphs = {
+      "Begin a shop, begin one blade, and log its first step. Customers, steel and prices can come later: a blade may "
+      "come from an unlisted bar.",
+      "The demo shop is an invented maker with a year and a half of work, to look around in. On a terminal it is written "
+      "by: tangmark demo FILE."};
+  view.sheet.title = "Tangmark";
+  view.sheet.under = "Quotes, kiln firings and honest certificates of one knife shop.";
+  view.sheet.sections = {start};
+  return view;
+}
+
+Form welcome_form(const std::string& name) {
+  Form form;
+  form.action = name;
+  if (name == "new_shop") {
+    form.title = "Begin a new shop";
+    form.under = "All of it can be changed later under Shop.";
+    form.submit = "Begin";
+    form.fields = {line("path", "Shop file", "~/shop.tangmark", "a new file", true),
+                   line("shop_name", "Name of the shop", "", "as it stands on papers", true),
+                   line("maker_name", "Your name", "", "", false),
+                   line("zone", "Time zone", "", "such as Europe/Oslo or US/Eastern", true),
+                   line("currency", "Currency", "", "its three letters: EUR, USD, NOK", true)};
+  } else {
+    form.title = "Open a shop";
+    form.submit = "Open";
+    FormField file = line("path", "Shop file", "", "ends in .tangmark, usually", true);
+    file.entry = Entry::file;
+    form.fields = {file};
+  }
+  return form;
+}
+
+Outcome<std::filesystem::path> welcome_shop(const std::string& name, const Typed& typed, Instant now) {
+  const std::string path = with_home(typed_value(typed, "path"));
+  if (path.empty()) return Problem{"path", "It needs the name of a file.", "Type or choose one."};
+  if (name == "new_shop") {
+    if (typed_value(typed, "shop_name").empty()) {
+      return Problem{"shop_name", "A shop needs a name for its papers.", "Your own name will do."};
+    }
+    return new_shop(typed, path, now);
+  }
+  auto opened = db::ShopFile::open(path, now);
+  if (!opened) return Problem{"path", opened.problem().sentence, opened.problem().remedy};
+  return std::filesystem::path(path);
+}
+
+}  // namespace tangmark::desk
