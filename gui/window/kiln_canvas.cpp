@@ -1,0 +1,387 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/kiln_canvas.h"
+
+#include <wx/graphics.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "gui/window/text.h"
+
+namespace tangmark::window {
+namespace {
+
+constexpr int names_px = 124;   // the column of kiln names
+constexpr int head_px = 40;     // the row of hours
+constexpr int foot_px = 32;     // the key of colours
+constexpr int caption_px = 20;  // above each curve
+constexpr auto step = std::chrono::minutes{5};
+
+Pen note_pen() { return {look().sizes.note(), false, look().palette.ink}; }
+Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.ink}; }
+
+}  // namespace
+
+KilnCanvas::KilnCanvas(wxWindow* parent, Answers answers)
+    : Canvas(parent, Depth::window), answers_(std::move(answers)) {
+  takes_keys();
+  Bind(wxEVT_KEY_DOWN, &KilnCanvas::on_key, this);
+  Bind(wxEVT_LEFT_DOWN, &KilnCanvas::on_down, this);
+  Bind(wxEVT_MOTION, &KilnCanvas::on_motion, this);
+  Bind(wxEVT_LEFT_UP, &KilnCanvas::on_up, this);
+  Bind(wxEVT_MOUSE_CAPTURE_LOST, [this](wxMouseCaptureLostEvent&) {
+    drag_.reset();
+    trial_.reset();
+    Refresh();
+  });
+}
+
+void KilnCanvas::show(desk::KilnBoard board) {
+  board_ = std::move(board);
+  trial_.reset();
+  drag_.reset();
+  says(desk::in_words(board_));
+  Refresh();
+}
+
+double KilnCanvas::left() const { return look().sizes.of(names_px); }
+
+double KilnCanvas::x_of(Instant at) const {
+  const double span = static_cast<double>((board_.to - board_.from).count());
+  const double share = span > 0 ? static_cast<double>((at - board_.from).count()) / span : 0;
+  return left() + share * (GetClientSize().x - left());
+}
+
+Instant KilnCanvas::time_at(double x) const {
+  const double share = (x - left()) / std::max(1.0, GetClientSize().x - left());
+  const double seconds = share * static_cast<double>((board_.to - board_.from).count());
+  const auto at = board_.from + Duration{static_cast<std::int64_t>(seconds)};
+  const auto count = at.time_since_epoch().count();
+  const auto unit = Duration{step}.count();
+  return Instant{Duration{(count + unit / 2) / unit * unit}};
+}
+
+double KilnCanvas::lane_height() const {
+  const Sizes& sizes = look().sizes;
+  const auto lanes = std::max<std::size_t>(1, board_.lanes.size());
+  const double room = GetClientSize().y - sizes.of(head_px) - sizes.of(foot_px);
+  return std::clamp(room / static_cast<double>(lanes), 64.0, static_cast<double>(sizes.of(160)));
+}
+
+double KilnCanvas::lane_top(std::size_t lane) const {
+  return look().sizes.of(head_px) + static_cast<double>(lane) * lane_height();
+}
+
+double KilnCanvas::y_of(double celsius, std::size_t lane) const {
+  const double foot = lane_top(lane) + lane_height() - look().sizes.gap(2);
+  const double height = lane_height() - look().sizes.of(caption_px) - look().sizes.gap(3);
+  const double top = std::max(100.0, board_.lanes[lane].top_celsius);
+  return foot - std::clamp(celsius / top, 0.0, 1.05) * height;
+}
+
+void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
+  if (board_.lanes.empty()) return;
+  draw_time(gc);
+  for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) draw_lane(gc, lane);
+  draw_trial(gc);
+  const double now = x_of(board_.now);
+  if (now >= left()) {
+    const Sizes& sizes = look().sizes;
+    const desk::Palette& p = look().palette;
+    const double bottom = lane_top(board_.lanes.size() - 1) + lane_height() - sizes.gap(2);
+    gc.SetPen(wxPen(colour(p.accent), 2));
+    gc.StrokeLine(now, sizes.of(18), now, bottom);
+    const Pen pen{sizes.note(), true, p.on_accent};
+    const double width = text_width(gc, board_.now_text, pen) + sizes.gap(2);
+    const double x = std::clamp(now - width / 2, left(), GetClientSize().x - width);
+    gc.SetPen(*wxTRANSPARENT_PEN);
+    gc.SetBrush(wxBrush(colour(p.accent)));
+    gc.DrawRectangle(x, sizes.of(16), width, sizes.of(20));
+    draw_text(gc, board_.now_text, x + sizes.gap(1), sizes.of(17), pen);
+  }
+  draw_key(gc);
+}
+
+void KilnCanvas::draw_time(wxGraphicsContext& gc) {
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
+  const double right = GetClientSize().x;
+  for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
+    const double top = lane_top(lane), height = lane_height() - sizes.gap(2);
+    gc.SetPen(*wxTRANSPARENT_PEN);
+    gc.SetBrush(wxBrush(colour(p.unattended)));
+    gc.DrawRectangle(left(), top, right - left(), height);
+    gc.SetBrush(wxBrush(colour(p.attended)));
+    for (const desk::BoardSpan& span : board_.attended) {
+      const double from = std::max(left(), x_of(span.from)), to = std::min(right, x_of(span.to));
+      if (to > from) gc.DrawRectangle(from, top, to - from, height);
+    }
+    gc.SetPen(wxPen(colour(p.line), 1));
+    for (const desk::BoardTick& tick : board_.ticks) {
+      gc.StrokeLine(x_of(tick.at), top, x_of(tick.at), top + height);
+    }
+    gc.SetPen(wxPen(colour(p.ink), 1));
+    gc.StrokeLine(left(), top + height, right, top + height);
+  }
+  double taken = 0;
+  for (const desk::BoardTick& tick : board_.ticks) {
+    const Pen pen{sizes.note(), tick.day, tick.day ? p.ink : p.second_ink};
+    const double width = text_width(gc, tick.text, pen);
+    const double x = std::clamp(x_of(tick.at) - width / 2, left(), right - width);
+    if (x < taken) continue;
+    draw_text(gc, tick.text, x, sizes.of(18), pen);
+    taken = x + width + sizes.gap(1);
+  }
+}
+
+void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
+  const Sizes& sizes = look().sizes;
+  const desk::BoardLane& kiln = board_.lanes[lane];
+  const double top = lane_top(lane), width = left() - sizes.gap(1);
+  draw_text(gc, shortened(gc, kiln.name, text_pen(true), width), 0, top + sizes.of(4), text_pen(true));
+  draw_text(gc, shortened(gc, kiln.now, text_pen(false), width), 0, top + sizes.of(24), text_pen(false));
+  const Pen grey{sizes.note(), false, look().palette.second_ink};
+  draw_text(gc, shortened(gc, kiln.state, grey, width), 0, top + sizes.of(46), grey);
+  gc.PushState();
+  gc.Clip(left(), top, GetClientSize().x - left(), lane_height());
+  for (const desk::BoardFiring& firing : kiln.firings) draw_firing(gc, firing, lane);
+  for (const desk::BoardFiring& firing : kiln.firings) draw_tags(gc, firing, lane);
+  gc.PopState();
+}
+
+void KilnCanvas::stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane) {
+  if (curve.size() < 2) return;
+  wxGraphicsPath path = gc.CreatePath();
+  path.MoveToPoint(x_of(curve.front().at), y_of(curve.front().celsius, lane));
+  for (const desk::CurvePoint& point : curve) path.AddLineToPoint(x_of(point.at), y_of(point.celsius, lane));
+  gc.StrokePath(path);
+}
+
+// The area under the curve as columns two pixels wide, each in the colour of the steel then.
+void KilnCanvas::draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane) {
+  const desk::BoardCurve& curve = firing.planned;
+  if (curve.size() < 2) return;
+  const double foot = lane_top(lane) + lane_height() - look().sizes.gap(2);
+  gc.SetPen(*wxTRANSPARENT_PEN);
+  const double first = std::max(left(), x_of(curve.front().at));
+  const double last = std::min<double>(GetClientSize().x, x_of(curve.back().at));
+  std::size_t piece = 0;
+  const wxAntialiasMode before = gc.GetAntialiasMode();
+  gc.SetAntialiasMode(wxANTIALIAS_NONE);
+  for (double x = std::floor(first); x < last; x += 2) {
+    while (piece + 2 < curve.size() && x_of(curve[piece + 1].at) < x + 1) ++piece;
+    const double x0 = x_of(curve[piece].at), x1 = x_of(curve[piece + 1].at);
+    const double share = x1 > x0 ? std::clamp((x + 1 - x0) / (x1 - x0), 0.0, 1.0) : 1;
+    const double celsius =
+        curve[piece].celsius + share * (curve[piece + 1].celsius - curve[piece].celsius);
+    const double y = y_of(celsius, lane);
+    gc.SetBrush(wxBrush(colour(desk::tint(celsius, look().ground))));
+    gc.DrawRectangle(x, y, 2, std::max(0.0, foot - y));
+  }
+  gc.SetAntialiasMode(before);
+}
+
+void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane) {
+  const desk::Palette& p = look().palette;
+  const bool chosen = firing.id == board_.selected;
+  if (!firing.old_place.empty()) {
+    gc.SetPen(wxPen(colour(p.second_ink), 1, wxPENSTYLE_SHORT_DASH));
+    stroke(gc, firing.old_place, lane);
+  }
+  draw_glow(gc, firing, lane);
+  gc.SetPen(wxPen(colour(firing.proposed || chosen ? p.accent : p.ink), firing.proposed || chosen ? 3 : 1));
+  stroke(gc, firing.planned, lane);
+  if (!firing.recorded.empty()) {
+    gc.SetPen(wxPen(colour(p.ink), 3));
+    stroke(gc, firing.recorded, lane);
+  }
+}
+
+void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane) {
+  const Sizes& sizes = look().sizes;
+  const bool chosen = firing.id == board_.selected;
+  const double from = x_of(firing.start);
+  const Pen pen{sizes.note(), true, firing.proposed || chosen ? look().palette.accent : look().palette.ink};
+  const double caption = std::max(left() + 2, std::min(from, GetClientSize().x - text_width(gc, firing.caption, pen)));
+  draw_text(gc, firing.caption, caption, lane_top(lane) + sizes.of(2), pen);
+
+  const double foot = lane_top(lane) + lane_height() - sizes.gap(2) - sizes.of(4);
+  const double room = lane_height() - sizes.of(caption_px) - sizes.gap(3);
+  const int rows = std::clamp(static_cast<int>(room / (tag_height() + 2)), 1, 3);
+  const auto count = static_cast<int>(firing.blades.size());
+  const int across = (count + rows - 1) / rows;
+  double x = std::max(from + 2, left() + 2);
+  for (int column = 0; column < across; ++column) {
+    double widest = 0;
+    for (int row = 0; row < rows; ++row) {
+      const int at = column + row * across;
+      if (at >= count) continue;
+      const std::string& number = firing.blades[static_cast<std::size_t>(at)];
+      widest = std::max(widest, draw_tag(gc, number, x, foot - (row + 1) * (tag_height() + 2.0)));
+    }
+    x += widest + 3;
+  }
+}
+
+void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
+  if (!trial_) return;
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
+  gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 3, trial_->may ? wxPENSTYLE_SOLID : wxPENSTYLE_SHORT_DASH));
+  stroke(gc, trial_->there.planned, trial_lane_);
+  std::vector<std::string> lines{trial_->sentence};
+  lines.insert(lines.end(), trial_->reasons.begin(), trial_->reasons.end());
+  double width = 0;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    width = std::max(width, text_width(gc, lines[i], text_pen(i == 0)));
+  }
+  const double height = static_cast<double>(lines.size()) * sizes.of(21) + sizes.gap(2);
+  const double wide = width + sizes.gap(4);
+  const double x = std::clamp(x_of(trial_->there.start), left(), std::max(left(), GetClientSize().x - wide));
+  double y = lane_top(trial_lane_) + lane_height();
+  if (y + height > GetClientSize().y) y = std::max(0.0, lane_top(trial_lane_) - height);
+  gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 1));
+  gc.SetBrush(wxBrush(colour(p.raised)));
+  gc.DrawRectangle(x, y, wide, height);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    draw_text(gc, lines[i], x + sizes.gap(2), y + sizes.gap(1) + static_cast<double>(i) * sizes.of(21),
+              text_pen(i == 0));
+  }
+}
+
+void KilnCanvas::draw_key(wxGraphicsContext& gc) {
+  const Sizes& sizes = look().sizes;
+  const double y = lane_top(board_.lanes.size() - 1) + lane_height();
+  draw_text(gc, "White: someone at the bench. Thick line: recorded. Dashed: old place.", 0, y, note_pen());
+  double x = GetClientSize().x;
+  for (int celsius : {1060, 780, 600, 295, 275, 255, 200}) {
+    const std::string figure = std::to_string(celsius);
+    x -= text_width(gc, figure, note_pen());
+    draw_text(gc, figure, x, y, note_pen());
+    x -= sizes.of(25);
+    gc.SetPen(wxPen(colour(look().palette.ink), 1));
+    gc.SetBrush(wxBrush(colour(desk::tint(celsius, look().ground))));
+    gc.DrawRectangle(x, y + 2, sizes.of(19), sizes.of(13));
+    x -= sizes.gap(1);
+  }
+  draw_text(gc, "Colour of the steel, °C:", x - sizes.of(4), y, note_pen(), Anchor::end);
+}
+
+std::optional<KilnCanvas::Hit> KilnCanvas::hit(wxPoint at) const {
+  for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
+    if (at.y < lane_top(lane) || at.y >= lane_top(lane) + lane_height()) continue;
+    const auto& firings = board_.lanes[lane].firings;
+    for (std::size_t i = 0; i < firings.size(); ++i) {
+      if (at.x >= x_of(firings[i].busy_from) - 4 && at.x <= x_of(firings[i].busy_to) + 4) {
+        return Hit{lane, i};
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<KilnCanvas::Hit> KilnCanvas::find(const std::string& id) const {
+  for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
+    const auto& firings = board_.lanes[lane].firings;
+    for (std::size_t i = 0; i < firings.size(); ++i) {
+      if (firings[i].id == id) return Hit{lane, i};
+    }
+  }
+  return std::nullopt;
+}
+
+const desk::BoardFiring* KilnCanvas::selected() const {
+  const auto at = find(board_.selected);
+  return at ? &board_.lanes[at->lane].firings[at->firing] : nullptr;
+}
+
+void KilnCanvas::on_down(wxMouseEvent& event) {
+  SetFocus();
+  if (const auto at = hit(event.GetPosition())) {
+    const desk::BoardFiring& firing = board_.lanes[at->lane].firings[at->firing];
+    board_.selected = firing.id;
+    drag_ = Drag{*at, event.GetX(), false, board_.lanes[at->lane].id, firing.start};
+    CaptureMouse();
+    Refresh();
+    return;
+  }
+  event.Skip();
+}
+
+void KilnCanvas::on_motion(wxMouseEvent& event) {
+  if (!drag_ || !event.LeftIsDown()) return;
+  if (!drag_->moved && std::abs(event.GetX() - drag_->grabbed_x) < 4) return;
+  const desk::BoardFiring& firing = board_.lanes[drag_->from.lane].firings[drag_->from.firing];
+  if (!firing.may_move) return;
+  drag_->moved = true;
+  trial_lane_ = drag_->from.lane;
+  for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
+    if (event.GetY() >= lane_top(lane) && event.GetY() < lane_top(lane) + lane_height()) trial_lane_ = lane;
+  }
+  drag_->kiln = board_.lanes[trial_lane_].id;
+  drag_->start = time_at(x_of(firing.start) + event.GetX() - drag_->grabbed_x);
+  trial_ = answers_.trial(firing.id, drag_->kiln, drag_->start);
+  Refresh();
+}
+
+void KilnCanvas::on_up(wxMouseEvent&) {
+  if (!drag_) return;
+  if (HasCapture()) ReleaseMouse();
+  const Drag drag = *drag_;
+  const std::string id = board_.lanes[drag.from.lane].firings[drag.from.firing].id;
+  drag_.reset();
+  trial_.reset();
+  Refresh();
+  CallAfter([this, drag, id] {
+    if (drag.moved) {
+      answers_.dropped(id, drag.kiln, drag.start);
+    } else {
+      answers_.selected(id);
+    }
+  });
+}
+
+void KilnCanvas::step_selection(int by) {
+  std::vector<const desk::BoardFiring*> all;
+  for (const desk::BoardLane& lane : board_.lanes) {
+    for (const desk::BoardFiring& firing : lane.firings) all.push_back(&firing);
+  }
+  if (all.empty()) return;
+  std::sort(all.begin(), all.end(), [](auto* a, auto* b) { return a->start < b->start; });
+  const auto at = std::find_if(all.begin(), all.end(), [this](auto* f) { return f->id == board_.selected; });
+  auto next = at == all.end() ? 0 : (at - all.begin()) + by;
+  next = std::clamp<std::ptrdiff_t>(next, 0, static_cast<std::ptrdiff_t>(all.size()) - 1);
+  const std::string id = all[static_cast<std::size_t>(next)]->id;
+  CallAfter([this, id] { answers_.selected(id); });
+}
+
+void KilnCanvas::nudge(Duration by) {
+  const auto at = find(board_.selected);
+  if (!at) return;
+  const desk::BoardFiring& firing = board_.lanes[at->lane].firings[at->firing];
+  if (!firing.may_move) return;
+  const std::string id = firing.id, kiln = board_.lanes[at->lane].id;
+  const Instant start = firing.start + by;
+  CallAfter([this, id, kiln, start] { answers_.dropped(id, kiln, start); });
+}
+
+void KilnCanvas::on_key(wxKeyEvent& event) {
+  const bool move = event.AltDown() || event.ShiftDown();
+  switch (event.GetKeyCode()) {
+    case WXK_LEFT: move ? nudge(-std::chrono::minutes{15}) : step_selection(-1); return;
+    case WXK_RIGHT: move ? nudge(std::chrono::minutes{15}) : step_selection(1); return;
+    case WXK_ESCAPE:
+      if (drag_ && HasCapture()) ReleaseMouse();
+      if (trial_) {
+        drag_.reset();
+        trial_.reset();
+        Refresh();
+        return;
+      }
+      break;
+    default: break;
+  }
+  event.Skip();
+}
+
+}  // namespace tangmark::window

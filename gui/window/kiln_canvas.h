@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "gui/desk/kiln_board.h"
+#include "gui/window/canvas.h"
+
+namespace tangmark::window {
+
+/// The kilns along real time. A firing is dragged to another place, or moved with Alt and the
+/// arrows; while it is held there the desk says whether it may stand there, and why not.
+class KilnCanvas final : public Canvas {
+ public:
+  struct Answers {
+    std::function<void(const std::string& firing)> selected;
+    std::function<desk::MoveTrial(const std::string& firing, const std::string& kiln, Instant start)>
+        trial;
+    /// The maker lets go: take the trial as a proposal, or say why not.
+    std::function<void(const std::string& firing, const std::string& kiln, Instant start)> dropped;
+  };
+  KilnCanvas(wxWindow* parent, Answers answers);
+  void show(desk::KilnBoard board);
+
+ private:
+  void draw(wxGraphicsContext& gc, wxSize size) override;
+  void draw_time(wxGraphicsContext& gc);
+  void draw_lane(wxGraphicsContext& gc, std::size_t lane);
+  void draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
+  void draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
+  void draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
+  void draw_trial(wxGraphicsContext& gc);
+  void draw_key(wxGraphicsContext& gc);
+  void stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane);
+
+  double x_of(Instant at) const;
+  Instant time_at(double x) const;
+  double y_of(double celsius, std::size_t lane) const;
+  double lane_top(std::size_t lane) const;
+  double lane_height() const;
+  double left() const;
+  struct Hit {
+    std::size_t lane = 0, firing = 0;
+  };
+  std::optional<Hit> hit(wxPoint at) const;
+  const desk::BoardFiring* selected() const;
+  std::optional<Hit> find(const std::string& id) const;
+  void on_key(wxKeyEvent& event);
+  void on_down(wxMouseEvent& event);
+  void on_motion(wxMouseEvent& event);
+  void on_up(wxMouseEvent& event);
+  void step_selection(int by);
+  void nudge(Duration by);
+
+  Answers answers_;
+  desk::KilnBoard board_;
+  struct Drag {
+    Hit from;
+    int grabbed_x = 0;
+    bool moved = false;
+    std::string kiln;
+    Instant start;
+  };
+  std::optional<Drag> drag_;
+  std::optional<desk::MoveTrial> trial_;
+  std::size_t trial_lane_ = 0;
+};
+
+}  // namespace tangmark::window

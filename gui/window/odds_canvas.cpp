@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "gui/window/odds_canvas.h"
+
+#include <wx/graphics.h>
+
+#include <algorithm>
+#include <sstream>
+
+namespace tangmark::window {
+
+OddsCanvas::OddsCanvas(wxWindow* parent) : Canvas(parent, Depth::panel) {
+  SetMinSize({look().sizes.of(320), look().sizes.of(220)});
+}
+
+void OddsCanvas::show(desk::PromiseView promise, bool ready) {
+  promise_ = std::move(promise);
+  ready_ = ready;
+  std::string text = "Promise date " + promise_.day + ". " + promise_.sentence + " " + promise_.from;
+  for (const desk::OddsMark& mark : promise_.marks) text += " " + mark.day + ": " + mark.odds + ".";
+  for (const std::string& note : promise_.notes) text += " " + note;
+  says(text);
+  Refresh();
+}
+
+double OddsCanvas::draw_wrapped(wxGraphicsContext& gc, const std::string& text, double y, double width,
+                                bool strong) {
+  const Sizes& sizes = look().sizes;
+  const Pen pen{sizes.text(), strong, strong ? look().palette.ink : look().palette.second_ink};
+  std::istringstream words(text);
+  std::string line, word;
+  while (words >> word) {
+    const std::string longer = line.empty() ? word : line + " " + word;
+    if (!line.empty() && text_width(gc, longer, pen) > width) {
+      draw_text(gc, line, sizes.gap(2), y, pen);
+      y += sizes.of(20);
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  if (!line.empty()) {
+    draw_text(gc, line, sizes.gap(2), y, pen);
+    y += sizes.of(20);
+  }
+  return y;
+}
+
+void OddsCanvas::draw(wxGraphicsContext& gc, wxSize size) {
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
+  gc.SetPen(wxPen(colour(p.line), 1));
+  gc.SetBrush(*wxTRANSPARENT_BRUSH);
+  gc.DrawRectangle(0.5, 0.5, size.x - 1, size.y - 1);
+  const double width = size.x - sizes.gap(4);
+  draw_text(gc, "Promise date", sizes.gap(2), sizes.gap(2), {sizes.text(), true, p.ink});
+  draw_text(gc, promise_.day, size.x - sizes.gap(2), sizes.of(12), {sizes.heading(), true, p.ink}, Anchor::end);
+  double y = sizes.of(46);
+  if (!ready_) {
+    draw_wrapped(gc, promise_.sentence.empty() ? "Counting how often each day is met." : promise_.sentence, y, width, false);
+    return;
+  }
+  y = draw_wrapped(gc, promise_.sentence, y, width, true);
+  y = draw_wrapped(gc, promise_.from, y, width, false);
+  double notes = 0;
+  for (const std::string& note : promise_.notes) {
+    const Pen pen{sizes.text(), false, p.ink};
+    notes += (std::floor(text_width(gc, note, pen) / (width * 0.9)) + 1) * sizes.of(20);
+  }
+  const double bottom = size.y - notes - sizes.of(56);
+  if (bottom - y > sizes.of(36)) draw_curve(gc, y + sizes.of(6), bottom, size.x);
+  y = bottom + sizes.of(46);
+  for (const std::string& note : promise_.notes) y = draw_wrapped(gc, note, y, width, false);
+}
+
+void OddsCanvas::draw_curve(wxGraphicsContext& gc, double top, double bottom, double width) {
+  if (promise_.curve.size() < 2) return;
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
+  const double left = sizes.gap(2), right = width - sizes.gap(2);
+  const double first = promise_.curve.front().days, last = promise_.curve.back().days;
+  const auto x_of = [&](double days) {
+    return last > first ? left + (days - first) / (last - first) * (right - left) : left;
+  };
+  const auto y_of = [&](double share) { return bottom - share * (bottom - top); };
+  gc.SetPen(wxPen(colour(p.second_ink), 1));
+  gc.StrokeLine(left, bottom, right, bottom);
+  wxGraphicsPath path = gc.CreatePath();
+  path.MoveToPoint(x_of(first), y_of(promise_.curve.front().share));
+  for (const desk::OddsPoint& point : promise_.curve) path.AddLineToPoint(x_of(point.days), y_of(point.share));
+  gc.SetPen(wxPen(colour(p.ink), 2));
+  gc.StrokePath(path);
+  double taken = 0;
+  for (const desk::OddsMark& mark : promise_.marks) {
+    const desk::Rgb c = mark.offered ? p.accent : p.second_ink;
+    const double x = x_of(mark.days), y = y_of(mark.share);
+    gc.SetPen(wxPen(colour(c), mark.offered ? 3 : 1));
+    gc.StrokeLine(x, y, x, bottom);
+    gc.SetBrush(wxBrush(colour(c)));
+    gc.DrawEllipse(x - 4, y - 4, 8, 8);
+    const Pen day{sizes.text(), mark.offered, p.ink}, odds{sizes.note(), false, p.second_ink};
+    const double wide = std::max(text_width(gc, mark.day, day), text_width(gc, mark.odds, odds));
+    const double centre = std::max(taken + wide / 2, std::clamp(x, left + wide / 2, right - wide / 2));
+    draw_text(gc, mark.day, centre, bottom + sizes.of(4), day, Anchor::centre);
+    draw_text(gc, mark.odds, centre, bottom + sizes.of(23), odds, Anchor::centre);
+    taken = centre + wide / 2 + sizes.gap(1);
+  }
+}
+
+}  // namespace tangmark::window

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include <functional>
+
+#include "gui/desk/place_view.h"
+#include "gui/window/surface.h"
+
+namespace tangmark::window {
+
+class FamilyCanvas;
+class KilnCanvas;
+class LifeCanvas;
+class PageCanvas;
+class QuotePanel;
+class SheetPanel;
+
+/// What stands beside the list: the sheet of the thing selected, with the picture of its place.
+class Stage final : public Surface {
+ public:
+  struct Answers {
+    std::function<void(const desk::Deed&)> perform;
+    std::function<Outcome<desk::PriceAnswer>(const std::string& typed)> price;
+    std::function<void(const std::string& firing)> firing_selected;
+    std::function<desk::MoveTrial(const std::string&, const std::string&, Instant)> firing_trial;
+    std::function<void(const std::string&, const std::string&, Instant)> firing_dropped;
+  };
+  Stage(wxWindow* parent, Answers answers);
+  void show(const desk::PlaceView& view);
+  /// The price as typed on the quote desk.
+  std::string price() const;
+  void focus_picture();
+
+ private:
+  void lay_out(const desk::Picture& picture);
+  SheetPanel* sheet_;
+  KilnCanvas* kiln_;
+  LifeCanvas* life_;
+  FamilyCanvas* family_;
+  PageCanvas* page_;
+  QuotePanel* quote_;
+  Rule* between_;
+  std::size_t laid_out_ = 99;
+};
+
+}  // namespace tangmark::window
