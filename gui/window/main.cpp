@@ -7,7 +7,6 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "gui/desk/paper/certificate_printer.h"
 #include "gui/desk/start.h"
 #include "gui/window/frame.h"
 #include "gui/window/text.h"
@@ -45,7 +44,6 @@ class Program final : public wxApp {
       delete wxLog::SetActiveTarget(new wxLogStderr);
     }
     wxInitAllImageHandlers();
-    desk::lend_certificate_printer();
     (new Frame(*start))->Show();
     return true;
   }

@@ -50,10 +50,12 @@ def furnish():
     begin_shop()
     for day in ("monday", "tuesday", "wednesday", "thursday", "friday"):
         do("add_bench_hours", weekday=day, **{"from": "8:00", "to": "17:00"})
-    do("add_kiln", name="Long kiln", kind="kiln", slots="6", usable_length="450 mm", low="100 C", high="1100 C",
-       heat_per_h="900 C", tau="3 h", heat_w="3000", hold_mw_per_c="900", load="5 min", unload="5 min")
-    do("add_kiln", name="Temper oven", kind="oven", slots="8", usable_length="450 mm", low="50 C", high="300 C",
-       heat_per_h="600 C", tau="1 h", heat_w="1500", hold_mw_per_c="1500", load="5 min", unload="5 min")
+    do("add_kiln", name="Long kiln", kind="kiln", slots="6", usable_length="450 mm", lowest="100 C",
+       highest="1100 C", heats_per_hour="900 C", cooling_time_constant="3 h", heating_watts="3000",
+       holding_mw_per_c="900", load="5 min", unload="5 min")
+    do("add_kiln", name="Temper oven", kind="oven", slots="8", usable_length="450 mm", lowest="50 C",
+       highest="300 C", heats_per_hour="600 C", cooling_time_constant="1 h", heating_watts="1500",
+       holding_mw_per_c="1500", load="5 min", unload="5 min")
     do("add_model", name="paring 90", construction="monosteel", grade="80CrV2", blade_length="90 mm",
        blank_length="210 mm", blank_width="28 mm", blank_thickness="2.5 mm")
     route = [("profile", {}, "40 min"), ("drill", {}, "10 min"), ("mark", {}, "5 min"), ("rough grind", {}, "40 min"),
