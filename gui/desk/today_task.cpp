@@ -78,6 +78,12 @@ void add_firings(const Sight& sight, std::vector<Task>& tasks) {
   }
 }
 
+// The list of the day needs no "Next:" before each of its lines.
+std::string plain(const std::string& sentence) {
+  constexpr std::string_view next = "Next: ";
+  return sentence.starts_with(next) ? sentence_case(sentence.substr(next.size())) : sentence;
+}
+
 void add_commissions(const Sight& sight, std::vector<Task>& tasks) {
   for (const db::CommissionRow& c : db::commission_rows(sight.shop)) {
     if (c.state == "delivered" || c.state == "declined" || c.state == "cancelled") continue;
@@ -94,11 +100,11 @@ void add_commissions(const Sight& sight, std::vector<Task>& tasks) {
     const bool deposit = c.state == "accepted" && c.deposit_asked && c.deposits < *c.deposit_asked;
     const bool balance = c.state == "ready" && balance_of(c).minor() > 0;
     if (deposit || balance) {
-      tasks.push_back({"money " + number, number, next.sentence, next.why, next.offers, money});
+      tasks.push_back({"money " + number, number, plain(next.sentence), next.why, next.offers, money});
     }
     const bool unanswered = c.state == "enquiry" && !c.quote_version;
     if (unanswered) {
-      tasks.push_back({"answer " + number, number, next.sentence, next.why, next.offers, contact});
+      tasks.push_back({"answer " + number, number, plain(next.sentence), next.why, next.offers, contact});
     }
   }
 }

@@ -54,6 +54,7 @@ void Stage::lay_out(const desk::Picture& picture) {
   }
   between_->Show(at_left != nullptr);
   sheet_->Show(!alone);
+  SetSizer(nullptr, true);  // the parts leave the old arrangement before they enter the new one
   auto* all = new wxBoxSizer(at_left != nullptr ? wxHORIZONTAL : wxVERTICAL);
   if (at_left != nullptr) {
     all->Add(at_left, 11, wxEXPAND | wxLEFT | wxBOTTOM, sizes.gap(2));
@@ -63,7 +64,7 @@ void Stage::lay_out(const desk::Picture& picture) {
     if (above != nullptr) all->Add(above, alone ? 1 : above_share, alone ? wxEXPAND : wxEXPAND | wxLEFT | wxRIGHT | wxTOP, sizes.gap(2));
     if (!alone) all->Add(sheet_, 2, wxEXPAND);
   }
-  SetSizer(all, true);
+  SetSizer(all);
 }
 
 void Stage::show(const desk::PlaceView& view) {

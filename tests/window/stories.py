@@ -95,7 +95,7 @@ def quote_a_commission():
         w.fill("Price", "400.00")
         wait_for(lambda: w.texts() != before, "the figures to follow the typed price")
         w.fill("Price", "four hundred")
-        w.sees("four hundred")
+        w.sees("is not")
         w.fill("Price", "400.00")
         w.press("Make this quote")
         w.sees("is made")
@@ -140,7 +140,12 @@ def plan_and_move_a_firing():
         moved = dict(firings())[last[0]]
         if moved <= last[1]:
             raise Story("firing %s did not move: %s" % (last[0], moved))
-        w.press("15 min later")
+        w.press("15 min later")  # unloading would fall after the hours at the bench
+        w.sees("stays where it was")
+        w.sees("outside your hours at the bench")
+        if dict(firings())[last[0]] != moved:
+            raise Story("a move that was refused moved the firing")
+        w.press("15 min earlier")
         w.press("Keep it as it is")
         w.sees("Kept as it is.")
         if dict(firings())[last[0]] != moved:
