@@ -123,10 +123,24 @@ class Gatherer {
   }
 
   void add_order() {
-    if (!blade_.is_null("item_grade")) made_.order.ordered_grade = blade_.text("item_grade");
+    if (!blade_.is_null("item_grade") && !is_made_of(blade_.text("item_grade")))
+      made_.order.ordered_grade = blade_.text("item_grade");
     read_aim(blade_.is_null("hardness_aim") ? blade_.text("item_aim") : blade_.text("hardness_aim"), made_.order);
     if (settings_.country.size() == 2) made_.home_country = settings_.country;
     if (blade_.text("destination").size() == 2) made_.destination_country = blade_.text("destination");
+  }
+
+  // "1084/15N20" was made as ordered when each of its steels is in the blade.
+  bool is_made_of(const std::string& ordered) const {
+    std::size_t from = 0;
+    while (from <= ordered.size()) {
+      const auto slash = std::min(ordered.find('/', from), ordered.size());
+      const std::string grade = ordered.substr(from, slash - from);
+      const auto& lots = made_.steel.lots;
+      if (std::none_of(lots.begin(), lots.end(), [&](const cert::Lot& lot) { return lot.grade == grade; })) return false;
+      from = slash + 1;
+    }
+    return true;
   }
 
   void add_photos(blade::BladeId id) {

@@ -31,11 +31,26 @@ std::string knife_sentence(const cert::Dossier& dossier, const std::string& name
   return text;
 }
 
+// The page prints the level itself, and the subject before the sentence.
+std::string evidence_words(const std::vector<cert::Evidence>& chain) {
+  std::string words;
+  for (const cert::Evidence& e : chain) words += (words.empty() ? "" : "; ") + cert::evidence_text(e);
+  return words.empty() ? words : words + ".";
+}
+
+std::string without_subject(std::string_view subject, const std::string& text) {
+  const std::string prefix = std::string(subject) + ": ";
+  if (!text.starts_with(prefix)) return text;
+  std::string rest = text.substr(prefix.size());
+  rest[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(rest[0])));
+  return rest;
+}
+
 std::vector<reports::Statement> statements_of(const cert::CertificateDraft& draft) {
   std::vector<reports::Statement> lines;
   for (const cert::Statement& s : draft.statements)
-    lines.push_back({std::string(cert::claim_head(s.claim)), s.text, static_cast<char>(std::toupper(cert::letter(s.level))),
-                     cert::level_line(s.evidence)});
+    lines.push_back({std::string(cert::claim_head(s.claim)), without_subject(cert::claim_head(s.claim), s.text),
+                     static_cast<char>(std::toupper(cert::letter(s.level))), evidence_words(s.evidence)});
   for (const cert::Absence& a : draft.absences) lines.push_back({std::string(cert::claim_head(a.claim)), a.text, std::nullopt, ""});
   return lines;
 }
@@ -74,7 +89,7 @@ reports::Hardness hardness_of(const cert::Dossier& dossier) {
     hardness.note = "Not measured on this blade after its last heat.";
     return hardness;
   }
-  hardness.note = "HRC, " + std::to_string(hardness.readings.size()) + " places, " + day + ", after the last heat. " +
+  hardness.note = std::to_string(hardness.readings.size()) + " places, " + day + ", after the last heat. " +
                   (tester.empty() ? "" : "Tester: " + tester + ". ") + block + (unplaced > 0 ? " Places on the drawing are not to scale." : "");
   return hardness;
 }
