@@ -36,33 +36,46 @@ std::optional<Subject> read_subject(Work& work, Form& form) {
   add(subjects, "piece", asked(work, form, "piece", piece_named));
   if (subjects.size() == 1) return subjects.front();
   if (!form.refused())
-    form.add({"blade", subjects.empty() ? "Nobody said what the picture shows." : "A picture belongs to one thing.",
+    form.add({"blade",
+              subjects.empty() ? "Nobody said what the picture shows."
+                               : "A picture belongs to one thing.",
               "Give one of blade, finding, lot or piece."});
   return std::nullopt;
 }
 
 Outcome<ActionResult> attach(Work& work, Form& form) {
-  if (!form.has("file")) form.add({"file", "No picture is named.", "Give the name of a JPEG or PNG file."});
+  if (!form.has("file"))
+    form.add({"file", "No picture is named.", "Give the name of a JPEG or PNG file."});
   const auto file = form.maybe_file("file");
   const auto subject = read_subject(work, form);
   const auto caption = form.maybe_text("caption");
   const auto taken_at = form.maybe_instant("taken_at");
   if (form.refused()) return form.problems();
   if (!the_reader())
-    return Problem{"file", "This program cannot read pictures.", "Attach it from the window or with tangmark do."};
+    return Problem{"file", "This program cannot read pictures.",
+                   "Attach it from the window or with tangmark do."};
   const auto jpeg = the_reader()(file->bytes, "file");
   if (!jpeg) return jpeg.problems();
-  Attachment photo{.id = AttachmentId{0}, .kind = "photo", .name = file->name, .media_type = "image/jpeg",
-                   .taken_at = taken_at, .added_at = work.now(), .caption = caption,
-                   .subject = subject->table, .subject_id = subject->row};
+  Attachment photo{.id = AttachmentId{0},
+                   .kind = "photo",
+                   .name = file->name,
+                   .media_type = "image/jpeg",
+                   .taken_at = taken_at,
+                   .added_at = work.now(),
+                   .caption = caption,
+                   .subject = subject->table,
+                   .subject_id = subject->row};
   return work.done(std::to_string(insert_attachment(work.shop(), photo, *jpeg).row()));
 }
 
 }  // namespace
 
-void set_photo_reader(PhotoReader reader) { the_reader() = std::move(reader); }
+void set_photo_reader(PhotoReader reader) {
+  the_reader() = std::move(reader);
+}
 
-const Action attach_photo{"attach_photo", "Attach a photograph, reduced to 1600 pixels, to what it shows.",
+const Action attach_photo{"attach_photo",
+                          "Attach a photograph, reduced to 1600 pixels, to what it shows.",
                           {{"file", "Picture", FieldKind::file, true, "a JPEG or PNG file"},
                            {"blade", "Blade", FieldKind::blade, false, "its number"},
                            {"finding", "Finding", FieldKind::finding, false, "its number"},

@@ -14,7 +14,8 @@ using namespace blade;
 
 bool is_bench_work(std::string_view operation) {
   const auto known = trade_operation(operation);
-  return !known || (known->heat == Heat::none && operation != "sub-zero" && operation != "hold warm");
+  return !known ||
+         (known->heat == Heat::none && operation != "sub-zero" && operation != "hold warm");
 }
 
 std::optional<kiln::FiringId> asked_firing(Work& work, Form& form) {
@@ -23,13 +24,16 @@ std::optional<kiln::FiringId> asked_firing(Work& work, Form& form) {
   Query query(work.shop(), "SELECT id FROM firing WHERE number = ?");
   query.bind(*number);
   if (query.next()) return query.id<kiln::FiringId>("id");
-  form.add({"firing", fmt::format("There is no firing {}.", *number), "Give the number of a booked firing."});
+  form.add({"firing", fmt::format("There is no firing {}.", *number),
+            "Give the number of a booked firing."});
   return std::nullopt;
 }
 
 }  // namespace
 
-Field blade_field() { return {"blade", "Blade", FieldKind::blade, true, "the number on its tang, such as 23"}; }
+Field blade_field() {
+  return {"blade", "Blade", FieldKind::blade, true, "the number on its tang, such as 23"};
+}
 
 std::optional<KeptBlade> asked_blade(Work& work, Form& form) {
   const std::string number = form.text("blade");
@@ -45,7 +49,8 @@ std::vector<Field> time_fields() {
           {"hands_on", "Hands-on time", FieldKind::duration, false, "1 h 20 min"},
           {"attended", "Attended wait", FieldKind::duration, false, "20 min"},
           {"who", "Done by", FieldKind::text, false, "an outside hand; empty for this shop"},
-          {"estimated", "Time estimated", FieldKind::yes_no, false, "yes when nobody looked at the clock"},
+          {"estimated", "Time estimated", FieldKind::yes_no, false,
+           "yes when nobody looked at the clock"},
           {"note", "Note", FieldKind::long_text}};
 }
 

@@ -23,8 +23,8 @@ std::vector<Field> heat_fields();
 std::vector<Field> joined(std::initializer_list<std::vector<Field>> groups);
 
 /// A new line of the log with what time_fields hold. Without `started` the step is a moment: its
-/// start is `at` and its end is not known; with it, it ends at `at`, and bench work without hours of
-/// its own took that long.
+/// start is `at` and its end is not known; with it, it ends at `at`, and bench work without hours
+/// of its own took that long.
 blade::LogEntry read_entry(Work& work, Form& form, blade::BladeId blade, std::string operation);
 void read_heat(Work& work, Form& form, blade::LogEntry& entry);
 

@@ -37,9 +37,8 @@ Catch scrapped(const KeptBlade& blade) {
 
 BladeState state_with(const BladeOnRecord& record, const LogEntry& entry) {
   std::vector<KeptLogEntry> log = record.log;
-  const auto later = std::find_if(log.begin(), log.end(), [&](const LogEntry& e) {
-    return e.started_at > entry.started_at;
-  });
+  const auto later = std::find_if(
+      log.begin(), log.end(), [&](const LogEntry& e) { return e.started_at > entry.started_at; });
   log.insert(later, KeptLogEntry(LogEntryId{0}, entry));
   return state_of(record.blade, log, record.route, record.findings);
 }
@@ -55,7 +54,8 @@ Instant begun_at(const LogEntry& entry) {
   return entry.started_at - *entry.hold;
 }
 
-void heat_catches(const Work& work, const BladeOnRecord& record, const LogEntry& entry, Catches& all) {
+void heat_catches(const Work& work, const BladeOnRecord& record, const LogEntry& entry,
+                  Catches& all) {
   const BladeState& state = record.state;
   const BladeState after = state_with(record, entry);
   if (entry.operation == "harden" && after.hardenings > state.hardenings)
@@ -75,8 +75,9 @@ void take_back_old_heat(Work& work, const BladeOnRecord& record, const LogEntry&
   for (const RouteStepId step : steps_to_do_again(record.route, after, heated_at))
     store_step_done(work.shop(), step, std::nullopt);
   for (const ReadingId reading : readings_to_void(record.readings, heated_at))
-    store_reading_void(work.shop(), reading,
-                       "the blade was heated again on " + to_stored(work.settings().zone.date_of(heated_at)));
+    store_reading_void(
+        work.shop(), reading,
+        "the blade was heated again on " + to_stored(work.settings().zone.date_of(heated_at)));
 }
 
 std::optional<RouteStepId> step_to_tick(const ShopFile& shop, const LogEntry& entry) {
@@ -88,12 +89,14 @@ std::optional<RouteStepId> step_to_tick(const ShopFile& shop, const LogEntry& en
 
 void fill_in(Work& work, const BladeState& state, LogEntry& entry) {
   entry.entered_at = work.now();
-  if (entry.how_timed == HowTimed::live && (work.entered_later() || work.now() - end_of(entry) > live_within))
+  if (entry.how_timed == HowTimed::live &&
+      (work.entered_later() || work.now() - end_of(entry) > live_within))
     entry.how_timed = HowTimed::entered_later;
   if (entry.operation == "temper" && !entry.temper_number)
     entry.temper_number = state.tempers_done + state.tempers_not_cooled + 1;
   // A warm temper does not count, so the one after it is still to come.
-  const bool too_warm = entry.operation == "temper" && state.tempers_done > 0 && entry.cooled_to_room == false;
+  const bool too_warm =
+      entry.operation == "temper" && state.tempers_done > 0 && entry.cooled_to_room == false;
   if (!too_warm) entry.step = step_to_tick(work.shop(), entry);
 }
 
@@ -106,12 +109,14 @@ Catches catches_of_entry(const Work& work, const BladeOnRecord& record, const Lo
   add(all, scrapped(record.blade));
   add(all, times_out_of_order(entry));
   add(all, out_of_order_with_log(entry, record.log, record.blade.started_at, zone));
-  add(all, clock_went_backwards(work.now(), newest_entry_typed_at(work.shop(), record.blade.id), zone));
+  add(all,
+      clock_went_backwards(work.now(), newest_entry_typed_at(work.shop(), record.blade.id), zone));
   add(all, shown_twice(work.at(), zone));
   add(all, fired_with_handle(record.blade.number, entry.operation, operation && operation->hot,
                              record.state.handle_fitted_at));
   heat_catches(work, record, entry, all);
-  if (operation && operation->after_temper) add(all, blade::blocks(record.state, Stage::handle, work.now()));
+  if (operation && operation->after_temper)
+    add(all, blade::blocks(record.state, Stage::handle, work.now()));
   add(all, no_hours(entry));
   add(all, span_too_long(entry, work.settings().timer_limit));
   return all;
@@ -122,7 +127,8 @@ std::optional<LogEntryId> write_log(Work& work, const KeptBlade& blade, LogEntry
   fill_in(work, record.state, entry);
   const Catches caught = catches_of_entry(work, record, entry);
   if (!work.passes(caught)) return std::nullopt;
-  const bool heated_again = std::any_of(caught.begin(), caught.end(), [](const Caught& c) { return c.number == 12; });
+  const bool heated_again =
+      std::any_of(caught.begin(), caught.end(), [](const Caught& c) { return c.number == 12; });
   if (heated_again) take_back_old_heat(work, record, entry);
   const LogEntryId id = insert_log_entry(work.shop(), entry);
   if (entry.step) store_step_done(work.shop(), *entry.step, end_of(entry));

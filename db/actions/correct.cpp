@@ -31,22 +31,29 @@ Outcome<ActionResult> correct_row(Work& work, const Typed& typed) {
     return f.subject == typed.subject && f.field == typed.field;
   });
   if (known == fields.end())
-    return Problem{"field", fmt::format("\"{}\" of a {} cannot be corrected here.", typed.field, typed.subject),
-                   "Use one of: " + correctable_text(typed.subject) + "."};
+    return Problem{
+        "field",
+        fmt::format("\"{}\" of a {} cannot be corrected here.", typed.field, typed.subject),
+        "Use one of: " + correctable_text(typed.subject) + "."};
   std::int64_t row = 0;
   {
-    Query query(work.shop(), "SELECT id FROM " + typed.subject + " WHERE CAST(" + key_of(typed.subject) + " AS TEXT) = ?");
+    Query query(work.shop(), "SELECT id FROM " + typed.subject + " WHERE CAST(" +
+                                 key_of(typed.subject) + " AS TEXT) = ?");
     query.bind(typed.id);
     if (!query.next())
-      return Problem{"id", fmt::format("There is no {} {}.", typed.subject, typed.id), "Give the number or tag of one that is in the shop."};
+      return Problem{"id", fmt::format("There is no {} {}.", typed.subject, typed.id),
+                     "Give the number or tag of one that is in the shop."};
     row = query.integer("id");
   }
-  if (Problems problems = correct_column(work, *known, typed.subject, row, typed.value); !problems.empty()) return problems;
+  if (Problems problems = correct_column(work, *known, typed.subject, row, typed.value);
+      !problems.empty())
+    return problems;
   return work.done(typed.id);
 }
 
 std::optional<std::int64_t> row_number(const std::string& text) {
-  if (text.empty() || text.size() > 18 || text.find_first_not_of("0123456789") != std::string::npos) return std::nullopt;
+  if (text.empty() || text.size() > 18 || text.find_first_not_of("0123456789") != std::string::npos)
+    return std::nullopt;
   return std::stoll(text);
 }
 
@@ -54,9 +61,11 @@ Outcome<ActionResult> correct_entry(Work& work, const Typed& typed) {
   const auto row = row_number(typed.id);
   const auto entry = row ? load_log_entry(work.shop(), LogEntryId{*row}) : std::nullopt;
   if (!entry || entry->operation == "struck out")
-    return Problem{"id", fmt::format("There is no log entry {}.", typed.id), "Give the number that the log shows."};
+    return Problem{"id", fmt::format("There is no log entry {}.", typed.id),
+                   "Give the number that the log shows."};
   if (is_superseded(work.shop(), entry->id))
-    return Problem{"id", fmt::format("Log entry {} was corrected already.", typed.id), "Correct the entry that took its place."};
+    return Problem{"id", fmt::format("Log entry {} was corrected already.", typed.id),
+                   "Correct the entry that took its place."};
   const auto id = correct_log_entry(work, *entry, typed.field, typed.value, typed.reason);
   if (!id) return id.problems();
   return work.done(std::to_string(id->row()));
@@ -66,11 +75,14 @@ Outcome<ActionResult> void_reading(Work& work, const Typed& typed) {
   const auto row = row_number(typed.id);
   const auto reading = row ? load_reading(work.shop(), ReadingId{*row}) : std::nullopt;
   if (!reading)
-    return Problem{"id", fmt::format("There is no reading {}.", typed.id), "Give the number that log_hardness gave."};
+    return Problem{"id", fmt::format("There is no reading {}.", typed.id),
+                   "Give the number that log_hardness gave."};
   if (typed.field != "void")
-    return Problem{"field", "A reading is not rewritten.", "Give field=void, and log the right reading anew."};
+    return Problem{"field", "A reading is not rewritten.",
+                   "Give field=void, and log the right reading anew."};
   if (reading->void_why)
-    return Problem{"id", fmt::format("Reading {} is void already.", typed.id), "Log the right reading anew."};
+    return Problem{"id", fmt::format("Reading {} is void already.", typed.id),
+                   "Log the right reading anew."};
   store_reading_void(work.shop(), reading->id, typed.reason);
   return work.done(typed.id);
 }
@@ -91,11 +103,18 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 }  // namespace
 
 const Action correct{
-    "correct", "Set a wrong entry right; what was written first is kept.",
-    {{"subject", "What", FieldKind::choice, true, "log_entry", {},
+    "correct",
+    "Set a wrong entry right; what was written first is kept.",
+    {{"subject",
+      "What",
+      FieldKind::choice,
+      true,
+      "log_entry",
+      {},
       {"log_entry", "reading", "blade", "finding", "lot", "piece", "commission", "item"}},
      {"id", "Which", FieldKind::text, true, "its number or tag"},
-     {"field", "Field", FieldKind::text, true, "hold; all strikes a log entry out; void voids a reading"},
+     {"field", "Field", FieldKind::text, true,
+      "hold; all strikes a log entry out; void voids a reading"},
      {"value", "Right value", FieldKind::text, false, "2 h; empty takes the value away"},
      {"reason", "Reason", FieldKind::text, true, "read the wrong line of the card"}},
     run};

@@ -73,7 +73,8 @@ EntryField mass(std::string_view name, Member member) {
 template <class Member>
 EntryField yes_no(std::string_view name, Member member) {
   return {name, [member](LogEntry& e, const std::string& t, const Work&) -> Problems {
-            if (t != "yes" && t != "no") return {{"value", "\"" + t + "\" is neither yes nor no.", "Write yes or no."}};
+            if (t != "yes" && t != "no")
+              return {{"value", "\"" + t + "\" is neither yes nor no.", "Write yes or no."}};
             e.*member = t == "yes";
             return {};
           }};
@@ -100,9 +101,11 @@ const std::vector<EntryField>& entry_fields() {
       length("warp", &LogEntry::warp),
       length("edge", &LogEntry::edge),
       text("grit", &LogEntry::grit),
-      {"belts", [](LogEntry& e, const std::string& t, const Work&) { return into(e.belts, parse_quantity(t, "value")); }},
+      {"belts", [](LogEntry& e, const std::string& t,
+                   const Work&) { return into(e.belts, parse_quantity(t, "value")); }},
       text("etchant", &LogEntry::etchant),
-      {"strength", [](LogEntry& e, const std::string& t, const Work&) { return into(e.strength, parse_share(t, "value")); }},
+      {"strength", [](LogEntry& e, const std::string& t,
+                      const Work&) { return into(e.strength, parse_share(t, "value")); }},
       yes_no("resist", &LogEntry::resist),
       mass("mass_in", &LogEntry::mass_in),
       mass("mass_out", &LogEntry::mass_out),
@@ -118,7 +121,8 @@ const std::vector<EntryField>& entry_fields() {
 void open_its_step(Work& work, const KeptLogEntry& entry) {
   if (!entry.step) return;
   const auto log = log_of(work.shop(), entry.blade);
-  const bool ticked = std::any_of(log.begin(), log.end(), [&](const KeptLogEntry& e) { return e.step == entry.step; });
+  const bool ticked = std::any_of(log.begin(), log.end(),
+                                  [&](const KeptLogEntry& e) { return e.step == entry.step; });
   if (!ticked) store_step_done(work.shop(), *entry.step, std::nullopt);
 }
 
@@ -142,7 +146,8 @@ Problems problems_of(Work& work, const KeptLogEntry& old, const LogEntry& entry)
   Catches caught = times_out_of_order(entry);
   for (Caught& one : out_of_order_with_log(entry, log, blade->started_at, work.settings().zone))
     caught.push_back(std::move(one));
-  if (auto too_long = span_too_long(entry, work.settings().timer_limit)) caught.push_back(std::move(*too_long));
+  if (auto too_long = span_too_long(entry, work.settings().timer_limit))
+    caught.push_back(std::move(*too_long));
   if (work.passes(caught)) return {};
   return work.problems();
 }
@@ -153,10 +158,12 @@ Outcome<LogEntryId> correct_log_entry(Work& work, const KeptLogEntry& old, std::
                                       const std::string& value, const std::string& reason) {
   if (field == "all") return strike_out(work, old, reason);
   const auto& fields = entry_fields();
-  const auto known = std::find_if(fields.begin(), fields.end(), [&](const EntryField& f) { return f.name == field; });
+  const auto known = std::find_if(fields.begin(), fields.end(),
+                                  [&](const EntryField& f) { return f.name == field; });
   if (known == fields.end())
-    return Problem{"field", "\"" + std::string(field) + "\" is no field of a log entry that can be corrected.",
-                   "Use one of: " + correctable_entry_fields() + "; or all, to strike the entry out."};
+    return Problem{
+        "field", "\"" + std::string(field) + "\" is no field of a log entry that can be corrected.",
+        "Use one of: " + correctable_entry_fields() + "; or all, to strike the entry out."};
   LogEntry entry = old;
   if (Problems problems = known->read(entry, value, work); !problems.empty()) return problems;
   entry.supersedes = old.id;
@@ -168,7 +175,8 @@ Outcome<LogEntryId> correct_log_entry(Work& work, const KeptLogEntry& old, std::
 
 std::string correctable_entry_fields() {
   std::string text;
-  for (const EntryField& field : entry_fields()) text += (text.empty() ? "" : ", ") + std::string(field.name);
+  for (const EntryField& field : entry_fields())
+    text += (text.empty() ? "" : ", ") + std::string(field.name);
   return text;
 }
 

@@ -22,16 +22,27 @@ Outcome<bool> yes_no(const std::string& text) {
 Problems read_into(Row& row, const Work& work, const Correctable& what, const std::string& text) {
   const auto& settings = work.settings();
   switch (what.kind) {
-    case FieldKind::length: return put(row, what.column, parse_length(text, settings.length_unit, "value"));
-    case FieldKind::temperature: return put(row, what.column, parse_temperature(text, settings.temperature_unit, "value"));
-    case FieldKind::mass: return put(row, what.column, parse_mass(text, settings.mass_unit, "value"));
-    case FieldKind::duration: return put(row, what.column, parse_duration(text, "value"));
-    case FieldKind::share: return put(row, what.column, parse_share(text, "value"));
-    case FieldKind::number: return put(row, what.column, parse_quantity(text, "value"));
-    case FieldKind::date: return put(row, what.column, parse_date(text, "value"));
-    case FieldKind::instant: return put(row, what.column, parse_instant(text, settings.zone, work.now(), "value"));
-    case FieldKind::yes_no: return put(row, what.column, yes_no(text));
-    default: row.set(what.column, text); return {};
+    case FieldKind::length:
+      return put(row, what.column, parse_length(text, settings.length_unit, "value"));
+    case FieldKind::temperature:
+      return put(row, what.column, parse_temperature(text, settings.temperature_unit, "value"));
+    case FieldKind::mass:
+      return put(row, what.column, parse_mass(text, settings.mass_unit, "value"));
+    case FieldKind::duration:
+      return put(row, what.column, parse_duration(text, "value"));
+    case FieldKind::share:
+      return put(row, what.column, parse_share(text, "value"));
+    case FieldKind::number:
+      return put(row, what.column, parse_quantity(text, "value"));
+    case FieldKind::date:
+      return put(row, what.column, parse_date(text, "value"));
+    case FieldKind::instant:
+      return put(row, what.column, parse_instant(text, settings.zone, work.now(), "value"));
+    case FieldKind::yes_no:
+      return put(row, what.column, yes_no(text));
+    default:
+      row.set(what.column, text);
+      return {};
   }
 }
 
@@ -86,11 +97,12 @@ std::string correctable_text(std::string_view subject) {
   return text;
 }
 
-Problems correct_column(Work& work, const Correctable& what, std::string_view table, std::int64_t row_id,
-                        const std::string& text) {
+Problems correct_column(Work& work, const Correctable& what, std::string_view table,
+                        std::int64_t row_id, const std::string& text) {
   Row row{std::string(table)};
   if (text.empty()) {
-    if (what.required) return {{"value", std::string(what.field) + " cannot be empty.", "Give the right value."}};
+    if (what.required)
+      return {{"value", std::string(what.field) + " cannot be empty.", "Give the right value."}};
     row.set_null(what.column);
   } else if (Problems problems = read_into(row, work, what, text); !problems.empty()) {
     return problems;

@@ -16,8 +16,9 @@ struct Correctable {
   std::string_view subject;  ///< "blade", "finding", "lot", "piece", "commission", "item"
   std::string_view field;    ///< as it is typed: "thickness"
   std::string_view column;   ///< "thickness_nm"
-  FieldKind kind;            ///< text, length, temperature, mass, duration, share, number, date, yes_no, instant
-  bool required = false;     ///< an empty value is refused
+  FieldKind
+      kind;  ///< text, length, temperature, mass, duration, share, number, date, yes_no, instant
+  bool required = false;  ///< an empty value is refused
 };
 
 /// Everything that may be corrected in place; history keeps the old value. What is computed from
@@ -26,8 +27,9 @@ const std::vector<Correctable>& correctable_fields();
 /// The fields of one subject as "a, b, c".
 std::string correctable_text(std::string_view subject);
 
-/// Stores the corrected value of one row; an empty text takes it away. Problems when it does not read.
-Problems correct_column(Work& work, const Correctable& what, std::string_view table, std::int64_t row,
-                        const std::string& text);
+/// Stores the corrected value of one row; an empty text takes it away. Problems when it does not
+/// read.
+Problems correct_column(Work& work, const Correctable& what, std::string_view table,
+                        std::int64_t row, const std::string& text);
 
 }  // namespace tangmark::db

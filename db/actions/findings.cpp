@@ -28,7 +28,8 @@ std::string read_kind(Form& form) {
   if (kind.empty() || std::find(all.begin(), all.end(), kind) != all.end()) return kind;
   std::string known;
   for (const std::string_view word : all) known += (known.empty() ? "" : ", ") + std::string(word);
-  form.add({"kind", "\"" + kind + "\" is no kind of finding known here.", "Use one of: " + known + "."});
+  form.add(
+      {"kind", "\"" + kind + "\" is no kind of finding known here.", "Use one of: " + known + "."});
   return kind;
 }
 
@@ -48,8 +49,9 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   finding.number = work.next_number("finding");
   insert_finding(work.shop(), finding);
   if (waits_for_decision(finding))
-    work.warn(fmt::format("Finding {} stops handle, certificate and delivery until settle_finding decides it.",
-                          finding.number));
+    work.warn(fmt::format(
+        "Finding {} stops handle, certificate and delivery until settle_finding decides it.",
+        finding.number));
   return work.done(std::to_string(finding.number));
 }
 
@@ -58,8 +60,10 @@ Outcome<ActionResult> settle(Work& work, Form& form) {
   const std::string number = form.text("finding");
   if (!number.empty()) {
     auto found = finding_named(work.shop(), number, "finding");
-    if (found) finding = std::move(found).value();
-    else form.add(found.problem());
+    if (found)
+      finding = std::move(found).value();
+    else
+      form.add(found.problem());
   }
   const auto decision = form.word<Decision>("decision", Decision::open);
   const std::string words = form.text("words");
@@ -67,14 +71,17 @@ Outcome<ActionResult> settle(Work& work, Form& form) {
     form.add({"decision", "Open is no decision.", "Choose what becomes of it."});
   if (form.refused()) return form.problems();
   if (work.at() < finding->at)
-    return Problem{"at", "It cannot be decided before it was found.", "Check the time and its date."};
+    return Problem{"at", "It cannot be decided before it was found.",
+                   "Check the time and its date."};
   if (finding->decision != Decision::open)
-    work.warn(fmt::format("It was decided before as \"{}\"; history keeps that.", word_of(finding->decision)));
+    work.warn(fmt::format("It was decided before as \"{}\"; history keeps that.",
+                          word_of(finding->decision)));
   finding->decision = decision;
   finding->decided_at = work.at();
   finding->decided_words = words;
   store_finding(work.shop(), *finding);
-  if (decision == Decision::scrap) work.warn("Scrap the blade with scrap_blade and say who bears its cost.");
+  if (decision == Decision::scrap)
+    work.warn("Scrap the blade with scrap_blade and say who bears its cost.");
   return work.done(std::to_string(finding->number));
 }
 
@@ -87,21 +94,26 @@ std::vector<std::string_view> decisions() {
 }  // namespace
 
 const Action log_finding{
-    "log_finding", "Log something seen on a blade: a fault, or the pattern or hamon that came out.",
+    "log_finding",
+    "Log something seen on a blade: a fault, or the pattern or hamon that came out.",
     {blade_field(),
      {"kind", "Kind", FieldKind::choice, true, "crack", {}, kinds()},
-     {"words", "What is seen", FieldKind::long_text, true, "hairline at the heel, seen after etching"},
+     {"words", "What is seen", FieldKind::long_text, true,
+      "hairline at the heel, seen after etching"},
      {"place", "Place", FieldKind::text, false, "11 mm from the heel"},
      {"side", "Side", FieldKind::text, false, "left"},
      {"size", "Size", FieldKind::length, false, "3 mm"},
-     {"affects", "Affects worth or use", FieldKind::yes_no, false, "yes for a fault unless you say no"}},
+     {"affects", "Affects worth or use", FieldKind::yes_no, false,
+      "yes for a fault unless you say no"}},
     log};
 
 const Action settle_finding{
-    "settle_finding", "Decide what becomes of a finding.",
+    "settle_finding",
+    "Decide what becomes of a finding.",
     {{"finding", "Finding", FieldKind::finding, true, "its number"},
      {"decision", "Decision", FieldKind::choice, true, "fix and disclose", {}, decisions()},
-     {"words", "What was done or agreed", FieldKind::long_text, true, "ground out; buyer told by letter of 3 May"}},
+     {"words", "What was done or agreed", FieldKind::long_text, true,
+      "ground out; buyer told by letter of 3 May"}},
     settle};
 
 }  // namespace tangmark::db

@@ -17,7 +17,8 @@ using namespace blade;
 // Half a point of HRC between block and reading is usual; more than one wants a look at the tester.
 constexpr std::int64_t tester_off_tenths = 10;
 
-std::optional<std::int64_t> one_figure(Form& form, std::string_view field, const std::string& scale) {
+std::optional<std::int64_t> one_figure(Form& form, std::string_view field,
+                                       const std::string& scale) {
   const auto text = form.maybe_text(field);
   if (!text) return std::nullopt;
   const auto figures = parse_hardness(*text, scale == "file" ? "HRC" : scale, field);
@@ -50,14 +51,17 @@ HardnessReading read_common(Work& work, Form& form, BladeId blade, const std::st
   reading.block_read_tenths = one_figure(form, "block_read", scale);
   reading.on_coupon = form.yes("coupon");
   if (reading.block_nominal_tenths.has_value() != reading.block_read_tenths.has_value())
-    form.add({"block_read", "A check on a block has two figures.", "Give both block and block_read."});
+    form.add(
+        {"block_read", "A check on a block has two figures.", "Give both block and block_read."});
   return reading;
 }
 
 void look_at_block(Work& work, const HardnessReading& reading) {
   if (!reading.block_nominal_tenths || !reading.block_read_tenths) return;
   if (std::llabs(*reading.block_nominal_tenths - *reading.block_read_tenths) > tester_off_tenths)
-    work.warn("The tester reads its block wrong by more than a point: look at it before you trust these figures.");
+    work.warn(
+        "The tester reads its block wrong by more than a point: look at it before you trust these "
+        "figures.");
 }
 
 Outcome<ActionResult> log(Work& work, Form& form) {
@@ -67,8 +71,10 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   const std::vector<std::string> places = read_places(form, figures.size());
   HardnessReading reading = read_common(work, form, blade ? blade->id : BladeId{0}, scale);
   if (form.refused()) return form.problems();
-  const Catch before_heat = reading.on_coupon ? Catch() : reading_before_heat(blade->number, work.at(),
-                                                load_state(work.shop(), *blade).last_heat_at);
+  const Catch before_heat = reading.on_coupon
+                                ? Catch()
+                                : reading_before_heat(blade->number, work.at(),
+                                                      load_state(work.shop(), *blade).last_heat_at);
   work.passes(before_heat);
   if (before_heat) reading.void_why = "taken before the last heat";
   look_at_block(work, reading);
@@ -86,11 +92,19 @@ Outcome<ActionResult> log(Work& work, Form& form) {
 }  // namespace
 
 const Action log_hardness{
-    "log_hardness", "Log hardness readings of a blade or of its coupon.",
+    "log_hardness",
+    "Log hardness readings of a blade or of its coupon.",
     {blade_field(),
      {"readings", "Readings", FieldKind::text, true, "61.5,61,61.5, or 60-62 for a file set"},
-     {"place", "Place", FieldKind::text, false, "edge 40 mm from the heel; one for all or one for each"},
-     {"scale", "Scale", FieldKind::choice, false, "of the tester", "HRC", {"HRC", "HRA", "HV", "file"}},
+     {"place", "Place", FieldKind::text, false,
+      "edge 40 mm from the heel; one for all or one for each"},
+     {"scale",
+      "Scale",
+      FieldKind::choice,
+      false,
+      "of the tester",
+      "HRC",
+      {"HRC", "HRA", "HV", "file"}},
      {"tester", "Tester", FieldKind::text, false, "bench tester, files"},
      {"block", "Block", FieldKind::number, false, "figure on the test block: 60.2"},
      {"block_read", "Block read", FieldKind::number, false, "what the tester showed on it: 60.0"},

@@ -14,7 +14,8 @@ using namespace blade;
 
 std::vector<Field> quench_fields() {
   return {{"bath", "Bath", FieldKind::bath, false, "the tank it went into"},
-          {"medium", "Medium", FieldKind::text, false, "when it is no bath of the shop: still air, plates"},
+          {"medium", "Medium", FieldKind::text, false,
+           "when it is no bath of the shop: still air, plates"},
           {"bath_temperature", "Bath at", FieldKind::temperature, false, "55 C"},
           {"seconds_to_bath", "Seconds to bath", FieldKind::number, false, "1.5"},
           {"set", "Set point", FieldKind::temperature, false, "802 C"},
@@ -50,7 +51,8 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   read_quench(form, entry);
   read_heat(work, form, entry);
   if (!bath && !entry.medium && !form.has("bath"))
-    form.add({"bath", "Nobody said what it was quenched in.", "Give bath, or medium such as still air."});
+    form.add({"bath", "Nobody said what it was quenched in.",
+              "Give bath, or medium such as still air."});
   if (form.refused()) return form.problems();
   if (bath) {
     entry.bath = bath->id;
@@ -59,7 +61,12 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   if (!entry.time_out) entry.time_out = work.at();
   bool goes_on = true;
   if (bath) {
-    goes_on = work.passes(bath_out_of_band(*bath, entry.bath_temperature, work.settings().temperature_unit));
+    const auto& settings = work.settings();
+    goes_on = work.passes(
+        longer_than_bath(*blade, *bath, entry.edge_only == true, settings.length_unit));
+    goes_on = work.passes(bath_out_of_band(*bath, entry.bath_temperature,
+                                           settings.temperature_unit)) &&
+              goes_on;
     goes_on = work.passes(bath_check_overdue(*bath, work.at())) && goes_on;
   }
   const auto id = write_log(work, *blade, std::move(entry));
@@ -70,7 +77,8 @@ Outcome<ActionResult> log(Work& work, Form& form) {
 
 }  // namespace
 
-const Action log_quench{"log_quench", "Log a quench at the moment it happened; the clock to the temper starts.",
-                        joined({{blade_field()}, quench_fields(), time_fields(), heat_fields()}), log};
+const Action log_quench{
+    "log_quench", "Log a quench at the moment it happened; the clock to the temper starts.",
+    joined({{blade_field()}, quench_fields(), time_fields(), heat_fields()}), log};
 
 }  // namespace tangmark::db

@@ -16,7 +16,8 @@ std::vector<Field> step_fields() {
   return {{"set", "Set point", FieldKind::temperature, false, "of a heat: 860 C"},
           {"hold", "Held", FieldKind::duration, false, "time at temperature"},
           {"cycles", "Cycles", FieldKind::number, false, "3"},
-          {"cooled_to_room", "Cooled to room before", FieldKind::yes_no, false, "before a second temper"},
+          {"cooled_to_room", "Cooled to room before", FieldKind::yes_no, false,
+           "before a second temper"},
           {"medium", "Medium", FieldKind::text, false, "of a sub-zero: dry ice and alcohol"},
           {"clay", "Clay", FieldKind::yes_no},
           {"grit", "Grit", FieldKind::text, false, "P400"},
@@ -54,16 +55,19 @@ void read_bench(Form& form, LogEntry& entry) {
   entry.result = form.maybe_text("result");
 }
 
-// A step named by its place on the route; without one, the first open step of the operation is taken.
+// A step named by its place on the route; without one, the first open step of the operation is
+// taken.
 void read_step(Work& work, Form& form, LogEntry& entry) {
   const auto position = form.maybe_whole("step", 1, 1000);
   if (!position) return;
   const auto step = route_step_at(work.shop(), entry.blade, *position);
   if (!step || step->operation != entry.operation)
-    form.add({"step", fmt::format("Step {} of its route is not \"{}\".", *position, entry.operation),
+    form.add({"step",
+              fmt::format("Step {} of its route is not \"{}\".", *position, entry.operation),
               "Leave step out, or give the place of that operation."});
   else if (!step->open())
-    form.add({"step", fmt::format("Step {} of its route is done or skipped.", *position), "Choose an open step."});
+    form.add({"step", fmt::format("Step {} of its route is done or skipped.", *position),
+              "Choose an open step."});
   else
     entry.step = step->id;
 }
@@ -74,8 +78,10 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   std::string operation = words;
   if (!words.empty()) {
     const auto known = operation_named(work.shop(), words, "operation");
-    if (known) operation = known->name;
-    else form.add(known.problem());
+    if (known)
+      operation = known->name;
+    else
+      form.add(known.problem());
   }
   LogEntry entry = read_entry(work, form, blade ? blade->id : BladeId{0}, operation);
   read_bench(form, entry);
@@ -89,12 +95,14 @@ Outcome<ActionResult> log(Work& work, Form& form) {
 
 }  // namespace
 
-const Action log_step{
-    "log_step", "Log one operation on a blade; its step on the route is ticked.",
-    joined({{blade_field(),
-             {"operation", "Operation", FieldKind::text, true, "rough grind"},
-             {"step", "Step", FieldKind::number, false, "its place on the route, when it is there twice"}},
-            time_fields(), step_fields(), heat_fields()}),
-    log};
+const Action log_step{"log_step", "Log one operation on a blade; its step on the route is ticked.",
+                      joined({{blade_field(),
+                               {"operation", "Operation", FieldKind::text, true, "rough grind"},
+                               {"step", "Step", FieldKind::number, false,
+                                "its place on the route, when it is there twice"}},
+                              time_fields(),
+                              step_fields(),
+                              heat_fields()}),
+                      log};
 
 }  // namespace tangmark::db

@@ -12,11 +12,17 @@ namespace {
 using namespace blade;
 
 std::vector<Field> temper_fields() {
-  return {{"kind", "Kind", FieldKind::choice, false, "what was done", "temper",
+  return {{"kind",
+           "Kind",
+           FieldKind::choice,
+           false,
+           "what was done",
+           "temper",
            {"temper", "snap temper", "hold warm"}},
           {"set", "Set point", FieldKind::temperature, true, "200 C"},
           {"hold", "Held", FieldKind::duration, false, "2 h; needed for a temper"},
-          {"cooled_to_room", "Cooled to room before", FieldKind::yes_no, false, "needed from the second temper on"},
+          {"cooled_to_room", "Cooled to room before", FieldKind::yes_no, false,
+           "needed from the second temper on"},
           {"temper_number", "Temper number", FieldKind::number, false, "counted when empty"},
           {"result", "Result", FieldKind::text, false, "colour, or how it straightened"}};
 }
@@ -25,8 +31,10 @@ std::vector<KeptBlade> asked_blades(Work& work, Form& form) {
   std::vector<KeptBlade> blades;
   for (const std::string& number : form.list("blade")) {
     auto blade = blade_named(work.shop(), number, "blade");
-    if (blade) blades.push_back(std::move(blade).value());
-    else form.add(blade.problem());
+    if (blade)
+      blades.push_back(std::move(blade).value());
+    else
+      form.add(blade.problem());
   }
   if (blades.empty() && !form.refused())
     form.add({"blade", "No blade is named.", "Give its number, or several as 23,24,25."});
@@ -40,7 +48,8 @@ Catch batch_differs(Work& work, const std::vector<KeptBlade>& blades, const LogE
     const auto step = open_step(work.shop(), blade.id, entry.operation);
     batch.push_back({blade.number, step && step->temperature ? *step->temperature : *entry.set});
   }
-  return set_points_differ(batch, work.settings().temper_tolerance, work.settings().temperature_unit);
+  return set_points_differ(batch, work.settings().temper_tolerance,
+                           work.settings().temperature_unit);
 }
 
 LogEntry read_temper(Work& work, Form& form) {
@@ -53,9 +62,11 @@ LogEntry read_temper(Work& work, Form& form) {
   entry.temper_number = form.maybe_whole("temper_number", 1, 20);
   entry.result = form.maybe_text("result");
   if (kind != "temper" && kind != "snap temper" && kind != "hold warm")
-    form.add({"kind", "\"" + kind + "\" is no way to temper.", "Use temper, snap temper or hold warm."});
+    form.add(
+        {"kind", "\"" + kind + "\" is no way to temper.", "Use temper, snap temper or hold warm."});
   if (kind == "temper" && !entry.hold && !form.has("hold"))
-    form.add({"hold", "How long it was held is missing.", "Give the time at temperature, such as 2 h."});
+    form.add(
+        {"hold", "How long it was held is missing.", "Give the time at temperature, such as 2 h."});
   return entry;
 }
 
@@ -75,11 +86,14 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   return work.done(numbers);
 }
 
-Field blades_field() { return {"blade", "Blade", FieldKind::blade, true, "its number, or a batch: 23,24,25"}; }
+Field blades_field() {
+  return {"blade", "Blade", FieldKind::blade, true, "its number, or a batch: 23,24,25"};
+}
 
 }  // namespace
 
-const Action log_temper{"log_temper", "Log a temper of one blade or of a batch; also a snap temper or holding warm.",
-                        joined({{blades_field()}, temper_fields(), time_fields(), heat_fields()}), log};
+const Action log_temper{
+    "log_temper", "Log a temper of one blade or of a batch; also a snap temper or holding warm.",
+    joined({{blades_field()}, temper_fields(), time_fields(), heat_fields()}), log};
 
 }  // namespace tangmark::db

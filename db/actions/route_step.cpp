@@ -20,7 +20,8 @@ void read_times(Form& form, RouteStep& step) {
   step.unattended_allowed = form.yes("unattended_allowed");
   step.note = form.maybe_text("note");
   if (step.survival > Share::whole() || step.survival == Share())
-    form.add({"survival", "Of the blades some survive, and not more than all.", "Give a share such as 95 %."});
+    form.add({"survival", "Of the blades some survive, and not more than all.",
+              "Give a share such as 95 %."});
 }
 
 void read_heat_wanted(Form& form, RouteStep& step) {
@@ -34,8 +35,10 @@ void read_heat_wanted(Form& form, RouteStep& step) {
   step.cool_to = form.maybe_temperature("cool_to");
   if (step.low && step.high && *step.high < *step.low)
     form.add({"high", "The window ends below where it begins.", "Give low, then a higher high."});
-  if (step.temperature && ((step.low && *step.temperature < *step.low) || (step.high && *step.temperature > *step.high)))
-    form.add({"set", "The set point lies outside its own window.", "Give a set point between low and high."});
+  if (step.temperature && ((step.low && *step.temperature < *step.low) ||
+                           (step.high && *step.temperature > *step.high)))
+    form.add({"set", "The set point lies outside its own window.",
+              "Give a set point between low and high."});
   if (step.soak && step.soak_max && *step.soak_max < *step.soak)
     form.add({"soak_max", "The longest soak is shorter than the soak.", "Give a longer soak_max."});
 }
@@ -44,14 +47,17 @@ Outcome<ActionResult> add(Work& work, Form& form) {
   const auto blade = asked_blade(work, form);
   RouteStep step{.blade = blade ? blade->id : BladeId{0}};
   const auto operation = operation_named(work.shop(), form.text("operation"), "operation");
-  if (operation) step.operation = operation->name;
-  else if (form.has("operation")) form.add(operation.problem());
+  if (operation)
+    step.operation = operation->name;
+  else if (form.has("operation"))
+    form.add(operation.problem());
   read_times(form, step);
   read_heat_wanted(form, step);
   const auto position = form.maybe_whole("position", 1, 1000);
   if (form.refused()) return form.problems();
   if (!blade->in_work())
-    return Problem{"blade", fmt::format("Blade {} is not in work any more.", blade->number), "Choose a blade in work."};
+    return Problem{"blade", fmt::format("Blade {} is not in work any more.", blade->number),
+                   "Choose a blade in work."};
   const auto route = route_of(work.shop(), blade->id);
   const std::int64_t end = route.empty() ? 1 : route.back().position + 1;
   step.position = std::min(position.value_or(end), end);
@@ -67,11 +73,13 @@ Outcome<ActionResult> skip(Work& work, Form& form) {
   if (form.refused()) return form.problems();
   const auto step = route_step_at(work.shop(), blade->id, position);
   if (!step)
-    return Problem{"step", fmt::format("The route of blade {} has no step {}.", blade->number, position),
+    return Problem{"step",
+                   fmt::format("The route of blade {} has no step {}.", blade->number, position),
                    "Give its place on the route."};
   if (!step->open())
-    return Problem{"step", fmt::format("Step {} ({}) is {}.", position, step->operation,
-                                       step->done_at ? "done" : "skipped already"),
+    return Problem{"step",
+                   fmt::format("Step {} ({}) is {}.", position, step->operation,
+                               step->done_at ? "done" : "skipped already"),
                    "Choose an open step."};
   store_step_skipped(work.shop(), step->id, why);
   return work.done(std::to_string(position));
@@ -80,7 +88,8 @@ Outcome<ActionResult> skip(Work& work, Form& form) {
 }  // namespace
 
 const Action add_route_step{
-    "add_route_step", "Add an operation to the route of a blade.",
+    "add_route_step",
+    "Add an operation to the route of a blade.",
     {blade_field(),
      {"operation", "Operation", FieldKind::text, true, "sub-zero"},
      {"position", "Position", FieldKind::number, false, "at the end when empty"},
@@ -101,7 +110,8 @@ const Action add_route_step{
      {"note", "Note", FieldKind::long_text}},
     add};
 
-const Action skip_step{"skip_step", "Leave a step of a blade's route out, and say why.",
+const Action skip_step{"skip_step",
+                       "Leave a step of a blade's route out, and say why.",
                        {blade_field(),
                         {"step", "Step", FieldKind::number, true, "its place on the route"},
                         {"why", "Why", FieldKind::text, true, "stamped after the handle instead"}},

@@ -18,9 +18,10 @@ using namespace blade;
 
 std::optional<std::int64_t> waiting_commission(const ShopFile& shop, const Blade& blade) {
   if (!blade.item) return std::nullopt;
-  Query query(shop,
-              "SELECT c.number FROM item i JOIN commission c ON c.id = i.commission_id WHERE i.id = ? "
-              "AND i.cancelled_on IS NULL AND c.state NOT IN('delivered', 'declined', 'cancelled')");
+  Query query(
+      shop,
+      "SELECT c.number FROM item i JOIN commission c ON c.id = i.commission_id WHERE i.id = ? "
+      "AND i.cancelled_on IS NULL AND c.state NOT IN('delivered', 'declined', 'cancelled')");
   query.bind(*blade.item);
   if (!query.next()) return std::nullopt;
   return query.integer("number");
@@ -29,7 +30,8 @@ std::optional<std::int64_t> waiting_commission(const ShopFile& shop, const Blade
 bool other_blade_lives(const ShopFile& shop, const KeptBlade& blade) {
   if (!blade.item) return false;
   const auto all = blades_of_item(shop, *blade.item);
-  return std::any_of(all.begin(), all.end(), [&](const KeptBlade& b) { return b.id != blade.id && !b.scrapped_at; });
+  return std::any_of(all.begin(), all.end(),
+                     [&](const KeptBlade& b) { return b.id != blade.id && !b.scrapped_at; });
 }
 
 struct Booking {
@@ -42,11 +44,13 @@ void leave_booked_firings(Work& work, const KeptBlade& blade) {
   {
     Query query(work.shop(),
                 "SELECT m.id, f.id AS firing, f.number, (SELECT count(*) FROM firing_blade a "
-                "WHERE a.firing_id = f.id) AS blades FROM firing_blade m JOIN firing f ON f.id = m.firing_id "
+                "WHERE a.firing_id = f.id) AS blades FROM firing_blade m JOIN firing f ON f.id = "
+                "m.firing_id "
                 "WHERE m.blade_id = ? AND f.state = 'booked'");
     query.bind(blade.id);
     while (query.next())
-      bookings.push_back({query.integer("id"), query.integer("firing"), query.integer("number"), query.integer("blades")});
+      bookings.push_back({query.integer("id"), query.integer("firing"), query.integer("number"),
+                          query.integer("blades")});
   }
   for (const Booking& booking : bookings) {
     delete_row(work.shop(), "firing_blade", booking.row);
@@ -54,7 +58,9 @@ void leave_booked_firings(Work& work, const KeptBlade& blade) {
       work.warn(fmt::format("It was taken out of firing {}.", booking.number));
       continue;
     }
-    Row("firing").set("state", "cancelled").set("cancelled_why", fmt::format("blade {} was scrapped", blade.number))
+    Row("firing")
+        .set("state", "cancelled")
+        .set("cancelled_why", fmt::format("blade {} was scrapped", blade.number))
         .update(work.shop(), booking.firing);
     work.warn(fmt::format("Firing {} held no other blade and is cancelled.", booking.number));
   }
@@ -76,8 +82,9 @@ Outcome<ActionResult> scrap(Work& work, Form& form) {
   const auto cost_to = form.maybe_word<CostGoesTo>("cost_to");
   if (form.refused()) return form.problems();
   if (blade->scrapped_at || blade->delivered_at)
-    return Problem{"blade", fmt::format("Blade {} was {} already.", blade->number,
-                                        blade->scrapped_at ? "scrapped" : "delivered"),
+    return Problem{"blade",
+                   fmt::format("Blade {} was {} already.", blade->number,
+                               blade->scrapped_at ? "scrapped" : "delivered"),
                    "Choose a blade that is still here."};
   if (work.at() < blade->started_at)
     return Problem{"at", "That is before the blade was begun.", "Check the time and its date."};
@@ -96,10 +103,12 @@ Outcome<ActionResult> scrap(Work& work, Form& form) {
 
 }  // namespace
 
-const Action scrap_blade{"scrap_blade", "Scrap a blade; its number is never given again, its cost is kept.",
-                         {blade_field(),
-                          {"why", "Why", FieldKind::text, true, "cracked in the water quench"},
-                          {"cost_to", "Cost goes to", FieldKind::choice, false, "who bears it", {}, {"job", "shop"}}},
-                         scrap};
+const Action scrap_blade{
+    "scrap_blade",
+    "Scrap a blade; its number is never given again, its cost is kept.",
+    {blade_field(),
+     {"why", "Why", FieldKind::text, true, "cracked in the water quench"},
+     {"cost_to", "Cost goes to", FieldKind::choice, false, "who bears it", {}, {"job", "shop"}}},
+    scrap};
 
 }  // namespace tangmark::db

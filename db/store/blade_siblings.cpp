@@ -58,11 +58,15 @@ void add_by_steel(const ShopFile& shop, const KeptBlade& blade, Gathered& all) {
   if (!blade.piece) return;
   const Ancestors from = ancestors_of(shop, *blade.piece);
   for (const stock::KeptLot& lot : from.lots)
-    for (const BladeOfPiece& other : descendants_of(shop, lot.id).blades) all.add(other.id, "lot " + std::to_string(lot.number));
+    for (const BladeOfPiece& other : descendants_of(shop, lot.id).blades)
+      all.add(other.id, "lot " + std::to_string(lot.number));
   for (const stock::KeptBillet& billet : from.billets) {
-    Query query(shop, "SELECT blade.id FROM blade JOIN piece ON piece.id = blade.piece_id WHERE piece.billet_id = ?");
+    Query query(shop,
+                "SELECT blade.id FROM blade JOIN piece ON piece.id = blade.piece_id WHERE "
+                "piece.billet_id = ?");
     query.bind(billet.id);
-    while (query.next()) all.add(query.id<BladeId>("id"), "billet " + std::to_string(billet.number));
+    while (query.next())
+      all.add(query.id<BladeId>("id"), "billet " + std::to_string(billet.number));
   }
 }
 

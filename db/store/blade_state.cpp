@@ -27,15 +27,20 @@ std::optional<Instant> handle_on_item(const ShopFile& shop, const KeptBlade& bla
 BladeState state_from(const ShopFile& shop, const BladeOnRecord& record) {
   BladeState state = state_of(record.blade, record.log, record.route, record.findings);
   // Another blade may have been begun for the item after this one was scrapped.
-  if (!state.scrapped && !state.handle_fitted_at) state.handle_fitted_at = handle_on_item(shop, record.blade);
+  if (!state.scrapped && !state.handle_fitted_at)
+    state.handle_fitted_at = handle_on_item(shop, record.blade);
   return state;
 }
 
 }  // namespace
 
 BladeOnRecord load_record(const ShopFile& shop, const KeptBlade& blade) {
-  BladeOnRecord record{blade, route_of(shop, blade.id), log_of(shop, blade.id), readings_of(shop, blade.id),
-                       findings_of(shop, blade.id), {}};
+  BladeOnRecord record{blade,
+                       route_of(shop, blade.id),
+                       log_of(shop, blade.id),
+                       readings_of(shop, blade.id),
+                       findings_of(shop, blade.id),
+                       {}};
   record.state = state_from(shop, record);
   return record;
 }
@@ -46,7 +51,9 @@ std::optional<BladeOnRecord> load_record(const ShopFile& shop, BladeId id) {
   return load_record(shop, *blade);
 }
 
-BladeState load_state(const ShopFile& shop, const KeptBlade& blade) { return load_record(shop, blade).state; }
+BladeState load_state(const ShopFile& shop, const KeptBlade& blade) {
+  return load_record(shop, blade).state;
+}
 
 Catches blocks(const ShopFile& shop, const KeptBlade& blade, Stage stage, Instant now) {
   return blade::blocks(load_state(shop, blade), stage, now);

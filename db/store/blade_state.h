@@ -33,7 +33,8 @@ std::optional<BladeOnRecord> load_record(const ShopFile& shop, blade::BladeId bl
 blade::BladeState load_state(const ShopFile& shop, const blade::KeptBlade& blade);
 
 /// What stands in the way of handle, certificate or delivery: hard states and open findings.
-Catches blocks(const ShopFile& shop, const blade::KeptBlade& blade, blade::Stage stage, Instant now);
+Catches blocks(const ShopFile& shop, const blade::KeptBlade& blade, blade::Stage stage,
+               Instant now);
 
 /// The shop's rule for the wait between quench and temper.
 blade::TemperClock temper_clock(const commission::ShopSettings& settings);

@@ -38,14 +38,20 @@ KeptBlade blade_from(const Query& row) {
 Row row_of(const Blade& blade) {
   Row row("blade");
   row.set("number", blade.number).set("item_id", blade.item).set("model_id", blade.model);
-  row.set("piece_id", blade.piece).set("title", blade.title).set_word("construction", blade.construction);
+  row.set("piece_id", blade.piece)
+      .set("title", blade.title)
+      .set_word("construction", blade.construction);
   row.set("grade", blade.grade).set("length_nm", blade.length).set("width_nm", blade.width);
   row.set("thickness_nm", blade.thickness).set("hardness_aim", blade.hardness_aim);
-  row.set("started_at", blade.started_at).set("due", blade.due).set("finished_at", blade.finished_at);
+  row.set("started_at", blade.started_at)
+      .set("due", blade.due)
+      .set("finished_at", blade.finished_at);
   row.set("scrapped_at", blade.scrapped_at).set("scrap_why", blade.scrap_why);
   row.set("delivered_at", blade.delivered_at);
-  if (blade.scrap_cost_to) row.set_word("scrap_cost_to", *blade.scrap_cost_to);
-  else row.set_null("scrap_cost_to");
+  if (blade.scrap_cost_to)
+    row.set_word("scrap_cost_to", *blade.scrap_cost_to);
+  else
+    row.set_null("scrap_cost_to");
   return row;
 }
 
@@ -71,15 +77,9 @@ std::string pattern_of(std::string_view text) {
 }
 
 BladeLine line_from(const Query& row) {
-  return {row.id<BladeId>("id"),
-          row.integer("number"),
-          row.text("title"),
-          row.maybe_text("grade"),
-          row.maybe_integer("commission"),
-          row.maybe_text("tag"),
-          row.maybe_date("due"),
-          !row.is_null("finished_at"),
-          !row.is_null("scrapped_at"),
+  return {row.id<BladeId>("id"),       row.integer("number"),           row.text("title"),
+          row.maybe_text("grade"),     row.maybe_integer("commission"), row.maybe_text("tag"),
+          row.maybe_date("due"),       !row.is_null("finished_at"),     !row.is_null("scrapped_at"),
           !row.is_null("delivered_at")};
 }
 
@@ -97,7 +97,8 @@ std::optional<KeptBlade> find_blade(const ShopFile& shop, std::int64_t number) {
   return one_of(std::move(query));
 }
 
-Outcome<KeptBlade> blade_named(const ShopFile& shop, std::string_view text, std::string_view field) {
+Outcome<KeptBlade> blade_named(const ShopFile& shop, std::string_view text,
+                               std::string_view field) {
   std::int64_t number = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
   if (error != std::errc() || end != text.data() + text.size())
@@ -108,9 +109,13 @@ Outcome<KeptBlade> blade_named(const ShopFile& shop, std::string_view text, std:
                  "Give the number of a blade that is in the shop."};
 }
 
-BladeId insert_blade(const ShopFile& shop, const Blade& blade) { return BladeId{row_of(blade).insert(shop)}; }
+BladeId insert_blade(const ShopFile& shop, const Blade& blade) {
+  return BladeId{row_of(blade).insert(shop)};
+}
 
-void store_blade(const ShopFile& shop, const KeptBlade& blade) { row_of(blade).update(shop, blade.id.row()); }
+void store_blade(const ShopFile& shop, const KeptBlade& blade) {
+  row_of(blade).update(shop, blade.id.row());
+}
 
 std::vector<KeptBlade> blades_in_work(const ShopFile& shop) {
   return all_of(Query(shop,
@@ -124,17 +129,20 @@ std::vector<KeptBlade> blades_of_item(const ShopFile& shop, commission::ItemId i
   return all_of(std::move(query));
 }
 
-std::vector<BladeLine> list_blades(const ShopFile& shop, std::string_view text, Which which, int most) {
+std::vector<BladeLine> list_blades(const ShopFile& shop, std::string_view text, Which which,
+                                   int most) {
   std::string sql =
-      "SELECT b.id, b.number, b.title, b.grade, c.number AS commission, p.tag, b.due, b.finished_at, "
+      "SELECT b.id, b.number, b.title, b.grade, c.number AS commission, p.tag, b.due, "
+      "b.finished_at, "
       "b.scrapped_at, b.delivered_at FROM blade b "
       "LEFT JOIN item i ON i.id = b.item_id LEFT JOIN commission c ON c.id = i.commission_id "
       "LEFT JOIN piece p ON p.id = b.piece_id WHERE 1";
   if (which == Which::in_work)
     sql += " AND b.finished_at IS NULL AND b.scrapped_at IS NULL AND b.delivered_at IS NULL";
   if (!text.empty())
-    sql += " AND (b.number || ' ' || b.title || ' ' || coalesce(b.grade, '') || ' ' || "
-           "coalesce(p.tag, '') || ' ' || coalesce(c.number, '')) LIKE ? ESCAPE '\\'";
+    sql +=
+        " AND (b.number || ' ' || b.title || ' ' || coalesce(b.grade, '') || ' ' || "
+        "coalesce(p.tag, '') || ' ' || coalesce(c.number, '')) LIKE ? ESCAPE '\\'";
   Query query(shop, sql + " ORDER BY b.number DESC LIMIT ?");
   if (!text.empty()) query.bind(pattern_of(text));
   query.bind(most);

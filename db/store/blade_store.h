@@ -15,7 +15,8 @@ namespace tangmark::db {
 std::optional<blade::KeptBlade> load_blade(const ShopFile& shop, blade::BladeId id);
 std::optional<blade::KeptBlade> find_blade(const ShopFile& shop, std::int64_t number);
 /// The blade whose number was typed into `field`; refuses one that is not in the shop.
-Outcome<blade::KeptBlade> blade_named(const ShopFile& shop, std::string_view text, std::string_view field);
+Outcome<blade::KeptBlade> blade_named(const ShopFile& shop, std::string_view text,
+                                      std::string_view field);
 
 blade::BladeId insert_blade(const ShopFile& shop, const blade::Blade& blade);
 /// Stores every field anew. The number must be the one it has.
@@ -42,6 +43,7 @@ enum class Which { in_work, all };
 
 /// Blades whose number, title, grade, blank or commission holds the text, the newest first; at most
 /// `most`. An empty text finds all.
-std::vector<BladeLine> list_blades(const ShopFile& shop, std::string_view text, Which which, int most = 500);
+std::vector<BladeLine> list_blades(const ShopFile& shop, std::string_view text, Which which,
+                                   int most = 500);
 
 }  // namespace tangmark::db

@@ -54,7 +54,8 @@ std::optional<KeptFinding> find_finding(const ShopFile& shop, std::int64_t numbe
   return finding_from(query);
 }
 
-Outcome<KeptFinding> finding_named(const ShopFile& shop, std::string_view text, std::string_view field) {
+Outcome<KeptFinding> finding_named(const ShopFile& shop, std::string_view text,
+                                   std::string_view field) {
   std::int64_t number = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
   if (error == std::errc() && end == text.data() + text.size())

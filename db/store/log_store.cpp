@@ -21,7 +21,8 @@ void read_heat(const Query& row, LogEntry& entry) {
   entry.bath = row.maybe_id<stock::BathId>("bath_id");
   entry.medium = row.maybe_text("medium");
   entry.bath_temperature = row.maybe_temperature("bath_k1800");
-  if (const auto ms = row.maybe_integer("seconds_to_bath_ms")) entry.to_bath = std::chrono::milliseconds(*ms);
+  if (const auto ms = row.maybe_integer("seconds_to_bath_ms"))
+    entry.to_bath = std::chrono::milliseconds(*ms);
   entry.clay = row.maybe_yes("clay");
   entry.edge_only = row.maybe_yes("edge_only");
   entry.temper_number = row.maybe_integer("temper_number");
@@ -66,16 +67,22 @@ void set_heat(Row& row, const LogEntry& entry) {
   row.set("firing_id", entry.firing).set("set_k1800", entry.set).set("read_k1800", entry.read);
   row.set("hold_s", entry.hold).set("time_in", entry.time_in).set("time_out", entry.time_out);
   row.set("cooling", entry.cooling).set("protection", entry.protection).set("cycles", entry.cycles);
-  row.set("bath_id", entry.bath).set("medium", entry.medium).set("bath_k1800", entry.bath_temperature);
+  row.set("bath_id", entry.bath)
+      .set("medium", entry.medium)
+      .set("bath_k1800", entry.bath_temperature);
   std::optional<std::int64_t> to_bath_ms;
   if (entry.to_bath) to_bath_ms = entry.to_bath->count();
-  row.set("seconds_to_bath_ms", to_bath_ms).set("clay", entry.clay).set("edge_only", entry.edge_only);
+  row.set("seconds_to_bath_ms", to_bath_ms)
+      .set("clay", entry.clay)
+      .set("edge_only", entry.edge_only);
   row.set("temper_number", entry.temper_number).set("cooled_to_room", entry.cooled_to_room);
 }
 
 void set_bench(Row& row, const LogEntry& entry) {
   row.set("warp_nm", entry.warp).set("edge_nm", entry.edge).set("grit", entry.grit);
-  row.set("belts_ppm", entry.belts).set("etchant", entry.etchant).set("strength_ppm", entry.strength);
+  row.set("belts_ppm", entry.belts)
+      .set("etchant", entry.etchant)
+      .set("strength_ppm", entry.strength);
   row.set("passes", entry.passes).set("resist", entry.resist).set("mass_in_ug", entry.mass_in);
   row.set("mass_out_ug", entry.mass_out).set("gas_ug", entry.gas).set("result", entry.result);
   row.set("note", entry.note);
@@ -90,10 +97,11 @@ std::vector<KeptLogEntry> all_of(Query query) {
 }  // namespace
 
 std::vector<KeptLogEntry> log_of(const ShopFile& shop, BladeId blade) {
-  Query query(shop,
-              "SELECT * FROM log_entry e WHERE blade_id = ? AND operation <> 'struck out' AND NOT EXISTS "
-              "(SELECT 1 FROM log_entry c WHERE c.supersedes_id = e.id AND c.blade_id = e.blade_id) "
-              "ORDER BY started_at, id");
+  Query query(
+      shop,
+      "SELECT * FROM log_entry e WHERE blade_id = ? AND operation <> 'struck out' AND NOT EXISTS "
+      "(SELECT 1 FROM log_entry c WHERE c.supersedes_id = e.id AND c.blade_id = e.blade_id) "
+      "ORDER BY started_at, id");
   query.bind(blade);
   return all_of(std::move(query));
 }
@@ -105,10 +113,11 @@ std::vector<KeptLogEntry> whole_log_of(const ShopFile& shop, BladeId blade) {
 }
 
 std::vector<KeptLogEntry> log_of_firing(const ShopFile& shop, kiln::FiringId firing) {
-  Query query(shop,
-              "SELECT * FROM log_entry e WHERE firing_id = ? AND operation <> 'struck out' AND NOT EXISTS "
-              "(SELECT 1 FROM log_entry c WHERE c.supersedes_id = e.id AND c.blade_id = e.blade_id) "
-              "ORDER BY started_at, id");
+  Query query(
+      shop,
+      "SELECT * FROM log_entry e WHERE firing_id = ? AND operation <> 'struck out' AND NOT EXISTS "
+      "(SELECT 1 FROM log_entry c WHERE c.supersedes_id = e.id AND c.blade_id = e.blade_id) "
+      "ORDER BY started_at, id");
   query.bind(firing);
   return all_of(std::move(query));
 }
@@ -137,7 +146,9 @@ std::optional<Instant> newest_entry_typed_at(const ShopFile& shop, BladeId blade
 
 LogEntryId insert_log_entry(const ShopFile& shop, const LogEntry& entry) {
   Row row("log_entry");
-  row.set("blade_id", entry.blade).set("route_step_id", entry.step).set("operation", entry.operation);
+  row.set("blade_id", entry.blade)
+      .set("route_step_id", entry.step)
+      .set("operation", entry.operation);
   row.set("started_at", entry.started_at).set("ended_at", entry.ended_at);
   row.set("entered_at", entry.entered_at).set_word("how_timed", entry.how_timed);
   row.set("supersedes_id", entry.supersedes).set("why", entry.why).set("who", entry.who);

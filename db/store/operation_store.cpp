@@ -18,13 +18,15 @@ std::vector<ShopOperation> all_operations(const ShopFile& shop) {
   return operations;
 }
 
-Outcome<ShopOperation> operation_named(const ShopFile& shop, std::string_view text, std::string_view field) {
+Outcome<ShopOperation> operation_named(const ShopFile& shop, std::string_view text,
+                                       std::string_view field) {
   std::string wanted = folded(text);
   if (wanted == "normalise") wanted = "normalize";
   for (ShopOperation& known : all_operations(shop))
     if (folded(known.name) == wanted) return std::move(known);
-  return Problem{std::string(field), fmt::format("\"{}\" is no operation of the trade or of this shop.", text),
-                 "Use words such as forge, harden, temper, finish grind, or add it with add_operation."};
+  return Problem{
+      std::string(field), fmt::format("\"{}\" is no operation of the trade or of this shop.", text),
+      "Use words such as forge, harden, temper, finish grind, or add it with add_operation."};
 }
 
 }  // namespace tangmark::db

@@ -20,7 +20,8 @@ struct ShopOperation {
 
 /// The operation of that name, in small or capital letters; refuses one that neither the trade nor
 /// the shop knows.
-Outcome<ShopOperation> operation_named(const ShopFile& shop, std::string_view text, std::string_view field);
+Outcome<ShopOperation> operation_named(const ShopFile& shop, std::string_view text,
+                                       std::string_view field);
 /// All operations, those of the trade in the order of a job, then the shop's own by name.
 std::vector<ShopOperation> all_operations(const ShopFile& shop);
 

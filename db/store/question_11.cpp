@@ -53,7 +53,8 @@ struct Asked {
 };
 
 bool fits(const Asked& asked, const BladeOnRecord& record) {
-  if (asked.medium && folded(record.state.quench_medium.value_or("")).find(folded(*asked.medium)) == std::string::npos)
+  if (asked.medium && folded(record.state.quench_medium.value_or("")).find(folded(*asked.medium)) ==
+                          std::string::npos)
     return false;
   if (!asked.thickness) return true;
   if (!record.blade.thickness) return false;
@@ -75,11 +76,13 @@ GROUP BY blade.id ORDER BY at DESC LIMIT 400)");
 Outcome<Asked> read_asked(const ShopFile& shop, const Given& given) {
   Asked asked{given_text(given, "grade").value_or(""), given_text(given, "medium"), {}};
   if (asked.grade.empty())
-    return Problem{"grade", "Which steel is meant is not said.", "Write grade=, for example grade=80CrV2."};
+    return Problem{"grade", "Which steel is meant is not said.",
+                   "Write grade=, for example grade=80CrV2."};
   if (const auto text = given_text(given, "thickness")) {
     const auto thickness = parse_length(*text, load_settings(shop).length_unit, "thickness");
     if (!thickness) return thickness.problem();
-    if (*thickness == Length()) return Problem{"thickness", "A blade has a thickness.", "Write it as 2.5 mm."};
+    if (*thickness == Length())
+      return Problem{"thickness", "A blade has a thickness.", "Write it as 2.5 mm."};
     asked.thickness = *thickness;
   }
   return asked;
@@ -106,8 +109,11 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   const auto asked = read_asked(shop, given);
   if (!asked) return asked.problems();
   const auto settings = load_settings(shop);
-  Answer answer{"What was done last time with " + asked->grade + ", and how hard did it come out?", {},
-                {"Blade", "Day", "Thickness", "Set", "Soak", "Quenched in", "Bath at", "Tempers", "Hardness", "Findings"}, {}};
+  Answer answer{"What was done last time with " + asked->grade + ", and how hard did it come out?",
+                {},
+                {"Blade", "Day", "Thickness", "Set", "Soak", "Quenched in", "Bath at", "Tempers",
+                 "Hardness", "Findings"},
+                {}};
   for (const BladeId id : hardened_of_grade(shop, asked->grade)) {
     const auto record = load_record(shop, id);
     const KeptLogEntry* harden = record ? last_harden(*record) : nullptr;
@@ -115,18 +121,22 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
     answer.rows.push_back(row_of(*record, *harden, settings));
     if (answer.rows.size() == most_rows) break;
   }
-  if (answer.rows.empty()) answer.sentences.push_back("Nothing like it is on record.");
-  else answer.sentences.push_back(fmt::format("{} on record, the last on {}: {}.", answer.rows.size(), answer.rows[0][1],
-                                              answer.rows[0][8]));
+  if (answer.rows.empty())
+    answer.sentences.push_back("Nothing like it is on record.");
+  else
+    answer.sentences.push_back(fmt::format("{} on record, the last on {}: {}.", answer.rows.size(),
+                                           answer.rows[0][1], answer.rows[0][8]));
   return answer;
 }
 
 }  // namespace
 
-const Question question_11{11, "What did I do last time with this steel, oil and thickness, and how hard did it come out?",
-                           {{"grade", "Steel", FieldKind::text, true, "80CrV2"},
-                            {"medium", "Quenched in", FieldKind::text, false, "medium oil"},
-                            {"thickness", "Thickness", FieldKind::length, false, "2.5 mm; a fifth either way counts"}},
-                           answer};
+const Question question_11{
+    11,
+    "What did I do last time with this steel, oil and thickness, and how hard did it come out?",
+    {{"grade", "Steel", FieldKind::text, true, "80CrV2"},
+     {"medium", "Quenched in", FieldKind::text, false, "medium oil"},
+     {"thickness", "Thickness", FieldKind::length, false, "2.5 mm; a fifth either way counts"}},
+    answer};
 
 }  // namespace tangmark::db

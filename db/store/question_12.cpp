@@ -22,19 +22,26 @@ std::string hardness_of(const BladeOnRecord& record) {
 Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
   const auto blade = given_thing(shop, given, "blade", blade_named);
   if (!blade) return blade.problems();
-  Answer answer{fmt::format("Which others shared the firing, oil and bar of blade {}?", blade->number), {},
-                {"Blade", "Title", "Shares", "State", "Hardness"}, {}};
+  Answer answer{
+      fmt::format("Which others shared the firing, oil and bar of blade {}?", blade->number),
+      {},
+      {"Blade", "Title", "Shares", "State", "Hardness"},
+      {}};
   std::set<std::int64_t> others, delivered;
   for (const Sibling& sibling : siblings_of(shop, *blade)) {
     const BladeOnRecord record = load_record(shop, sibling.blade);
     others.insert(sibling.blade.number);
     if (sibling.blade.delivered_at) delivered.insert(sibling.blade.number);
-    answer.rows.push_back({std::to_string(sibling.blade.number), sibling.blade.title, sibling.shares,
-                           sibling.blade.delivered_at ? "delivered" : blade::state_text(record.state, now),
-                           hardness_of(record)});
+    answer.rows.push_back(
+        {std::to_string(sibling.blade.number), sibling.blade.title, sibling.shares,
+         sibling.blade.delivered_at ? "delivered" : blade::state_text(record.state, now),
+         hardness_of(record)});
   }
-  if (others.empty()) answer.sentences.push_back("Nothing on record shares its firing, bath or bar.");
-  else answer.sentences.push_back(fmt::format("{} other blades share something with it.", others.size()));
+  if (others.empty())
+    answer.sentences.push_back("Nothing on record shares its firing, bath or bar.");
+  else
+    answer.sentences.push_back(
+        fmt::format("{} other blades share something with it.", others.size()));
   if (!delivered.empty())
     answer.sentences.push_back(fmt::format("{} of them are with their buyers.", delivered.size()));
   return answer;
@@ -42,7 +49,9 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
 
 }  // namespace
 
-const Question question_12{12, "A blade came back soft: which others shared its firing, oil or bar?",
-                           {{"blade", "Blade", FieldKind::blade, true, "23"}}, answer};
+const Question question_12{12,
+                           "A blade came back soft: which others shared its firing, oil or bar?",
+                           {{"blade", "Blade", FieldKind::blade, true, "23"}},
+                           answer};
 
 }  // namespace tangmark::db

@@ -29,12 +29,15 @@ std::string where_of(const std::string& operation) {
   return known->hot ? "forge" : "bench";
 }
 
-std::optional<Ready> ready_work(const ShopFile& shop, const KeptBlade& blade, const commission::ShopSettings& settings) {
+std::optional<Ready> ready_work(const ShopFile& shop, const KeptBlade& blade,
+                                const commission::ShopSettings& settings) {
   const BladeOnRecord record = load_record(shop, blade);
   const auto next = next_step(record.state, record.route, temper_clock(settings), settings.zone);
   if (!next) return std::nullopt;
-  Ready ready{blade.number, blade.title, next->operation, where_of(next->operation), Duration(),
-              record.state.stage == HeatStage::quenched, blade.due};
+  Ready ready{blade.number,    blade.title,
+              next->operation, where_of(next->operation),
+              Duration(),      record.state.stage == HeatStage::quenched,
+              blade.due};
   for (const KeptRouteStep& step : record.route)
     if (next->step && step.id == *next->step) ready.needs = step.hands_on + step.attended;
   return ready;
@@ -66,23 +69,30 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
     if (ready && ready->needs <= *free && (*kiln || ready->where != "kiln")) work.push_back(*ready);
   }
   std::sort(work.begin(), work.end(), before);
-  Answer answer{fmt::format("What can be done in {}?", to_text(*free)), {},
-                {"Blade", "Title", "Operation", "Where", "Hands-on and attended", "Due"}, {}};
+  Answer answer{fmt::format("What can be done in {}?", to_text(*free)),
+                {},
+                {"Blade", "Title", "Operation", "Where", "Hands-on and attended", "Due"},
+                {}};
   Duration all{};
   for (const Ready& ready : work) {
     all += ready.needs;
     answer.rows.push_back({std::to_string(ready.blade), ready.title, ready.operation, ready.where,
-                           ready.needs > Duration() ? to_text(ready.needs) : "", ready.due ? to_stored(*ready.due) : ""});
+                           ready.needs > Duration() ? to_text(ready.needs) : "",
+                           ready.due ? to_stored(*ready.due) : ""});
   }
-  if (work.empty()) answer.sentences.push_back("Nothing that is ready fits.");
-  else answer.sentences.push_back(fmt::format("{} ready, {} of work in all; what is most pressing stands first.",
-                                              work.size(), to_text(all)));
+  if (work.empty())
+    answer.sentences.push_back("Nothing that is ready fits.");
+  else
+    answer.sentences.push_back(
+        fmt::format("{} ready, {} of work in all; what is most pressing stands first.", work.size(),
+                    to_text(all)));
   return answer;
 }
 
 }  // namespace
 
-const Question question_16{16, "What do I do today with three free hours and the kiln on?",
+const Question question_16{16,
+                           "What do I do today with three free hours and the kiln on?",
                            {{"free", "Free time", FieldKind::duration, false, "3 h", "3 h"},
                             {"kiln", "Kiln on", FieldKind::yes_no, false, "yes", "yes"}},
                            answer};

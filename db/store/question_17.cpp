@@ -21,21 +21,26 @@ Outcome<By> read_by(const Given& given) {
   if (text == "steel") return By::steel;
   if (text == "quench") return By::quench;
   if (text == "length") return By::length;
-  return Problem{"by", "\"" + text + "\" is no way to sort them.", "Write by=steel, by=quench or by=length."};
+  return Problem{"by", "\"" + text + "\" is no way to sort them.",
+                 "Write by=steel, by=quench or by=length."};
 }
 
 // Lengths in steps of 100 mm, or of 4 in for a shop that thinks in inches.
 std::string length_group(Length length, LengthUnit unit) {
-  const Length step = unit == LengthUnit::inch ? Length::nanometres(4 * 25'400'000) : Length::millimetres(100);
+  const Length step =
+      unit == LengthUnit::inch ? Length::nanometres(4 * 25'400'000) : Length::millimetres(100);
   const std::int64_t n = length.nanometres() / step.nanometres();
   return to_text(step * n, unit) + " to " + to_text(step * (n + 1), unit);
 }
 
 std::string group_of(const Query& row, By by, LengthUnit unit) {
   switch (by) {
-    case By::steel: return row.is_null("grade") ? "not on record" : row.text("grade");
-    case By::quench: return row.is_null("medium") ? "not on record" : row.text("medium");
-    case By::length: return length_group(row.length("length_nm"), unit);
+    case By::steel:
+      return row.is_null("grade") ? "not on record" : row.text("grade");
+    case By::quench:
+      return row.is_null("medium") ? "not on record" : row.text("medium");
+    case By::length:
+      return length_group(row.length("length_nm"), unit);
   }
   return {};
 }
@@ -62,30 +67,45 @@ FROM blade WHERE EXISTS(SELECT 1 FROM live WHERE blade_id = blade.id AND operati
   return groups;
 }
 
-std::string out_of(std::int64_t some, std::int64_t all) { return fmt::format("{} of {}", some, all); }
+std::string out_of(std::int64_t some, std::int64_t all) {
+  return fmt::format("{} of {}", some, all);
+}
 
 Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   const auto by = read_by(given);
   if (!by) return by.problems();
-  Answer answer{"How many cracked and warped?", {}, {"Group", "Hardened", "Cracked", "Warped", "Scrapped"}, {}};
+  Answer answer{"How many cracked and warped?",
+                {},
+                {"Group", "Hardened", "Cracked", "Warped", "Scrapped"},
+                {}};
   Count all;
   for (const auto& [group, count] : counted(shop, *by, load_settings(shop).length_unit)) {
-    answer.rows.push_back({group, std::to_string(count.hardened), out_of(count.cracked, count.hardened),
-                           out_of(count.warped, count.hardened), out_of(count.scrapped, count.hardened)});
+    answer.rows.push_back(
+        {group, std::to_string(count.hardened), out_of(count.cracked, count.hardened),
+         out_of(count.warped, count.hardened), out_of(count.scrapped, count.hardened)});
     all.hardened += count.hardened;
     all.cracked += count.cracked;
     all.warped += count.warped;
   }
-  if (all.hardened == 0) answer.sentences.push_back("No hardening is on record.");
-  else answer.sentences.push_back(fmt::format("{} cracked and {} warped.", out_of(all.cracked, all.hardened),
-                                              out_of(all.warped, all.hardened)));
+  if (all.hardened == 0)
+    answer.sentences.push_back("No hardening is on record.");
+  else
+    answer.sentences.push_back(fmt::format("{} cracked and {} warped.",
+                                           out_of(all.cracked, all.hardened),
+                                           out_of(all.warped, all.hardened)));
   return answer;
 }
 
 }  // namespace
 
-const Question question_17{17, "What is my crack and warp rate by steel, quench or length?",
-                           {{"by", "Sorted by", FieldKind::choice, false, "steel, quench or length", "steel",
+const Question question_17{17,
+                           "What is my crack and warp rate by steel, quench or length?",
+                           {{"by",
+                             "Sorted by",
+                             FieldKind::choice,
+                             false,
+                             "steel, quench or length",
+                             "steel",
                              {"steel", "quench", "length"}}},
                            answer};
 

@@ -47,13 +47,15 @@ std::vector<KeptRouteStep> route_of(const ShopFile& shop, BladeId blade) {
   return route;
 }
 
-std::optional<KeptRouteStep> route_step_at(const ShopFile& shop, BladeId blade, std::int64_t position) {
+std::optional<KeptRouteStep> route_step_at(const ShopFile& shop, BladeId blade,
+                                           std::int64_t position) {
   Query query(shop, "SELECT * FROM route_step WHERE blade_id = ? AND position = ?");
   query.bind(blade).bind(position);
   return one_of(std::move(query));
 }
 
-std::optional<KeptRouteStep> open_step(const ShopFile& shop, BladeId blade, std::string_view operation) {
+std::optional<KeptRouteStep> open_step(const ShopFile& shop, BladeId blade,
+                                       std::string_view operation) {
   Query query(shop,
               "SELECT * FROM route_step WHERE blade_id = ? AND operation = ? AND done_at IS NULL "
               "AND skipped_why IS NULL ORDER BY position LIMIT 1");
@@ -64,7 +66,9 @@ std::optional<KeptRouteStep> open_step(const ShopFile& shop, BladeId blade, std:
 RouteStepId insert_route_step(const ShopFile& shop, const RouteStep& step) {
   Row row("route_step");
   row.set("blade_id", step.blade).set("position", step.position).set("operation", step.operation);
-  row.set("hands_on_s", step.hands_on).set("attended_s", step.attended).set("unattended_s", step.unattended);
+  row.set("hands_on_s", step.hands_on)
+      .set("attended_s", step.attended)
+      .set("unattended_s", step.unattended);
   row.set("survival_ppm", step.survival).set("temperature_k1800", step.temperature);
   row.set("low_k1800", step.low).set("high_k1800", step.high).set("soak_s", step.soak);
   row.set("soak_max_s", step.soak_max).set("medium", step.medium).set("gap_max_s", step.gap_max);

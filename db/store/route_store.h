@@ -11,9 +11,11 @@ namespace tangmark::db {
 
 /// The planned operations of a blade, in their order.
 std::vector<blade::KeptRouteStep> route_of(const ShopFile& shop, blade::BladeId blade);
-std::optional<blade::KeptRouteStep> route_step_at(const ShopFile& shop, blade::BladeId blade, std::int64_t position);
+std::optional<blade::KeptRouteStep> route_step_at(const ShopFile& shop, blade::BladeId blade,
+                                                  std::int64_t position);
 /// The first open step of this operation, or nothing.
-std::optional<blade::KeptRouteStep> open_step(const ShopFile& shop, blade::BladeId blade, std::string_view operation);
+std::optional<blade::KeptRouteStep> open_step(const ShopFile& shop, blade::BladeId blade,
+                                              std::string_view operation);
 
 blade::RouteStepId insert_route_step(const ShopFile& shop, const blade::RouteStep& step);
 /// Ticks a step, or opens it again with nothing.

@@ -27,9 +27,9 @@ enum class CostGoesTo { job, shop };
 /// given again, not even after a scrap.
 struct Blade {
   std::int64_t number = 0;
-  std::optional<commission::ItemId> item{};   ///< none: made without knowing for what
+  std::optional<commission::ItemId> item{};  ///< none: made without knowing for what
   std::optional<commission::ModelId> model{};
-  std::optional<stock::PieceId> piece{};      ///< the blank; none: an unlisted bar
+  std::optional<stock::PieceId> piece{};  ///< the blank; none: an unlisted bar
   std::string title{};
   commission::Construction construction = commission::Construction::monosteel;
   std::optional<std::string> grade{};
@@ -74,7 +74,7 @@ using KeptRouteStep = Kept<RouteStep, RouteStepId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<blade::CostGoesTo> = std::array{
-    std::pair{blade::CostGoesTo::job, std::string_view{"job"}},
-    std::pair{blade::CostGoesTo::shop, std::string_view{"shop"}}};
+inline constexpr auto trade_words<blade::CostGoesTo> =
+    std::array{std::pair{blade::CostGoesTo::job, std::string_view{"job"}},
+               std::pair{blade::CostGoesTo::shop, std::string_view{"shop"}}};
 }  // namespace tangmark

@@ -19,8 +19,8 @@ Catches blocks(const BladeState& state, Stage stage, Instant now);
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<blade::Stage> = std::array{
-    std::pair{blade::Stage::handle, std::string_view{"handle"}},
-    std::pair{blade::Stage::certificate, std::string_view{"certificate"}},
-    std::pair{blade::Stage::delivery, std::string_view{"delivery"}}};
+inline constexpr auto trade_words<blade::Stage> =
+    std::array{std::pair{blade::Stage::handle, std::string_view{"handle"}},
+               std::pair{blade::Stage::certificate, std::string_view{"certificate"}},
+               std::pair{blade::Stage::delivery, std::string_view{"delivery"}}};
 }  // namespace tangmark

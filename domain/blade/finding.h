@@ -17,7 +17,15 @@
 namespace tangmark::blade {
 
 /// What became of a finding. `open` blocks handle, certificate and delivery.
-enum class Decision { open, scrap, fix_and_disclose, disclose, sell_as_second, buyer_accepts, no_fault };
+enum class Decision {
+  open,
+  scrap,
+  fix_and_disclose,
+  disclose,
+  sell_as_second,
+  buyer_accepts,
+  no_fault
+};
 
 /// Something seen on a blade: a crack, warp, soft area, delamination, inclusion, decarb, or the
 /// pattern or hamon that came out.
@@ -25,7 +33,8 @@ struct Finding {
   std::int64_t number = 0;
   BladeId blade;
   Instant at{};
-  std::string kind{};   ///< "crack", "delamination", "soft area", "pattern result", "hamon", "warp" ...
+  std::string
+      kind{};  ///< "crack", "delamination", "soft area", "pattern result", "hamon", "warp" ...
   std::string words{};
   std::optional<std::string> place{}, side{};
   std::optional<Length> size{};
@@ -41,12 +50,12 @@ using KeptFinding = Kept<Finding, FindingId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<blade::Decision> = std::array{
-    std::pair{blade::Decision::open, std::string_view{"open"}},
-    std::pair{blade::Decision::scrap, std::string_view{"scrap"}},
-    std::pair{blade::Decision::fix_and_disclose, std::string_view{"fix and disclose"}},
-    std::pair{blade::Decision::disclose, std::string_view{"disclose"}},
-    std::pair{blade::Decision::sell_as_second, std::string_view{"sell as second"}},
-    std::pair{blade::Decision::buyer_accepts, std::string_view{"buyer accepts"}},
-    std::pair{blade::Decision::no_fault, std::string_view{"no fault"}}};
+inline constexpr auto trade_words<blade::Decision> =
+    std::array{std::pair{blade::Decision::open, std::string_view{"open"}},
+               std::pair{blade::Decision::scrap, std::string_view{"scrap"}},
+               std::pair{blade::Decision::fix_and_disclose, std::string_view{"fix and disclose"}},
+               std::pair{blade::Decision::disclose, std::string_view{"disclose"}},
+               std::pair{blade::Decision::sell_as_second, std::string_view{"sell as second"}},
+               std::pair{blade::Decision::buyer_accepts, std::string_view{"buyer accepts"}},
+               std::pair{blade::Decision::no_fault, std::string_view{"no fault"}}};
 }  // namespace tangmark

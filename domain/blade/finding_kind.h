@@ -8,9 +8,9 @@
 
 namespace tangmark::blade {
 
-/// What is seen on blades. A fault waits for a decision; a result (layers, carbides, a hamon) is what
-/// came out and waits for one only when it is marked as affecting the blade.
-/// Source: common practice, no source.
+/// What is seen on blades. A fault waits for a decision; a result (layers, carbides, a hamon) is
+/// what came out and waits for one only when it is marked as affecting the blade. Source: common
+/// practice, no source.
 struct KnownFinding {
   std::string_view kind;  ///< "crack"
   bool fault;

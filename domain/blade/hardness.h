@@ -16,10 +16,10 @@ namespace tangmark::blade {
 struct HardnessReading {
   BladeId blade;
   Instant at{}, entered_at{};
-  std::string place{};                 ///< "edge, 40 mm from the heel"
-  std::optional<Share> along{}, up{};    ///< where on the outline: heel to tip, edge to spine
-  std::string scale{};                 ///< "HRC", "HV", "file"
-  std::int64_t tenths = 0;           ///< 61.5 HRC is 615
+  std::string place{};                      ///< "edge, 40 mm from the heel"
+  std::optional<Share> along{}, up{};       ///< where on the outline: heel to tip, edge to spine
+  std::string scale{};                      ///< "HRC", "HV", "file"
+  std::int64_t tenths = 0;                  ///< 61.5 HRC is 615
   std::optional<std::int64_t> tenths_to{};  ///< upper end of a file bracket
   std::optional<std::string> tester{};
   std::optional<std::int64_t> block_nominal_tenths{}, block_read_tenths{};  ///< test block that day

@@ -61,13 +61,14 @@ struct LogEntry {
   std::optional<bool> cooled_to_room{};  ///< before this temper
 
   // Bench.
-  std::optional<Length> warp{}, edge{};  ///< warp measured; edge thickness before the quench or behind the edge
+  std::optional<Length> warp{},
+      edge{};  ///< warp measured; edge thickness before the quench or behind the edge
   std::optional<std::string> grit{};
-  std::optional<Share> belts{};        ///< counted as binned, in millionths of one
+  std::optional<Share> belts{};  ///< counted as binned, in millionths of one
   std::optional<std::string> etchant{};
-  std::optional<Share> strength{};     ///< of the etchant, by mass
+  std::optional<Share> strength{};  ///< of the etchant, by mass
   std::optional<std::int64_t> passes{};
-  std::optional<bool> resist{};        ///< a stencil or lacquer kept the etchant off
+  std::optional<bool> resist{};  ///< a stencil or lacquer kept the etchant off
   std::optional<Mass> mass_in{}, mass_out{}, gas{};
   std::optional<std::string> result{};  ///< "file skates", "straight within 0.3"
   std::optional<std::string> note{};
@@ -79,8 +80,8 @@ using KeptLogEntry = Kept<LogEntry, LogEntryId>;
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<blade::HowTimed> = std::array{
-    std::pair{blade::HowTimed::live, std::string_view{"live"}},
-    std::pair{blade::HowTimed::entered_later, std::string_view{"entered later"}},
-    std::pair{blade::HowTimed::estimated, std::string_view{"estimated"}}};
+inline constexpr auto trade_words<blade::HowTimed> =
+    std::array{std::pair{blade::HowTimed::live, std::string_view{"live"}},
+               std::pair{blade::HowTimed::entered_later, std::string_view{"entered later"}},
+               std::pair{blade::HowTimed::estimated, std::string_view{"estimated"}}};
 }  // namespace tangmark

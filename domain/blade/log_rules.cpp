@@ -16,10 +16,13 @@ Caught out_of_order(Weight weight, std::string field, std::string sentence) {
 
 bool is_kiln_work(std::string_view operation) {
   const auto known = trade_operation(operation);
-  return known && (known->heat != Heat::none || operation == "hold warm" || operation == "sub-zero");
+  return known &&
+         (known->heat != Heat::none || operation == "hold warm" || operation == "sub-zero");
 }
 
-bool is_temper(std::string_view operation) { return operation == "temper" || operation == "snap temper"; }
+bool is_temper(std::string_view operation) {
+  return operation == "temper" || operation == "snap temper";
+}
 
 Instant end_of(const LogEntry& entry) {
   if (entry.time_out) return *entry.time_out;
@@ -38,9 +41,10 @@ std::optional<Instant> last_quench(std::span<const KeptLogEntry> log) {
 Catch fired_with_handle(std::int64_t blade, std::string_view operation, bool hot,
                         std::optional<Instant> handle_fitted_at) {
   if (!hot || !handle_fitted_at) return std::nullopt;
-  return Caught{13, Weight::ask, "operation",
-                fmt::format("Blade {} has its handle fitted, and \"{}\" would burn it.", blade, operation),
-                "Take the handle off first."};
+  return Caught{
+      13, Weight::ask, "operation",
+      fmt::format("Blade {} has its handle fitted, and \"{}\" would burn it.", blade, operation),
+      "Take the handle off first."};
 }
 
 Catches times_out_of_order(const LogEntry& entry) {
@@ -48,9 +52,11 @@ Catches times_out_of_order(const LogEntry& entry) {
   if (entry.ended_at && *entry.ended_at < entry.started_at)
     found.push_back(out_of_order(Weight::stop, "started", "The step ends before it starts."));
   if (entry.time_in && entry.time_out && *entry.time_out < *entry.time_in)
-    found.push_back(out_of_order(Weight::stop, "time_in", "The blade comes out of the heat before it went in."));
+    found.push_back(out_of_order(Weight::stop, "time_in",
+                                 "The blade comes out of the heat before it went in."));
   if (entry.time_in && !entry.time_out && entry.ended_at && *entry.ended_at < *entry.time_in)
-    found.push_back(out_of_order(Weight::stop, "time_in", "The step ends before the blade went into the heat."));
+    found.push_back(out_of_order(Weight::stop, "time_in",
+                                 "The step ends before the blade went into the heat."));
   return found;
 }
 
@@ -58,9 +64,9 @@ Catches out_of_order_with_log(const LogEntry& entry, std::span<const KeptLogEntr
                               Instant blade_started_at, const Zone& zone) {
   Catches found;
   if (entry.started_at < blade_started_at)
-    found.push_back(out_of_order(Weight::stop, "at",
-                                 fmt::format("That is before the blade was begun ({}).",
-                                             to_text(blade_started_at, zone))));
+    found.push_back(out_of_order(
+        Weight::stop, "at",
+        fmt::format("That is before the blade was begun ({}).", to_text(blade_started_at, zone))));
   const auto quenched_at = last_quench(log);
   if (is_temper(entry.operation) && quenched_at && end_of(entry) <= *quenched_at)
     found.push_back(out_of_order(Weight::stop, "at",
@@ -76,11 +82,13 @@ Catches out_of_order_with_log(const LogEntry& entry, std::span<const KeptLogEntr
   return found;
 }
 
-Catch clock_went_backwards(Instant now, std::optional<Instant> newest_entered_at, const Zone& zone) {
+Catch clock_went_backwards(Instant now, std::optional<Instant> newest_entered_at,
+                           const Zone& zone) {
   if (!newest_entered_at || now >= *newest_entered_at) return std::nullopt;
-  return out_of_order(Weight::ask, "at",
-                      fmt::format("The clock reads {}, earlier than when the newest entry was typed ({}).",
-                                  to_text(now, zone), to_text(*newest_entered_at, zone)));
+  return out_of_order(
+      Weight::ask, "at",
+      fmt::format("The clock reads {}, earlier than when the newest entry was typed ({}).",
+                  to_text(now, zone), to_text(*newest_entered_at, zone)));
 }
 
 Catch shown_twice(Instant at, const Zone& zone) {
@@ -92,8 +100,10 @@ Catch shown_twice(Instant at, const Zone& zone) {
 }
 
 Catch no_hours(const LogEntry& entry) {
-  if (entry.hands_on + entry.attended > Duration() || is_kiln_work(entry.operation)) return std::nullopt;
-  return Caught{24, Weight::remark, "hands_on", fmt::format("\"{}\" is logged with no hours.", entry.operation),
+  if (entry.hands_on + entry.attended > Duration() || is_kiln_work(entry.operation))
+    return std::nullopt;
+  return Caught{24, Weight::remark, "hands_on",
+                fmt::format("\"{}\" is logged with no hours.", entry.operation),
                 "Correct the entry if a timer was forgotten."};
 }
 

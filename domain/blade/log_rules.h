@@ -16,7 +16,8 @@ namespace tangmark::blade {
 Catch fired_with_handle(std::int64_t blade, std::string_view operation, bool hot,
                         std::optional<Instant> handle_fitted_at);
 
-/// Catch 23, within one entry: it ends before it starts, or comes out of the kiln before it went in.
+/// Catch 23, within one entry: it ends before it starts, or comes out of the kiln before it went
+/// in.
 Catches times_out_of_order(const LogEntry& entry);
 
 /// Catch 23, between entries: a temper before the quench it follows; an entry before the blade was

@@ -8,7 +8,8 @@
 namespace tangmark::blade {
 namespace {
 
-std::optional<RouteStepId> open_step(std::span<const KeptRouteStep> route, std::string_view operation) {
+std::optional<RouteStepId> open_step(std::span<const KeptRouteStep> route,
+                                     std::string_view operation) {
   const auto found = std::find_if(route.begin(), route.end(), [&](const RouteStep& s) {
     return s.open() && s.operation == operation;
   });
@@ -24,19 +25,23 @@ std::optional<NextStep> next_step(const BladeState& state, std::span<const KeptR
   if (state.stage == HeatStage::quenched) {
     const auto due = temper_due_at(state, clock);
     return NextStep{"temper", open_step(route, "temper"),
-                    due ? fmt::format("Temper 1 of {} is due by {}.", state.tempers_planned, clock_text(*due, zone))
+                    due ? fmt::format("Temper 1 of {} is due by {}.", state.tempers_planned,
+                                      clock_text(*due, zone))
                         : fmt::format("Temper 1 of {} is due.", state.tempers_planned)};
   }
   if (!state.open_findings.empty())
     return NextStep{"decide", std::nullopt,
                     fmt::format("Decide finding {} ({}).", state.open_findings.front().number,
                                 state.open_findings.front().kind)};
-  const auto first = std::find_if(route.begin(), route.end(), [](const RouteStep& s) { return s.open(); });
+  const auto first =
+      std::find_if(route.begin(), route.end(), [](const RouteStep& s) { return s.open(); });
   if (first != route.end())
-    return NextStep{first->operation, first->id, fmt::format("Next on its route: {}.", first->operation)};
+    return NextStep{first->operation, first->id,
+                    fmt::format("Next on its route: {}.", first->operation)};
   if (state.stage == HeatStage::tempered_in_part)
-    return NextStep{"temper", std::nullopt,
-                    fmt::format("Temper {} of {} is due.", state.tempers_done + 1, state.tempers_planned)};
+    return NextStep{
+        "temper", std::nullopt,
+        fmt::format("Temper {} of {} is due.", state.tempers_done + 1, state.tempers_planned)};
   return std::nullopt;
 }
 

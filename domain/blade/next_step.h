@@ -12,9 +12,9 @@ namespace tangmark::blade {
 
 /// What a blade wants next, and the sentence that says so.
 struct NextStep {
-  std::string operation;             ///< "temper", or "decide" for an open finding
-  std::optional<RouteStepId> step;   ///< the step of the route that it is
-  std::string sentence;              ///< "Temper 1 of 2 is due by 11:20."
+  std::string operation;            ///< "temper", or "decide" for an open finding
+  std::optional<RouteStepId> step;  ///< the step of the route that it is
+  std::string sentence;             ///< "Temper 1 of 2 is due by 11:20."
 };
 
 /// The next sensible operation: a temper that a quenched blade waits for, then a finding to decide,

@@ -42,7 +42,8 @@ std::span<const TradeOperation> trade_operations() {
 
 std::optional<TradeOperation> trade_operation(std::string_view name) {
   const auto all = trade_operations();
-  const auto found = std::find_if(all.begin(), all.end(), [&](const TradeOperation& o) { return o.name == name; });
+  const auto found =
+      std::find_if(all.begin(), all.end(), [&](const TradeOperation& o) { return o.name == name; });
   if (found == all.end()) return std::nullopt;
   return *found;
 }

@@ -9,10 +9,10 @@ namespace tangmark::blade {
 
 /// What kind of firing an operation needs, if any.
 enum class Heat {
-  none,     ///< no kiln: forge, grinder, bench
-  soak,     ///< in together, out together: temper, stress relief, normalize
-  harden,   ///< pulled and quenched one by one
-  anneal,   ///< soak, then controlled slow cooling
+  none,    ///< no kiln: forge, grinder, bench
+  soak,    ///< in together, out together: temper, stress relief, normalize
+  harden,  ///< pulled and quenched one by one
+  anneal,  ///< soak, then controlled slow cooling
 };
 
 /// An operation of the trade and what it does to the order of work.
@@ -20,7 +20,7 @@ enum class Heat {
 struct TradeOperation {
   std::string_view name;
   Heat heat;
-  bool hot;          ///< above what a handle survives, in a kiln or a forge
+  bool hot;            ///< above what a handle survives, in a kiln or a forge
   bool before_quench;  ///< belongs before hardening when it is on the route at all
   bool after_temper;   ///< only once the blade has had all its tempers: handle, glue, sharpen ...
 };

@@ -19,8 +19,10 @@ namespace tangmark::blade {
 Catch no_reading_after_heat(std::int64_t blade, std::span<const KeptReading> readings,
                             std::optional<Instant> last_heat_at);
 
-/// Catch 12, at a reading typed late: it was taken before the blade's last heat and is void at once.
-Catch reading_before_heat(std::int64_t blade, Instant taken_at, std::optional<Instant> last_heat_at);
+/// Catch 12, at a reading typed late: it was taken before the blade's last heat and is void at
+/// once.
+Catch reading_before_heat(std::int64_t blade, Instant taken_at,
+                          std::optional<Instant> last_heat_at);
 
 /// One figure of a tester, or the bracket of a file test.
 struct HardnessFigure {

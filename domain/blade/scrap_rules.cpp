@@ -12,11 +12,14 @@ Catch scrap_without_cost(std::int64_t blade, std::optional<CostGoesTo> cost_goes
                 "Give cost_to: job or shop."};
 }
 
-Catch scrap_leaves_promise(std::int64_t blade, std::optional<std::int64_t> commission, bool other_blade_lives) {
+Catch scrap_leaves_promise(std::int64_t blade, std::optional<std::int64_t> commission,
+                           bool other_blade_lives) {
   if (!commission || other_blade_lives) return std::nullopt;
   return Caught{27, Weight::remark, "blade",
-                fmt::format("Commission {} has no blade for this item now that {} is scrapped.", *commission, blade),
-                "Begin a new blade, look at the promise again and tell the buyer. The number is not given again."};
+                fmt::format("Commission {} has no blade for this item now that {} is scrapped.",
+                            *commission, blade),
+                "Begin a new blade, look at the promise again and tell the buyer. The number is "
+                "not given again."};
 }
 
 }  // namespace tangmark::blade

@@ -14,6 +14,7 @@ Catch scrap_without_cost(std::int64_t blade, std::optional<CostGoesTo> cost_goes
 
 /// Catch 27: a scrap takes the blade out of the promise made for its item. A remark that names the
 /// commission; nothing when another living blade serves the item, or no commission waits.
-Catch scrap_leaves_promise(std::int64_t blade, std::optional<std::int64_t> commission, bool other_blade_lives);
+Catch scrap_leaves_promise(std::int64_t blade, std::optional<std::int64_t> commission,
+                           bool other_blade_lives);
 
 }  // namespace tangmark::blade

@@ -32,12 +32,18 @@ class Reading {
 
   void take(const LogEntry& entry) {
     if (changes_hardness(entry.operation)) state_.last_heat_at = end_of(entry);
-    if (softens(entry.operation)) soften();
-    else if (entry.operation == "harden") take_harden(entry);
-    else if (entry.operation == "temper") take_temper(entry);
-    else if (entry.operation == "snap temper") hold(HeldBy::snap_temper, std::nullopt);
-    else if (entry.operation == "hold warm") hold(HeldBy::held_warm, entry.ended_at);
-    else if (entry.operation == "handle" || entry.operation == "glue") state_.handle_fitted_at = end_of(entry);
+    if (softens(entry.operation))
+      soften();
+    else if (entry.operation == "harden")
+      take_harden(entry);
+    else if (entry.operation == "temper")
+      take_temper(entry);
+    else if (entry.operation == "snap temper")
+      hold(HeldBy::snap_temper, std::nullopt);
+    else if (entry.operation == "hold warm")
+      hold(HeldBy::held_warm, entry.ended_at);
+    else if (entry.operation == "handle" || entry.operation == "glue")
+      state_.handle_fitted_at = end_of(entry);
   }
 
  private:
@@ -70,7 +76,8 @@ class Reading {
 
   void take_harden(const LogEntry& entry) {
     const Instant at = end_of(entry);
-    const bool same = state_.quenched_at && tempers() == 0 && at - *state_.quenched_at <= one_hardening &&
+    const bool same = state_.quenched_at && tempers() == 0 &&
+                      at - *state_.quenched_at <= one_hardening &&
                       (!entry.medium || !state_.quench_medium);
     if (!same) {
       ++state_.hardenings;
@@ -94,7 +101,8 @@ class Reading {
 };
 
 std::int64_t planned_tempers(std::span<const KeptRouteStep> route) {
-  const bool named = std::any_of(route.begin(), route.end(), [](const RouteStep& s) { return s.operation == "temper"; });
+  const bool named = std::any_of(route.begin(), route.end(),
+                                 [](const RouteStep& s) { return s.operation == "temper"; });
   if (!named) return 2;
   const auto kept = std::count_if(route.begin(), route.end(), [](const RouteStep& s) {
     return s.operation == "temper" && !s.skipped_why;
@@ -105,7 +113,8 @@ std::int64_t planned_tempers(std::span<const KeptRouteStep> route) {
 HeatStage stage_of(const BladeState& state) {
   if (!state.quenched_at) return HeatStage::not_quenched;
   if (state.tempers_done == 0) return HeatStage::quenched;
-  return state.tempers_done < state.tempers_planned ? HeatStage::tempered_in_part : HeatStage::tempered;
+  return state.tempers_done < state.tempers_planned ? HeatStage::tempered_in_part
+                                                    : HeatStage::tempered;
 }
 
 }  // namespace
@@ -137,16 +146,20 @@ BladeState state_of(const Blade& blade, std::span<const KeptLogEntry> log,
 std::string state_text(const BladeState& state, Instant now) {
   if (state.scrapped) return "scrapped";
   switch (state.stage) {
-    case HeatStage::not_quenched: return "not quenched";
+    case HeatStage::not_quenched:
+      return "not quenched";
     case HeatStage::quenched: {
-      std::string text = fmt::format("quenched {} ago, not tempered", to_text(now - *state.quenched_at));
+      std::string text =
+          fmt::format("quenched {} ago, not tempered", to_text(now - *state.quenched_at));
       if (state.held_by == HeldBy::snap_temper) text += " (snap tempered)";
       if (state.held_by == HeldBy::held_warm && !state.held_until) text += " (held warm)";
       return text;
     }
     case HeatStage::tempered_in_part:
-      return fmt::format("tempered {} of {}", times_text(state.tempers_done), state.tempers_planned);
-    case HeatStage::tempered: return "tempered";
+      return fmt::format("tempered {} of {}", times_text(state.tempers_done),
+                         state.tempers_planned);
+    case HeatStage::tempered:
+      return "tempered";
   }
   return {};
 }

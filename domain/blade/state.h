@@ -38,11 +38,12 @@ struct BladeState {
   std::int64_t hardenings = 0;
   std::optional<Instant> quenched_at;  ///< of the last hardening
   std::optional<std::string> quench_medium;
-  HeldBy held_by = HeldBy::nothing;    ///< since the last quench
-  std::optional<Instant> held_until;   ///< end of holding warm; none: still warm, or tempered lightly
+  HeldBy held_by = HeldBy::nothing;  ///< since the last quench
+  std::optional<Instant>
+      held_until;  ///< end of holding warm; none: still warm, or tempered lightly
   std::int64_t tempers_planned = 0;
-  std::int64_t tempers_done = 0;       ///< since the last quench, each after cooling to room
-  std::int64_t tempers_not_cooled = 0; ///< begun while the blade was still warm: do not count
+  std::int64_t tempers_done = 0;        ///< since the last quench, each after cooling to room
+  std::int64_t tempers_not_cooled = 0;  ///< begun while the blade was still warm: do not count
   std::optional<Instant> last_temper_at, last_heat_at;
   std::optional<Instant> handle_fitted_at;
   bool hardening_open = false;  ///< the route plans it and nobody logged it
@@ -73,9 +74,9 @@ std::string state_text(const BladeState& state, Instant now);
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<blade::HeatStage> = std::array{
-    std::pair{blade::HeatStage::not_quenched, std::string_view{"not quenched"}},
-    std::pair{blade::HeatStage::quenched, std::string_view{"quenched, not tempered"}},
-    std::pair{blade::HeatStage::tempered_in_part, std::string_view{"tempered in part"}},
-    std::pair{blade::HeatStage::tempered, std::string_view{"tempered"}}};
+inline constexpr auto trade_words<blade::HeatStage> =
+    std::array{std::pair{blade::HeatStage::not_quenched, std::string_view{"not quenched"}},
+               std::pair{blade::HeatStage::quenched, std::string_view{"quenched, not tempered"}},
+               std::pair{blade::HeatStage::tempered_in_part, std::string_view{"tempered in part"}},
+               std::pair{blade::HeatStage::tempered, std::string_view{"tempered"}}};
 }  // namespace tangmark

@@ -18,9 +18,9 @@ struct TemperClock {
   Duration limit;   ///< from here on it is asked about
 };
 
-/// The moment by which a quenched blade must be in a temper; nothing for a blade that is not waiting
-/// or was given a snap temper or is being held warm. Water and brine quenched blades have the shorter
-/// of the two times: they crack first. Source: common practice, no source.
+/// The moment by which a quenched blade must be in a temper; nothing for a blade that is not
+/// waiting or was given a snap temper or is being held warm. Water and brine quenched blades have
+/// the shorter of the two times: they crack first. Source: common practice, no source.
 std::optional<Instant> temper_due_at(const BladeState& state, const TemperClock& clock);
 
 /// Catch 8: quenched, and no temper started by the limit. A remark, for lists of today and beside
@@ -44,7 +44,9 @@ struct SetPoint {
   Temperature set;
 };
 
-/// Catch 11: the set points of blades in one temper batch differ by more than the shop allows. Asks.
-Catch set_points_differ(std::span<const SetPoint> batch, TemperatureDifference tolerance, TemperatureUnit unit);
+/// Catch 11: the set points of blades in one temper batch differ by more than the shop allows.
+/// Asks.
+Catch set_points_differ(std::span<const SetPoint> batch, TemperatureDifference tolerance,
+                        TemperatureUnit unit);
 
 }  // namespace tangmark::blade

@@ -9,12 +9,11 @@
 #include <cstdio>
 #include <exception>
 
-#include "db/actions/attach_photo.h"
 #include "db/failure.h"
 #include "gui/command/word.h"
 #include "gui/desk/paper/certificate_printer.h"
+#include "gui/desk/paper/photo_reader.h"
 #include "reports/page_failure.h"
-#include "reports/picture.h"
 
 namespace tangmark::command {
 namespace {
@@ -75,13 +74,6 @@ std::optional<int> read_call(const Word& word, int count, char** typed, Call& ca
   return std::nullopt;
 }
 
-// The shop file knows nothing of pictures; whoever sets pages reads them for it.
-Outcome<std::string> reduced_photo(std::string_view bytes, std::string_view field) {
-  auto photo = reports::photo_for_storing(bytes, field);
-  if (!photo) return photo.problems();
-  return std::move(photo->jpeg);
-}
-
 int run_word(const Word& word, int count, char** typed) {
   Call call;
   if (const auto ended = read_call(word, count, typed, call)) return *ended;
@@ -103,7 +95,6 @@ void print_help() {
 }
 
 int run(int count, char** typed) {
-  db::set_photo_reader(reduced_photo);
   const std::string first = count > 1 ? typed[1] : "";
   if (first == "--help" || first == "-h" || first == "help") {
     print_help();
@@ -129,6 +120,7 @@ int main(int count, char** typed) {
   std::setlocale(LC_ALL, "C.UTF-8");
   using namespace tangmark;
   desk::lend_certificate_printer();
+  desk::lend_photo_reader();
   // The one rim where a failing machine becomes a sentence.
   try {
     return command::run(count, typed);

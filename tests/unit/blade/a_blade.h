@@ -8,7 +8,8 @@
 
 namespace tangmark::blade::test {
 
-inline constexpr Instant morning = date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(8);
+inline constexpr Instant morning =
+    date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(8);
 
 inline Instant at(int hours, int minutes = 0) {
   return morning + std::chrono::hours(hours) + std::chrono::minutes(minutes);

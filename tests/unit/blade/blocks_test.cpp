@@ -31,9 +31,11 @@ TEST_CASE("8: a quenched blade not yet tempered goes to no handle, certificate o
 }
 
 TEST_CASE("9: a missing second temper stops handle, certificate and delivery") {
-  stops_everything(ABlade().logs("harden", at(0)).logs("temper", at(1)), 9, "has had 1 of 2 tempers");
-  stops_everything(ABlade().logs("harden", at(0)).logs("temper", at(1)).logs("temper", at(3)).cooled(false), 9,
-                   "does not count");
+  stops_everything(ABlade().logs("harden", at(0)).logs("temper", at(1)), 9,
+                   "has had 1 of 2 tempers");
+  stops_everything(
+      ABlade().logs("harden", at(0)).logs("temper", at(1)).logs("temper", at(3)).cooled(false), 9,
+      "does not count");
 }
 
 TEST_CASE("9: hardening that the route plans and nobody logged stops them too") {
@@ -42,17 +44,26 @@ TEST_CASE("9: hardening that the route plans and nobody logged stops them too") 
 
 TEST_CASE("17: a fault without a decision stops handle, certificate and delivery") {
   stops_everything(ABlade().shows("crack"), 17, "Finding 1 (crack)");
-  CHECK(blocks(ABlade().shows("crack", Decision::fix_and_disclose).state(), Stage::delivery, at(1)).empty());
+  CHECK(blocks(ABlade().shows("crack", Decision::fix_and_disclose).state(), Stage::delivery, at(1))
+            .empty());
 }
 
 TEST_CASE("27: a scrapped blade comes to nothing more, nor one decided as scrap") {
   ABlade scrapped;
   scrapped.scrapped = true;
   CHECK(blocks(scrapped.state(), Stage::delivery, at(1)).at(0).number == 27);
-  CHECK(blocks(ABlade().shows("crack", Decision::scrap).state(), Stage::handle, at(1)).at(0).number == 27);
+  CHECK(
+      blocks(ABlade().shows("crack", Decision::scrap).state(), Stage::handle, at(1)).at(0).number ==
+      27);
 }
 
 TEST_CASE("a blade tempered twice with everything decided may go on") {
-  const auto blade = ABlade().plans("harden").done(at(0)).logs("harden", at(0)).logs("temper", at(1)).logs("temper", at(4)).cooled(true);
+  const auto blade = ABlade()
+                         .plans("harden")
+                         .done(at(0))
+                         .logs("harden", at(0))
+                         .logs("temper", at(1))
+                         .logs("temper", at(4))
+                         .cooled(true);
   CHECK(blocks(blade.state(), Stage::handle, at(9)).empty());
 }

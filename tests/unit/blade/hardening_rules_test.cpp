@@ -11,7 +11,8 @@ using tangmark::blade::test::ABlade;
 using tangmark::blade::test::at;
 
 TEST_CASE("6: hardening before normalizing or annealing that the route wants is asked about") {
-  const auto blade = ABlade().plans("normalize").plans("anneal").done(at(0)).plans("harden").plans("temper");
+  const auto blade =
+      ABlade().plans("normalize").plans("anneal").done(at(0)).plans("harden").plans("temper");
   const Catches caught = harden_too_early(23, blade.route);
   REQUIRE(caught.size() == 1);
   CHECK(caught[0].number == 6);
@@ -22,11 +23,13 @@ TEST_CASE("6: hardening before normalizing or annealing that the route wants is 
 TEST_CASE("6: drilling and marking are for soft steel wherever they stand on the route") {
   const auto blade = ABlade().plans("harden").plans("temper").plans("drill").plans("mark");
   CHECK(harden_too_early(23, blade.route).size() == 2);
-  CHECK(harden_too_early(23, ABlade().plans("drill").skipped("no pins").plans("harden").route).empty());
+  CHECK(harden_too_early(23, ABlade().plans("drill").skipped("no pins").plans("harden").route)
+            .empty());
 }
 
 TEST_CASE("6: what comes after hardening is not wanted before it") {
-  CHECK(harden_too_early(23, ABlade().plans("harden").plans("temper").plans("finish grind").route).empty());
+  CHECK(harden_too_early(23, ABlade().plans("harden").plans("temper").plans("finish grind").route)
+            .empty());
 }
 
 TEST_CASE("12: hardening again takes back old tempers and readings") {
@@ -42,8 +45,18 @@ TEST_CASE("12: hardening again takes back old tempers and readings") {
   CHECK(caught->number == 12);
   CHECK(caught->sentence.find("readings are void") != std::string::npos);
   CHECK(readings_to_void(readings, at(9)) == std::vector{ReadingId{1}});
-  const auto route = ABlade().plans("harden").done(at(0)).plans("temper").done(at(1)).plans("temper").done(at(4)).plans("etch").done(at(5)).route;
-  CHECK(steps_to_do_again(route, after.state(), at(9)) == std::vector{RouteStepId{2}, RouteStepId{3}});
+  const auto route = ABlade()
+                         .plans("harden")
+                         .done(at(0))
+                         .plans("temper")
+                         .done(at(1))
+                         .plans("temper")
+                         .done(at(4))
+                         .plans("etch")
+                         .done(at(5))
+                         .route;
+  CHECK(steps_to_do_again(route, after.state(), at(9)) ==
+        std::vector{RouteStepId{2}, RouteStepId{3}});
 }
 
 TEST_CASE("12: a first hardening takes nothing back") {
@@ -66,7 +79,8 @@ TEST_CASE("22: oil outside its band is asked about, within it passes") {
   oil.high = Temperature::celsius(70);
   CHECK_FALSE(bath_out_of_band(oil, Temperature::celsius(40), TemperatureUnit::celsius));
   CHECK_FALSE(bath_out_of_band(oil, std::nullopt, TemperatureUnit::celsius));
-  const tangmark::Catch cold = bath_out_of_band(oil, Temperature::celsius(18), TemperatureUnit::celsius);
+  const tangmark::Catch cold =
+      bath_out_of_band(oil, Temperature::celsius(18), TemperatureUnit::celsius);
   REQUIRE(cold);
   CHECK(cold->number == 22);
   CHECK(cold->weight == Weight::ask);
@@ -83,4 +97,21 @@ TEST_CASE("22: a bath check overdue by the maker's own rule is said") {
   CHECK(bath_check_overdue(oil, at(24 * 31))->number == 22);
   oil.checked_at = at(24 * 20);
   CHECK_FALSE(bath_check_overdue(oil, at(24 * 31)));
+}
+
+TEST_CASE("5: a blade longer than the tank is deep is asked about") {
+  Blade sword;
+  sword.number = 23;
+  sword.length = Length::millimetres(520);
+  stock::Bath tank;
+  tank.name = "short tank";
+  CHECK_FALSE(longer_than_bath(sword, tank, false, LengthUnit::millimetre));
+  tank.depth = Length::millimetres(450);
+  const tangmark::Catch caught = longer_than_bath(sword, tank, false, LengthUnit::millimetre);
+  REQUIRE(caught);
+  CHECK(caught->number == 5);
+  CHECK(caught->sentence == "Blade 23 is 520 mm long and short tank is 450 mm deep.");
+  CHECK_FALSE(longer_than_bath(sword, tank, true, LengthUnit::millimetre));
+  tank.depth = sword.length;
+  CHECK_FALSE(longer_than_bath(sword, tank, false, LengthUnit::millimetre));
 }

@@ -43,8 +43,10 @@ TEST_CASE("23: times out of order within an entry are stopped") {
 
 TEST_CASE("23: an entry before the blade was begun or before its quench is stopped") {
   const auto log = ABlade().logs("harden", at(5)).log;
-  CHECK(out_of_order_with_log(an_entry("profile", at(-1)), log, at(0), Zone()).at(0).weight == Weight::stop);
-  CHECK(out_of_order_with_log(an_entry("temper", at(4)), log, at(0), Zone()).at(0).weight == Weight::stop);
+  CHECK(out_of_order_with_log(an_entry("profile", at(-1)), log, at(0), Zone()).at(0).weight ==
+        Weight::stop);
+  CHECK(out_of_order_with_log(an_entry("temper", at(4)), log, at(0), Zone()).at(0).weight ==
+        Weight::stop);
   CHECK(out_of_order_with_log(an_entry("temper", at(6)), log, at(0), Zone()).empty());
 }
 

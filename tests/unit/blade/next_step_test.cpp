@@ -13,13 +13,15 @@ using tangmark::blade::test::at;
 namespace {
 
 std::optional<NextStep> next_of(const ABlade& blade) {
-  return next_step(blade.state(), blade.route, {std::chrono::minutes(30), std::chrono::minutes(90)}, Zone());
+  return next_step(blade.state(), blade.route, {std::chrono::minutes(30), std::chrono::minutes(90)},
+                   Zone());
 }
 
 }  // namespace
 
 TEST_CASE("the temper of a quenched blade comes before anything else") {
-  const auto next = next_of(ABlade().plans("drill").plans("temper").logs("harden", at(0)).shows("warp"));
+  const auto next =
+      next_of(ABlade().plans("drill").plans("temper").logs("harden", at(0)).shows("warp"));
   REQUIRE(next);
   CHECK(next->operation == "temper");
   CHECK(next->step == RouteStepId{2});

@@ -28,7 +28,8 @@ TEST_CASE("12: a reading taken before the last heat is void at once") {
 TEST_CASE("readings are read to the tenth, files as brackets") {
   const auto three = parse_hardness("61.5, 61,61.5", "HRC", "readings");
   REQUIRE(three);
-  CHECK(*three == std::vector<HardnessFigure>{{615, std::nullopt}, {610, std::nullopt}, {615, std::nullopt}});
+  CHECK(*three ==
+        std::vector<HardnessFigure>{{615, std::nullopt}, {610, std::nullopt}, {615, std::nullopt}});
   CHECK(*parse_hardness("60-62", "file", "readings") == std::vector<HardnessFigure>{{600, 620}});
   for (const char* wrong : {"", "61.55", "6l", "61,,61", "615", "-61", "61 HRC", "61;62", "62-60"})
     CHECK_FALSE(parse_hardness(wrong, "HRC", "readings"));

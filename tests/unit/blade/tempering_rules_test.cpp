@@ -21,7 +21,8 @@ TEST_CASE("8: quenched and no temper started by the limit") {
   CHECK_FALSE(temper_overdue(state, shop_rule, at(1, 29)));
   REQUIRE(temper_overdue(state, shop_rule, at(1, 30)));
   CHECK(temper_overdue(state, shop_rule, at(1, 30))->number == 8);
-  CHECK_FALSE(temper_overdue(ABlade().logs("harden", at(0)).logs("temper", at(1)).state(), shop_rule, at(9)));
+  CHECK_FALSE(temper_overdue(ABlade().logs("harden", at(0)).logs("temper", at(1)).state(),
+                             shop_rule, at(9)));
 }
 
 TEST_CASE("8: a water quench has the shorter time") {
@@ -30,9 +31,12 @@ TEST_CASE("8: a water quench has the shorter time") {
 }
 
 TEST_CASE("8: a snap temper or holding it warm answers the clock") {
-  CHECK_FALSE(temper_overdue(ABlade().logs("harden", at(0)).logs("snap temper", at(0, 10)).state(), shop_rule, at(9)));
-  CHECK_FALSE(temper_overdue(ABlade().logs("harden", at(0)).logs("hold warm", at(0, 10)).state(), shop_rule, at(9)));
-  const auto let_cool = ABlade().logs("harden", at(0)).logs("hold warm", at(0, 10)).until(at(2)).state();
+  CHECK_FALSE(temper_overdue(ABlade().logs("harden", at(0)).logs("snap temper", at(0, 10)).state(),
+                             shop_rule, at(9)));
+  CHECK_FALSE(temper_overdue(ABlade().logs("harden", at(0)).logs("hold warm", at(0, 10)).state(),
+                             shop_rule, at(9)));
+  const auto let_cool =
+      ABlade().logs("harden", at(0)).logs("hold warm", at(0, 10)).until(at(2)).state();
   CHECK(temper_due_at(let_cool, shop_rule) == at(3, 30));
 }
 
@@ -63,7 +67,8 @@ TEST_CASE("10: a second temper before the blade cooled to room") {
 
 TEST_CASE("11: set points of one batch further apart than the shop allows") {
   const auto tolerance = TemperatureDifference::celsius(5);
-  const std::vector<SetPoint> near{{23, Temperature::celsius(200)}, {24, Temperature::celsius(205)}};
+  const std::vector<SetPoint> near{{23, Temperature::celsius(200)},
+                                   {24, Temperature::celsius(205)}};
   const std::vector<SetPoint> far{{23, Temperature::celsius(200)}, {24, Temperature::celsius(230)}};
   CHECK_FALSE(set_points_differ(near, tolerance, TemperatureUnit::celsius));
   CHECK_FALSE(set_points_differ({}, tolerance, TemperatureUnit::celsius));

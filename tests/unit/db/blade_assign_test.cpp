@@ -32,14 +32,16 @@ TEST_CASE("a blade takes its piece, which is a blank from then on") {
   bench.did("assign_blade", {{"title", "petty"}, {"length", "150"}, {"piece", "1-1"}});
   CHECK(bench.state_of_piece("1-1") == "blank");
   CHECK(bench.blade("11").grade == "80CrV2");
-  CHECK(refusal(bench.tries("assign_blade", {{"title", "second"}, {"length", "150"}, {"piece", "1-1"}}))
+  CHECK(refusal(
+            bench.tries("assign_blade", {{"title", "second"}, {"length", "150"}, {"piece", "1-1"}}))
             .starts_with("piece: "));
 }
 
 TEST_CASE("4: steel on the job that differs from the steel of the piece is asked about") {
   Bench bench;
   bench.a_bar("1-1", "52100");
-  const db::Given given{{"title", "petty"}, {"length", "150"}, {"piece", "1-1"}, {"grade", "80CrV2"}};
+  const db::Given given{
+      {"title", "petty"}, {"length", "150"}, {"piece", "1-1"}, {"grade", "80CrV2"}};
   const std::string before = content_of(bench.shop);
   CHECK(refusal(bench.tries("assign_blade", given)).find("80CrV2") != std::string::npos);
   CHECK(content_of(bench.shop) == before);
@@ -56,11 +58,16 @@ TEST_CASE("a blade without name, length or a known route is refused and nothing 
   Bench bench;
   const std::string before = content_of(bench.shop);
   CHECK(bench.tries("assign_blade", {}).problems().size() == 2);
-  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "0"}})).starts_with("length"));
-  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "15 kg"}})).starts_with("length"));
-  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "150"}, {"route", "grnd"}})).starts_with("route"));
-  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "150"}, {"item", "7"}})).starts_with("item"));
-  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "150"}, {"piece", "9-9"}})).starts_with("piece"));
+  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "0"}}))
+            .starts_with("length"));
+  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "15 kg"}}))
+            .starts_with("length"));
+  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "150"}, {"route", "grnd"}}))
+            .starts_with("route"));
+  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "150"}, {"item", "7"}}))
+            .starts_with("item"));
+  CHECK(refusal(bench.tries("assign_blade", {{"title", "x"}, {"length", "150"}, {"piece", "9-9"}}))
+            .starts_with("piece"));
   CHECK(content_of(bench.shop) == before);
 }
 
@@ -74,9 +81,13 @@ TEST_CASE("a step can be put into a route, and one left out with a reason") {
   CHECK(route[2].operation == "temper");
   bench.did("skip_step", {{"blade", "11"}, {"step", "2"}, {"why", "no dry ice"}});
   CHECK(bench.record("11").route[1].skipped_why == "no dry ice");
-  CHECK(refusal(bench.tries("skip_step", {{"blade", "11"}, {"step", "2"}, {"why", "again"}})).starts_with("step"));
-  CHECK(refusal(bench.tries("skip_step", {{"blade", "11"}, {"step", "9"}, {"why", "x"}})).starts_with("step"));
-  CHECK(refusal(bench.tries("add_route_step", {{"blade", "11"}, {"operation", "temper"}, {"set", "200 C"}, {"low", "210 C"}}))
+  CHECK(refusal(bench.tries("skip_step", {{"blade", "11"}, {"step", "2"}, {"why", "again"}}))
+            .starts_with("step"));
+  CHECK(refusal(bench.tries("skip_step", {{"blade", "11"}, {"step", "9"}, {"why", "x"}}))
+            .starts_with("step"));
+  CHECK(refusal(bench.tries(
+                    "add_route_step",
+                    {{"blade", "11"}, {"operation", "temper"}, {"set", "200 C"}, {"low", "210 C"}}))
             .starts_with("set"));
 }
 

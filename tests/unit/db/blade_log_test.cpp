@@ -13,7 +13,8 @@ TEST_CASE("a logged step ticks its place on the route and keeps its hours") {
   Bench bench;
   bench.a_blade();
   bench.later(60);
-  bench.did("log_step", {{"blade", "11"}, {"operation", "profile"}, {"started", "2026-11-25T08:10:00Z"}});
+  bench.did("log_step",
+            {{"blade", "11"}, {"operation", "profile"}, {"started", "2026-11-25T08:10:00Z"}});
   const auto record = bench.record("11");
   REQUIRE(record.log.size() == 1);
   CHECK(record.log[0].hands_on == std::chrono::minutes(50));
@@ -26,8 +27,13 @@ TEST_CASE("a late entry is marked as entered later, an estimate as estimated") {
   Bench bench;
   bench.a_blade();
   bench.later(180);
-  bench.did("log_step", {{"blade", "11"}, {"operation", "profile"}, {"at", "2026-11-25T09:00:00Z"}, {"hands_on", "40 min"}});
-  bench.did("log_step", {{"blade", "11"}, {"operation", "drill"}, {"hands_on", "10 min"}, {"estimated", "yes"}});
+  bench.did("log_step", {{"blade", "11"},
+                         {"operation", "profile"},
+                         {"at", "2026-11-25T09:00:00Z"},
+                         {"hands_on", "40 min"}});
+  bench.did(
+      "log_step",
+      {{"blade", "11"}, {"operation", "drill"}, {"hands_on", "10 min"}, {"estimated", "yes"}});
   const auto log = bench.record("11").log;
   CHECK(log[0].how_timed == blade::HowTimed::entered_later);
   CHECK(log[1].how_timed == blade::HowTimed::estimated);
@@ -50,11 +56,15 @@ TEST_CASE("8: handle and finish grind wait until a quenched blade is tempered") 
   bench.a_blade("harden,temper,temper,finish grind,handle");
   bench.quenched("11");
   bench.later(30);
-  CHECK(refusal(bench.tries("fit_handle", {{"blade", "11"}, {"hands_on", "1 h"}})).find("not tempered") != std::string::npos);
-  CHECK(refusal(bench.tries("log_step", {{"blade", "11"}, {"operation", "finish grind"}})).starts_with("operation"));
-  CHECK(bench.tries("log_step", {{"blade", "11"}, {"operation", "straighten"}, {"hands_on", "5 min"}}));
+  CHECK(refusal(bench.tries("fit_handle", {{"blade", "11"}, {"hands_on", "1 h"}}))
+            .find("not tempered") != std::string::npos);
+  CHECK(refusal(bench.tries("log_step", {{"blade", "11"}, {"operation", "finish grind"}}))
+            .starts_with("operation"));
+  CHECK(bench.tries("log_step",
+                    {{"blade", "11"}, {"operation", "straighten"}, {"hands_on", "5 min"}}));
   CHECK(db::blades_waiting_for_temper(bench.shop).size() == 1);
-  CHECK(refusal(bench.tries("finish_blade", {{"blade", "11"}})).find("not tempered") != std::string::npos);
+  CHECK(refusal(bench.tries("finish_blade", {{"blade", "11"}})).find("not tempered") !=
+        std::string::npos);
 }
 
 TEST_CASE("9 and 10: the second temper must be there, and begin cold") {
@@ -63,7 +73,8 @@ TEST_CASE("9 and 10: the second temper must be there, and begin cold") {
   bench.quenched("11");
   bench.later(140);
   bench.tempered("11", "");
-  CHECK(refusal(bench.tries("fit_handle", {{"blade", "11"}, {"hands_on", "1 h"}})).find("1 of 2 tempers") != std::string::npos);
+  CHECK(refusal(bench.tries("fit_handle", {{"blade", "11"}, {"hands_on", "1 h"}}))
+            .find("1 of 2 tempers") != std::string::npos);
   bench.later(140);
   const db::Given second{{"blade", "11"}, {"set", "200 C"}, {"hold", "2 h"}};
   CHECK(refusal(bench.tries("log_temper", second)).starts_with("cooled_to_room: Nobody"));
@@ -105,7 +116,8 @@ TEST_CASE("12: hardening again opens the tempers and voids the readings") {
   bench.later(60);
   bench.did("log_hardness", {{"blade", "11"}, {"readings", "57,56.5"}, {"place", "edge"}});
   bench.later(60);
-  const auto again = bench.tries("log_quench", {{"blade", "11"}, {"medium", "medium oil"}, {"hold", "10 min"}});
+  const auto again =
+      bench.tries("log_quench", {{"blade", "11"}, {"medium", "medium oil"}, {"hold", "10 min"}});
   REQUIRE(again);
   CHECK(again->warnings.at(0).find("hardened before") != std::string::npos);
   const auto record = bench.record("11");
@@ -122,15 +134,22 @@ TEST_CASE("13: a firing after the handle was fitted is asked about") {
   bench.later(60);
   bench.did("fit_handle", {{"blade", "11"}, {"hands_on", "2 h"}});
   bench.later(60);
-  const db::Given temper{{"blade", "11"}, {"set", "180 C"}, {"hold", "1 h"}, {"cooled_to_room", "yes"}};
-  CHECK(refusal(bench.tries("log_temper", temper)).starts_with("operation: Blade 11 has its handle fitted"));
+  const db::Given temper{
+      {"blade", "11"}, {"set", "180 C"}, {"hold", "1 h"}, {"cooled_to_room", "yes"}};
+  CHECK(refusal(bench.tries("log_temper", temper))
+            .starts_with("operation: Blade 11 has its handle fitted"));
 }
 
 TEST_CASE("22: a bath outside its band is asked about") {
   Bench bench;
   bench.a_blade("harden,temper");
-  db::Row("bath").set("name", "tank").set("medium", "medium oil").set("use", "quench")
-      .set("low_k1800", Temperature::celsius(40)).set("high_k1800", Temperature::celsius(70)).insert(bench.shop);
+  db::Row("bath")
+      .set("name", "tank")
+      .set("medium", "medium oil")
+      .set("use", "quench")
+      .set("low_k1800", Temperature::celsius(40))
+      .set("high_k1800", Temperature::celsius(70))
+      .insert(bench.shop);
   db::Given quench{{"blade", "11"}, {"bath", "tank"}, {"bath_temperature", "15 C"}};
   CHECK(refusal(bench.tries("log_quench", quench)).starts_with("bath_temperature"));
   quench["bath_temperature"] = "131 F";
@@ -153,17 +172,21 @@ TEST_CASE("23 and 24: times that cannot be are refused and nothing changes") {
   CHECK(tries({{"hands_on", "14 h"}}).starts_with("hands_on"));
   CHECK(tries({{"hands_on", "-5"}}).starts_with("hands_on"));
   CHECK(tries({{"firing", "3"}}).starts_with("firing"));
-  CHECK(refusal(bench.tries("log_step", {{"blade", "99"}, {"operation", "profile"}})).starts_with("blade"));
+  CHECK(refusal(bench.tries("log_step", {{"blade", "99"}, {"operation", "profile"}}))
+            .starts_with("blade"));
   CHECK(content_of(bench.shop) == before);
 }
 
 TEST_CASE("27: nothing more is logged on a scrapped blade") {
   Bench bench;
   bench.a_blade();
-  CHECK(refusal(bench.tries("scrap_blade", {{"blade", "11"}, {"why", "cracked"}})).starts_with("cost_to"));
+  CHECK(refusal(bench.tries("scrap_blade", {{"blade", "11"}, {"why", "cracked"}}))
+            .starts_with("cost_to"));
   bench.did("scrap_blade", {{"blade", "11"}, {"why", "cracked"}, {"cost_to", "job"}});
   CHECK(bench.blade("11").scrap_cost_to == blade::CostGoesTo::job);
-  CHECK(refusal(bench.tries("log_step", {{"blade", "11"}, {"operation", "profile"}, {"hands_on", "1 h"}})).starts_with("blade"));
+  CHECK(refusal(bench.tries("log_step",
+                            {{"blade", "11"}, {"operation", "profile"}, {"hands_on", "1 h"}}))
+            .starts_with("blade"));
   CHECK(db::blades_in_work(bench.shop).empty());
 }
 
@@ -171,16 +194,28 @@ TEST_CASE("27: a scrapped blade leaves the firings that have not begun") {
   Bench bench;
   bench.a_blade("harden,temper");
   db::Row kiln("kiln");
-  kiln.set("name", "long kiln").set("kind", "kiln").set("slots", 4).set("usable_length_nm", Length::millimetres(400));
+  kiln.set("name", "long kiln")
+      .set("kind", "kiln")
+      .set("slots", 4)
+      .set("usable_length_nm", Length::millimetres(400));
   kiln.set("low_k1800", Temperature::celsius(100)).set("high_k1800", Temperature::celsius(1200));
-  kiln.set("heat_k1800_per_h", 900 * 1800).set("tau_s", 9000).set("heat_w", 3000).set("hold_mw_per_c", 900);
+  kiln.set("heat_k1800_per_h", 900 * 1800)
+      .set("tau_s", 9000)
+      .set("heat_w", 3000)
+      .set("hold_mw_per_c", 900);
   kiln.set("load_s", 60).set("unload_s", 60).set("currency", "EUR");
   db::Row firing("firing");
   firing.set("number", 1).set("kiln_id", kiln.insert(bench.shop)).set("kind", "harden");
   firing.set("set_k1800", Temperature::celsius(830)).set("soak_s", 600).set("starts_at", bench.now);
-  firing.set("ends_at", bench.now).set("heat_from", bench.now).set("state", "booked").set("energy_j", 1);
-  db::Row("firing_blade").set("firing_id", firing.insert(bench.shop)).set("blade_id", bench.blade("11").id)
-      .set("position", 1).insert(bench.shop);
+  firing.set("ends_at", bench.now)
+      .set("heat_from", bench.now)
+      .set("state", "booked")
+      .set("energy_j", 1);
+  db::Row("firing_blade")
+      .set("firing_id", firing.insert(bench.shop))
+      .set("blade_id", bench.blade("11").id)
+      .set("position", 1)
+      .insert(bench.shop);
   bench.did("scrap_blade", {{"blade", "11"}, {"why", "burnt"}, {"cost_to", "shop"}});
   db::Query state(bench.shop, "SELECT state FROM firing");
   REQUIRE(state.next());

@@ -52,7 +52,11 @@ TEST_CASE("question 11: what was done last time with this steel, and how hard it
 
 TEST_CASE("question 12: which others shared the bath and the bar") {
   Bench bench;
-  db::Row("bath").set("name", "tank").set("medium", "medium oil").set("use", "quench").insert(bench.shop);
+  db::Row("bath")
+      .set("name", "tank")
+      .set("medium", "medium oil")
+      .set("use", "quench")
+      .insert(bench.shop);
   for (int i = 0; i < 3; ++i) bench.a_blade("harden,temper");
   bench.did("log_quench", {{"blade", "11"}, {"bath", "tank"}});
   bench.later(24 * 60);
@@ -72,7 +76,8 @@ TEST_CASE("question 16: what fits three free hours, the waiting temper first") {
   bench.a_blade("harden,temper");
   bench.quenched("12");
   bench.a_blade("hand sand");
-  bench.did("add_route_step", {{"blade", "13"}, {"operation", "etch"}, {"position", "1"}, {"hands_on", "4 h"}});
+  bench.did("add_route_step",
+            {{"blade", "13"}, {"operation", "etch"}, {"position", "1"}, {"hands_on", "4 h"}});
   const auto answer = asked(bench, 16);
   REQUIRE(answer.rows.size() == 2);
   CHECK(answer.rows[0][0] == "12");
