@@ -20,12 +20,12 @@ struct Choice {
 
 /// One field of a form.
 struct FormField {
-  std::string name;   ///< as the action and the command line call it
-  std::string label;
+  std::string name{};   ///< as the action and the command line call it
+  std::string label{};
   Entry entry = Entry::line;
-  std::vector<Choice> choices;
-  std::string value;  ///< filled in already: sensible defaults, last time's figures
-  std::string help;   ///< units it reads, what it is for
+  std::vector<Choice> choices{};
+  std::string value{};  ///< filled in already: sensible defaults, last time's figures
+  std::string help{};   ///< units it reads, what it is for
   bool required = false;
   bool hidden = false;  ///< kept behind "more" until it is wanted or at fault
 };

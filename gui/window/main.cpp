@@ -7,6 +7,8 @@
 #include <cstdio>
 #include <cstdlib>
 
+#include "gui/desk/paper/certificate_printer.h"
+#include "gui/desk/paper/photo_reader.h"
 #include "gui/desk/start.h"
 #include "gui/window/frame.h"
 #include "gui/window/text.h"
@@ -27,6 +29,8 @@ class Program final : public wxApp {
   Program() { std::setlocale(LC_CTYPE, "C.UTF-8"); }
 
   bool OnInit() override {
+    desk::lend_certificate_printer();
+    desk::lend_photo_reader();
     std::vector<std::string> words;
     for (int i = 1; i < argc; ++i) words.push_back(typed(argv[i]));
     const auto start = desk::read_start(words);

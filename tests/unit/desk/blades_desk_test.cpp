@@ -35,7 +35,7 @@ TEST_CASE("an entry that a correction superseded is no longer shown") {
   const auto wrong = shop.logged("forge", shop.now() - minutes{30});
   db::Row("log_entry").set("blade_id", shop.blade).set("operation", "anneal").set("started_at", shop.now())
       .set("entered_at", shop.now()).set("how_timed", "live").set("supersedes_id", wrong).insert(shop.shop);
-  const auto& life = std::get<LifeLine>(blade_view(shop.sight(), "61").picture);
+  const LifeLine life = std::get<LifeLine>(blade_view(shop.sight(), "61").picture);
   REQUIRE(life.events.size() == 1);
   CHECK(life.events.front().title == "Anneal");
 }
@@ -44,7 +44,7 @@ TEST_CASE("what was done comes before what is planned, and only the done is mark
   test::SmallShop shop;
   shop.logged("profile", shop.now() - minutes{30});
   shop.step(1, "rough grind");
-  const auto& life = std::get<LifeLine>(blade_view(shop.sight(), "61").picture);
+  const LifeLine life = std::get<LifeLine>(blade_view(shop.sight(), "61").picture);
   REQUIRE(life.events.size() == 2);
   CHECK(life.events[0].done);
   CHECK_FALSE(life.events[1].done);
