@@ -97,7 +97,7 @@ class BookReader {
     if (words->empty()) return Done{};
     if (words->front() == "day") return take_day(*words, line);
     if (words->front() == "zone") return take_zone(*words, line);
-    const auto at = parse_instant(to_stored(day_) + " " + words->front(), zone_, now_, "time");
+    const auto at = time_of(words->front());
     if (!at || words->size() < 2)
       return Problem{place(line), "The line does not begin with a time and an action.",
                      "Write, for example: 09:30 new_customer name=..."};
@@ -106,6 +106,14 @@ class BookReader {
       if (auto done = take_field(made, (*words)[i]); !done) return done;
     lines_.push_back(std::move(made));
     return Done{};
+  }
+
+  // "09:30" on the book's day, or "-53m" before now.
+  Outcome<Instant> time_of(const std::string& word) const {
+    if (word.starts_with('-') && word.ends_with('m'))
+      if (const auto minutes = signed_number(std::string_view(word).substr(0, word.size() - 1)))
+        return now_ + std::chrono::minutes(*minutes);
+    return parse_instant(to_stored(day_) + " " + word, zone_, now_, "time");
   }
 
   Outcome<Done> take_day(const std::vector<std::string>& words, std::size_t line) {
@@ -139,15 +147,23 @@ class BookReader {
       line.keep_as = value;
       return Done{};
     }
-    const bool days_away = value.size() > 2 && (value.front() == '+' || value.front() == '-') && value.back() == 'd';
-    if (days_away)
-      if (const auto days = signed_number(std::string_view(value).substr(0, value.size() - 1)))
-        value = to_stored(CalendarDate(date::sys_days(line.day) + date::days(*days)));
-    if (value.starts_with('@')) value = to_stored(line.day) + " " + value.substr(1);
+    value = on_its_day(value, line.day);
     if (names_a_file(line.action, name) && std::filesystem::path(value).is_relative())
       value = (book_.folder / value).string();
     line.given[name] = value;
     return Done{};
+  }
+
+  // "+3d", "@9:10" and "+3d@9:10" seen from the line's day.
+  static std::string on_its_day(const std::string& value, CalendarDate day) {
+    const auto clock = std::min(value.find('@'), value.size());
+    const std::string_view days_word = std::string_view(value).substr(0, clock);
+    if (clock == 0 && !value.empty()) return to_stored(day) + " " + value.substr(1);
+    const bool signed_days = days_word.size() > 2 && (days_word.front() == '+' || days_word.front() == '-') && days_word.back() == 'd';
+    const auto days = signed_days ? signed_number(days_word.substr(0, days_word.size() - 1)) : std::nullopt;
+    if (!days) return value;
+    const std::string moved = to_stored(CalendarDate(date::sys_days(day) + date::days(*days)));
+    return clock == value.size() ? moved : moved + " " + value.substr(clock + 1);
   }
 
   static bool names_a_file(const std::string& action, const std::string& field) {

@@ -21,7 +21,8 @@ namespace tangmark::db {
 ///           wanted_by=+60d as=varn  (indented lines go on)
 ///
 /// `as=NAME` keeps the number of what was made; `$NAME` stands for it later, in any book. A value
-/// "+60d" or "-3d" is the date so many days from the line's day, and "@9:10" that time on it.
+/// "+60d" or "-3d" is the date so many days from the line's day, "@9:10" that time on it and
+/// "+1d@9:10" that time a day later. A line may begin with "-53m": so many minutes before now.
 struct DayBook {
   std::string name;  ///< for problems: "kitchen.daybook, line 14"
   std::string text;

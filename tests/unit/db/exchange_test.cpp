@@ -140,6 +140,16 @@ TEST_CASE("a day book is done line by line in the order of time") {
   CHECK(content_of(bench.shop).find("|2026-12-02|market") != std::string::npos);
 }
 
+TEST_CASE("a day book reckons minutes before now and times on later days") {
+  ShopOnTheBench bench;
+  auto done = db::perform_day_books(
+      bench.shop, {{"now.daybook", "-53m change_setting name=shop_name value=+1d@9:10\n-52m change_setting name=maker_name value=@7:00\n"}}, bench_day);
+  REQUIRE(done);
+  CHECK(content_of(bench.shop).find("|shop_name|2026-11-26 9:10") != std::string::npos);
+  CHECK(content_of(bench.shop).find("|maker_name|2026-11-25 7:00") != std::string::npos);
+  CHECK(db::latest_history(bench.shop, 1).at(0).at == bench_day - std::chrono::minutes(52));
+}
+
 TEST_CASE("a day book with one bad line changes nothing and names the line") {
   ShopOnTheBench bench;
   const std::string before = content_of(bench.shop);
