@@ -48,6 +48,7 @@ class Program final : public wxApp {
       delete wxLog::SetActiveTarget(new wxLogStderr);
     }
     wxInitAllImageHandlers();
+    desk::lend_certificate_printer();
     (new Frame(*start))->Show();
     return true;
   }
