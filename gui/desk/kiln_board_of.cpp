@@ -84,7 +84,8 @@ void add_state(const Sight& sight, const db::KilnRow& kiln, const std::vector<db
     }
   }
   if (last == nullptr) {
-    lane.now = "cold, by the model";
+    lane.now = "cold";
+    lane.state = "by the model";
   } else {
     const SwitchedOff off = off_of(kiln, *last);
     double celsius = last->set.in_celsius();
@@ -93,7 +94,7 @@ void add_state(const Sight& sight, const db::KilnRow& kiln, const std::vector<db
     lane.state = sight.now > off.at ? "off since " + clock_text(off.at, sight.zone())
                                     : "until " + clock_text(last->ends_at, sight.zone());
   }
-  if (next != nullptr && lane.state.empty()) lane.state = "on at " + when(sight, next->heat_from);
+  if (next != nullptr && last == nullptr) lane.state = "on at " + when(sight, next->heat_from);
 }
 
 // The firings as a proposal would have them: moved ones at their new place, dropped ones gone.

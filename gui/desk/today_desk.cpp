@@ -68,7 +68,9 @@ PlaceView today_view(const Sight& sight, const std::string& id) {
                  {{"New enquiry", OpenForm{"new_commission", {}}, "Enter", ""},
                   {"Plan the kilns", GoTo{Place::kiln, ""}, "Ctrl Enter", ""}}};
   } else {
-    view.next = {"Next: " + found->sentence, found->why, found->offers};
+    std::string sentence = found->sentence;
+    if (sentence.front() >= 'A' && sentence.front() <= 'Z') sentence.front() = static_cast<char>(sentence.front() + 32);
+    view.next = {"Next: " + sentence, found->why, found->offers};
   }
   view.sheet.title = to_text(sight.today());
   view.sheet.under = "It is " + clock_text(sight.now, sight.zone()) + ".";

@@ -32,7 +32,7 @@ void add_blades(const Sight& sight, std::vector<Task>& tasks) {
       tasks.push_back({"temper " + number, number, sentence,
                        to_text(std::chrono::floor<std::chrono::minutes>(waited)) + " since its quench" +
                            (late ? ", past your limit of " : "; by your rule within ") +
-                           to_text(sight.settings.temper_limit) + ", by " + when(sight, limit) + ".",
+                           to_text(sight.settings.temper_limit) + ", " + when(sight, limit) + ".",
                        {{number + " is in", OpenForm{"log_temper", next_step_filled(blade)}, "Enter", ""}, see},
                        late ? untempered_late : untempered});
     } else if (blade.quenched_at && blade.tempers_ahead > 0) {

@@ -25,6 +25,7 @@ std::string in_words(const reports::Document& document) {
 
 PageCanvas::PageCanvas(wxWindow* parent) : Canvas(parent, Depth::window) {
   takes_keys();
+  SetMinSize({look().sizes.of(280), look().sizes.of(280)});
   Bind(wxEVT_KEY_DOWN, &PageCanvas::on_key, this);
   Bind(wxEVT_MOUSEWHEEL, &PageCanvas::on_wheel, this);
 }

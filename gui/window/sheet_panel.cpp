@@ -21,6 +21,8 @@ SheetPanel::SheetPanel(wxWindow* parent, std::function<void(const desk::Deed&)> 
   scroll_ = new wxScrolledWindow(this, wxID_ANY, wxDefaultPosition, wxDefaultSize,
                                  wxVSCROLL | wxTAB_TRAVERSAL | wxNO_BORDER);
   scroll_->SetScrollRate(0, look().sizes.gap(3));
+  // Long texts break; they must not push what stands beside the sheet.
+  scroll_->SetMinSize({look().sizes.of(200), look().sizes.of(80)});
   auto* all = new wxBoxSizer(wxVERTICAL);
   all->Add(scroll_, 1, wxEXPAND);
   SetSizer(all);

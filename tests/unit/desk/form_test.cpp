@@ -10,7 +10,8 @@ using namespace tangmark::desk;
 
 TEST_CASE("a problem stands beside its own field, and what has no field stands above the form") {
   Form form;
-  form.fields = {{.name = "length", .label = "Length"}};
+  form.fields.emplace_back();
+  form.fields.back().name = "length";
   const Problems problems{{"length", "A knife is not 3 km long.", "Check the unit."},
                           {"file", "The file may not be written.", ""}};
   CHECK(beside(problems, "length") == "A knife is not 3 km long. Check the unit.");
