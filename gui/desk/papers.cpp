@@ -81,7 +81,17 @@ Outcome<DraftCertificate> draft_certificate(const Sight& sight, const std::strin
   certificate::CertificateDraft draft = certificate::compose(*dossier);
   CertificateIssue issue;
   issue.number = "draft";
-  auto document = certificate_paper({sight.shop, fonts(), sight.now}, *dossier, draft, issue);
+  Instant dated = sight.now;
+  // A certificate that stands is shown under its own number and day, not as a draft.
+  const auto kept = db::blade_named(sight.shop, blade, "blade");
+  const auto issues = kept ? db::certificates_of(sight.shop, kept->id) : std::vector<db::IssuedCertificate>{};
+  if (!issues.empty() && !issues.front().revoked_at) {
+    const db::IssuedCertificate& stands = issues.front();
+    issue = {std::to_string(stands.number), static_cast<int>(stands.issue), false, stands.digest,
+             db::certificate_record(sight.shop, stands.id), stands.why.value_or("")};
+    dated = stands.issued_at;
+  }
+  auto document = certificate_paper({sight.shop, fonts(), dated}, *dossier, draft, issue);
   if (!document) return document.problems();
   return DraftCertificate{std::move(draft), held(std::move(document).value(), "certificate", blade)};
 }

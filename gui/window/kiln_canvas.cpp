@@ -145,7 +145,8 @@ void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
   gc.PushState();
   gc.Clip(left(), top, GetClientSize().x - left(), lane_height());
   for (const desk::BoardFiring& firing : kiln.firings) draw_firing(gc, firing, lane);
-  for (const desk::BoardFiring& firing : kiln.firings) draw_tags(gc, firing, lane);
+  Taken taken;
+  for (const desk::BoardFiring& firing : kiln.firings) draw_tags(gc, firing, lane, taken);
   gc.PopState();
 }
 
@@ -197,20 +198,24 @@ void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& fir
   }
 }
 
-void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane) {
+void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane,
+                           Taken& taken) {
   const Sizes& sizes = look().sizes;
   const bool chosen = firing.id == board_.selected;
   const double from = x_of(firing.start);
   const Pen pen{sizes.note(), true, firing.proposed || chosen ? look().palette.accent : look().palette.ink};
   const double caption = std::max(left() + 2, std::min(from, GetClientSize().x - text_width(gc, firing.caption, pen)));
-  draw_text(gc, firing.caption, caption, lane_top(lane) + sizes.of(2), pen);
+  // Close firings: a caption that would run into the one before it stays away; the figures are below.
+  if (caption >= taken.caption) {
+    taken.caption = caption + draw_text(gc, firing.caption, caption, lane_top(lane) + sizes.of(2), pen) + sizes.gap(1);
+  }
 
   const double foot = lane_top(lane) + lane_height() - sizes.gap(2) - sizes.of(4);
   const double room = lane_height() - sizes.of(caption_px) - sizes.gap(3);
   const int rows = std::clamp(static_cast<int>(room / (tag_height() + 2)), 1, 3);
   const auto count = static_cast<int>(firing.blades.size());
   const int across = (count + rows - 1) / rows;
-  double x = std::max(from + 2, left() + 2);
+  double x = std::max({from + 2, left() + 2, taken.tags});
   for (int column = 0; column < across; ++column) {
     double widest = 0;
     for (int row = 0; row < rows; ++row) {
@@ -221,6 +226,7 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firin
     }
     x += widest + 3;
   }
+  taken.tags = x;
 }
 
 void KilnCanvas::draw_trial(wxGraphicsContext& gc) {

@@ -30,7 +30,10 @@ class KilnCanvas final : public Canvas {
   void draw_lane(wxGraphicsContext& gc, std::size_t lane);
   void draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
   void draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
-  void draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
+  struct Taken {  // how far captions and tags of a lane reach already
+    double caption = 0, tags = 0;
+  };
+  void draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane, Taken& taken);
   void draw_trial(wxGraphicsContext& gc);
   void draw_key(wxGraphicsContext& gc);
   void stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane);

@@ -21,8 +21,9 @@ void Press::say(const std::string& label, const std::string& key) {
   const Sizes& sizes = look().sizes;
   label_button(*this, label, key, sizes.text());
   name_for_readers(*this, label);
-  const bool quiet = kind_ == PressKind::quiet;
-  SetMinSize({label_width(*this) + sizes.gap(quiet ? 2 : 4), sizes.of(quiet ? 34 : 44)});
+  // The label is measured in its plain weight; the main target's is heavier.
+  const int room = kind_ == PressKind::quiet ? sizes.gap(3) : kind_ == PressKind::main ? sizes.gap(6) : sizes.gap(4);
+  SetMinSize({label_width(*this) + room, sizes.of(kind_ == PressKind::quiet ? 34 : 44)});
 }
 
 }  // namespace tangmark::window
