@@ -48,7 +48,6 @@ class Program final : public wxApp {
       delete wxLog::SetActiveTarget(new wxLogStderr);
     }
     wxInitAllImageHandlers();
-    desk::lend_certificate_printer();
     (new Frame(*start))->Show();
     return true;
   }
