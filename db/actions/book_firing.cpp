@@ -7,6 +7,7 @@
 #include "db/row.h"
 #include "db/store/kiln_store.h"
 #include "db/store/plan_case.h"
+#include "domain/kiln/kiln_check.h"
 #include "domain/kiln/plan_catches.h"
 
 namespace tangmark::db {
@@ -87,6 +88,7 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
   if (soak) candidate.soak_min = static_cast<int>(std::chrono::ceil<minutes>(*soak).count());
   Judged judged = judge(std::move(shop), std::move(candidate));
   if (!work.passes(kiln::catches_of(judged.check))) return work.problems();
+  work.passes(kiln::thermocouple_check_overdue(*kept, work.today()));
   auto firing = firing_of(judged);
   if (!firing) return Problem{"blades", "These blades make no firing.", "Fire blades of one kind of heat together."};
   firing->number = work.next_number("firing");
