@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 #include <cstdlib>
+#include <utility>
 
 #include "domain/costing/settle.h"
 
@@ -38,30 +39,67 @@ bool loss_is_on_record(const CostInputs& inputs) {
   return false;
 }
 
-/// What the build-up comes to when the trial is made.
+/// What the price and the earnings come to when a trial is made.
 struct Tried {
   Money price;
   std::optional<Money> earned;
 };
 
-Tried tried(const DraftedItems& drafts, const CostInputs& inputs, const Trial& trial,
-            const Price& price) {
-  const Outcome<Settled> settled = settle(drafts, inputs, trial, Text::leave_out);
-  if (!settled) return {price.shown, std::nullopt};
-  PriceTerms unstepped = inputs.terms;
-  unstepped.step.reset();
-  const bool by_cost = std::holds_alternative<Margin>(unstepped.rule) ||
-                       std::holds_alternative<MarkUp>(unstepped.rule);
-  Tried t{price.shown, earned_per_hour(price.without_tax,
-                                       settled->cost + price.fee - settled->labour, settled->paid)};
-  if (by_cost) {
-    const Outcome<Price> moved = price_for(settled->cost, unstepped);
-    if (moved) t.price = moved->shown;
-  } else {
-    t.price = floor_price(settled->cost, unstepped).value_or(price.shown);
+/// Tries changes against one settled quote.
+class Trying {
+ public:
+  Trying(const DraftedItems& drafts, const CostInputs& inputs, const Settled& base,
+         const Price& price)
+      : drafts_(drafts), inputs_(inputs), base_(base), price_(price), terms_(inputs.terms) {
+    terms_.step.reset();
+    std::size_t line = 0;
+    for (std::size_t item = 0; item < drafts.size(); ++item) {
+      first_line_.push_back(line);
+      while (line < base.lines.size() && base.lines[line].item == item) ++line;
+      items_.push_back(settle_item(drafts, inputs, item, first_line_.back(), Trial{}));
+    }
   }
-  return t;
-}
+
+  Tried operator()(const Trial& trial) const {
+    const std::size_t item =
+        trial.what == Trial::What::line ? base_.lines[trial.line].item : drafts_.size();
+    if (item >= drafts_.size()) return judged(settle(drafts_, inputs_, trial, Text::leave_out));
+    Outcome<Settled> changed = settle_item(drafts_, inputs_, item, first_line_[item], trial);
+    if (!changed || !items_[item]) return judged(std::move(changed));
+    Settled sum = std::move(changed).value();
+    const Settled& before = *items_[item];
+    sum.cost += base_.cost - before.cost;
+    sum.labour += base_.labour - before.labour;
+    sum.paid.hands_on += base_.paid.hands_on - before.paid.hands_on;
+    sum.paid.attended += base_.paid.attended - before.paid.attended;
+    return judged(std::move(sum));
+  }
+
+ private:
+  Tried judged(Outcome<Settled> settled) const {
+    if (!settled) return {price_.shown, std::nullopt};
+    const bool by_cost = std::holds_alternative<Margin>(terms_.rule) ||
+                         std::holds_alternative<MarkUp>(terms_.rule);
+    Tried t{price_.shown,
+            earned_per_hour(price_.without_tax, settled->cost + price_.fee - settled->labour,
+                            settled->paid)};
+    if (by_cost) {
+      const Outcome<Price> moved = price_for(settled->cost, terms_);
+      if (moved) t.price = moved->shown;
+    } else {
+      t.price = floor_price(settled->cost, terms_).value_or(price_.shown);
+    }
+    return t;
+  }
+
+  const DraftedItems& drafts_;
+  const CostInputs& inputs_;
+  const Settled& base_;
+  const Price& price_;
+  PriceTerms terms_;
+  std::vector<std::size_t> first_line_;
+  std::vector<Outcome<Settled>> items_;
+};
 
 std::int64_t span(const Mover& m) {
   return std::llabs(m.price_high.minor() - m.price_low.minor());
@@ -72,6 +110,7 @@ std::int64_t span(const Mover& m) {
 std::vector<Mover> movers_of(const DraftedItems& drafts, const CostInputs& inputs,
                              const Settled& base, const Price& price) {
   const std::vector<LineRange> ranges = ranges_of(drafts, base);
+  const Trying tried(drafts, inputs, base, price);
   std::vector<Mover> movers;
   std::optional<std::size_t> loss_seen;  // all losses move together, as one mover
   for (std::size_t i = 0; i < base.lines.size(); ++i) {
@@ -81,8 +120,8 @@ std::vector<Mover> movers_of(const DraftedItems& drafts, const CostInputs& input
     Trial low{Trial::What::line, i, ranges[i].low}, high{Trial::What::line, i, ranges[i].high};
     // Few survivors is the dear end: its price is the high one.
     if (loss) low.what = Trial::What::survival_high, high.what = Trial::What::survival_low;
-    const Tried at_low = tried(drafts, inputs, low, price);
-    const Tried at_high = tried(drafts, inputs, high, price);
+    const Tried at_low = tried(low);
+    const Tried at_high = tried(high);
     movers.push_back({i, base.lines[i].text, at_low.price, at_high.price, at_low.earned,
                       at_high.earned, loss ? !loss_is_on_record(inputs) : ranges[i].assumed});
   }

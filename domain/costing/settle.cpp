@@ -17,8 +17,8 @@ Duration scaled(Duration span, Share factor) {
 /// Builds the lines one after the other; the trial acts on the line with its index.
 class Settling {
  public:
-  Settling(const CostInputs& inputs, const Trial& trial, Text text)
-      : inputs_(inputs), trial_(trial), text_(text) {
+  Settling(const CostInputs& inputs, const Trial& trial, Text text, std::size_t first_line = 0)
+      : inputs_(inputs), trial_(trial), text_(text), first_line_(first_line) {
     result_.cost = result_.labour = Money(0, inputs.currency);
     result_.paid = paid(Duration{}, Duration{});
   }
@@ -46,7 +46,8 @@ class Settling {
   }
   static Quantity in_hours(std::int64_t seconds) { return {(seconds * 1000 + 1800) / 3600, "h"}; }
   Share factor() const {
-    const bool this_line = trial_.what == Trial::What::line && trial_.line == result_.lines.size();
+    const bool this_line = trial_.what == Trial::What::line &&
+                           trial_.line == first_line_ + result_.lines.size();
     return this_line ? trial_.factor : Share::whole();
   }
   void add(CostLine line) {
@@ -67,6 +68,7 @@ class Settling {
   const CostInputs& inputs_;
   const Trial& trial_;
   Text text_;
+  std::size_t first_line_;
   Settled result_;
   std::size_t index_ = 0;
   const CostedItem* item_ = nullptr;
@@ -123,6 +125,7 @@ Outcome<Done> Settling::loss_line() {
 }
 
 Outcome<Done> Settling::item(std::size_t index, const std::vector<CostDraft>& drafts) {
+  result_.lines.reserve(result_.lines.size() + drafts.size() + 4);
   index_ = index;
   item_ = &inputs_.items[index];
   item_paid_ = paid(Duration{}, Duration{});
@@ -156,6 +159,13 @@ Outcome<Settled> settle(const DraftedItems& drafts, const CostInputs& inputs, co
   settled.hours.hands_on = settled.paid.hands_on;
   settled.hours.attended = settled.paid.attended;
   return settled;
+}
+
+Outcome<Settled> settle_item(const DraftedItems& drafts, const CostInputs& inputs,
+                             std::size_t item, std::size_t first_line, const Trial& trial) {
+  Settling settling(inputs, trial, Text::leave_out, first_line);
+  if (const Outcome<Done> done = settling.item(item, drafts[item]); !done) return done.problems();
+  return settling.take();
 }
 
 }  // namespace tangmark::costing

@@ -120,6 +120,20 @@ TEST_CASE("the lines that move the price most come from working the sheet out ag
   CHECK(s.lines[first.line].text == "Finish grind");
 }
 
+TEST_CASE("a line of the second item moves the price as it does in the first") {
+  CostInputs in = a_chefs_knife();
+  in.items.push_back(in.items[0]);
+  in.items[1].operations[2].swing = Swing{Share::percent(50), Share::percent(200)};
+  const CostSheet s = *build_up(in);
+  const Mover& first = s.movers.front();
+  CHECK(s.lines[first.line].item == 1);
+  CHECK((first.price_high - first.price_low).minor() == Approx((180'00 + 54'00) / 0.7762).margin(2));
+  // Double the hours of 3 to 6: (price - fee - other costs) stays but for 36 of overhead, over 3 h more.
+  const Money kept = s.price.without_tax - (s.price.cost - eur(2 * 306'00));
+  const double hours = 2 * 7.65;
+  CHECK(first.earned_high->minor() == Approx(double(kept.minor() - 36'00) / (hours + 3)).margin(1));
+}
+
 TEST_CASE("a wide band of losses becomes a mover, dear at its high end") {
   CostInputs in = a_chefs_knife();
   in.items[0].operations[1].survival_band = {Share::percent(30), Share::percent(98)};
