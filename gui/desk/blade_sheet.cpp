@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/blade_sheet.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "gui/desk/blades_desk.h"
 
 namespace tangmark::desk {
@@ -133,6 +136,22 @@ Section route_section(const Sight& sight, const std::vector<db::StepRow>& steps)
   return section;
 }
 
+LifeEvent event_of(const Sight& sight, const db::LogRow& entry) {
+  LifeEvent event;
+  event.title = sentence_case(entry.operation);
+  event.when = when(sight, entry.started_at);
+  event.note = temperature_of(sight, entry);
+  if (!entry.medium.empty()) event.note += (event.note.empty() ? "" : ", ") + entry.medium;
+  if (event.note.empty()) event.note = entry.result;
+  if (entry.read) {
+    event.celsius = entry.read->in_celsius();
+  } else if (entry.set) {
+    event.celsius = entry.set->in_celsius();
+  }
+  event.done = true;
+  return event;
+}
+
 }  // namespace
 
 Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
@@ -149,26 +168,18 @@ Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
 }
 
 LifeLine life_of(const Sight& sight, const db::BladeRow& blade) {
-  LifeLine life;
+  std::vector<std::pair<Instant, LifeEvent>> past;
   for (const db::LogRow& entry : db::log_rows(sight.shop, blade.number)) {
-    LifeEvent event;
-    event.title = sentence_case(entry.operation);
-    event.when = when(sight, entry.started_at);
-    event.note = temperature_of(sight, entry);
-    if (!entry.medium.empty()) event.note += (event.note.empty() ? "" : ", ") + entry.medium;
-    if (event.note.empty()) event.note = entry.result;
-    if (entry.read) {
-      event.celsius = entry.read->in_celsius();
-    } else if (entry.set) {
-      event.celsius = entry.set->in_celsius();
-    }
-    event.done = true;
-    life.events.push_back(std::move(event));
+    past.emplace_back(entry.started_at, event_of(sight, entry));
   }
   for (const db::FindingRow& finding : db::finding_rows(sight.shop, blade.number)) {
-    life.events.push_back({sentence_case(finding.kind) + " found", when(sight, finding.at),
-                           finding.decision == "open" ? "not decided" : finding.decision, {}, true, true});
+    past.emplace_back(finding.at, LifeEvent{sentence_case(finding.kind), when(sight, finding.at),
+                                            finding.decision == "open" ? "not decided" : finding.decision, {}, true,
+                                            true});
   }
+  std::stable_sort(past.begin(), past.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  LifeLine life;
+  for (auto& [at, event] : past) life.events.push_back(std::move(event));
   for (const db::StepRow& step : db::step_rows(sight.shop, blade.number)) {
     if (step.done || !step.skipped_why.empty()) continue;
     LifeEvent event;

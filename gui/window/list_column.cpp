@@ -41,7 +41,11 @@ class ListRows final : public wxDataViewVirtualListModel {
   void GetValueByRow(wxVariant& value, unsigned row, unsigned column) const override {
     const desk::Row& shown_row = at(row);
     if (column == 0) {
-      value = shown("<b><big>" + escaped(shown_row.number) + "</big></b>");
+      // A blade's number stands large; a tag such as 14-2B3 must be seen whole.
+      constexpr std::size_t short_number = 4;
+      const bool large = shown_row.number.size() <= short_number;
+      value = shown((large ? "<b><big>" : "<b><small>") + escaped(shown_row.number) +
+                    (large ? "</big></b>" : "</small></b>"));
       return;
     }
     const std::string grey = desk::hex(look().palette.second_ink);
