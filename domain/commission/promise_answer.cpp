@@ -23,7 +23,8 @@ double median(std::vector<double> figures) {
   return *middle;
 }
 
-std::vector<LateShare> late_causes(const PlayedQueue& played, const std::vector<std::int64_t>& ready,
+std::vector<LateShare> late_causes(const PlayedQueue& played,
+                                   const std::vector<std::int64_t>& ready,
                                    double calendar_per_bench) {
   std::vector<std::array<double, causes>> parts;
   for (const TimeSpent& t : played.followed) parts.push_back(calendar_parts(t, calendar_per_bench));
@@ -75,8 +76,8 @@ std::vector<Harm> harms(const PlayedQueue& with, const PlayedQueue& without,
     const Forecast before = forecast_of(id, without.ready[c], queue, calendar);
     const Forecast after = forecast_of(id, with.ready[place_of(with, id)], queue, calendar);
     if (after.p80 <= before.p80) continue;
-    const bool breaks = before.promised && before.p80 <= *before.promised &&
-                        after.p80 > *before.promised;
+    const bool breaks =
+        before.promised && before.p80 <= *before.promised && after.p80 > *before.promised;
     harmed.push_back({id, before.p80, after.p80, before.promised, breaks});
   }
   return harmed;
@@ -86,11 +87,16 @@ std::vector<Harm> harms(const PlayedQueue& with, const PlayedQueue& without,
 
 std::string_view sentence(LateCause cause) {
   switch (cause) {
-    case LateCause::own_work: return "its own hours run over";
-    case LateCause::own_losses: return "a blade of it is lost and begun again";
-    case LateCause::others_work: return "the work ahead of it takes longer";
-    case LateCause::others_losses: return "blades ahead of it are lost and begun again";
-    case LateCause::waits: return "it waits longer for cures, the kiln or work elsewhere";
+    case LateCause::own_work:
+      return "its own hours run over";
+    case LateCause::own_losses:
+      return "a blade of it is lost and begun again";
+    case LateCause::others_work:
+      return "the work ahead of it takes longer";
+    case LateCause::others_losses:
+      return "blades ahead of it are lost and begun again";
+    case LateCause::waits:
+      return "it waits longer for cures, the kiln or work elsewhere";
   }
   return {};
 }

@@ -31,17 +31,18 @@ struct LateShare {
 
 struct PromiseAnswer {
   Forecast forecast;
-  std::vector<Harm> harmed;      ///< in the order of the queue
-  std::vector<LateShare> causes; ///< most frequent first, none that never came first
+  std::vector<Harm> harmed;       ///< in the order of the queue
+  std::vector<LateShare> causes;  ///< most frequent first, none that never came first
   friend bool operator==(const PromiseAnswer&, const PromiseAnswer&) = default;
 };
 
-/// The honest answer to "when can I have it": the queue as given, with the commission's blades where
-/// they would be worked on (last for an ordinary acceptance, further up for a rush), is played with
-/// and without them, with the same luck for every other blade. Late runs are the fifth that ends
-/// after the 80 % date; a run's cause is what exceeded its own median by the most calendar time,
-/// bench time being counted at the week's average.
-/// Refuses what `forecast` refuses, and a commission that has no blade in the queue.
-Outcome<PromiseAnswer> promise_answer(const PromiseQueue& queue, CommissionId commission, Runs runs);
+/// The honest answer to "when can I have it": the queue as given, with the commission's blades
+/// where they would be worked on (last for an ordinary acceptance, further up for a rush), is
+/// played with and without them, with the same luck for every other blade. Late runs are the fifth
+/// that ends after the 80 % date; a run's cause is what exceeded its own median by the most
+/// calendar time, bench time being counted at the week's average. Refuses what `forecast` refuses,
+/// and a commission that has no blade in the queue.
+Outcome<PromiseAnswer> promise_answer(const PromiseQueue& queue, CommissionId commission,
+                                      Runs runs);
 
 }  // namespace tangmark::commission

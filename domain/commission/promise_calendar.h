@@ -17,10 +17,10 @@ struct BenchWeek {
   friend bool operator==(const BenchWeek&, const BenchWeek&) = default;
 };
 
-/// Turns bench time into calendar time and back. Both are seconds from now: bench seconds count only
-/// while the maker is at the bench, calendar seconds count always.
-/// Assumptions: bench hours of a day are one block from its start; every day of the calendar has 24
-/// hours (the hour of a clock change is not followed, dates are).
+/// Turns bench time into calendar time and back. Both are seconds from now: bench seconds count
+/// only while the maker is at the bench, calendar seconds count always. Assumptions: bench hours of
+/// a day are one block from its start; every day of the calendar has 24 hours (the hour of a clock
+/// change is not followed, dates are).
 class BenchCalendar {
  public:
   /// Refuses a week without bench hours, or days of more than 24 hours.

@@ -23,9 +23,9 @@ struct Booked {
 /// One operation as the promise sees it.
 struct QueuedOperation {
   std::string name;
-  Spread bench;  ///< time that binds the maker: hands-on, and attended wait
-  Spread wait;   ///< calendar time after it that binds nobody: cure, drying, a firing's soak, post
-  Spread before; ///< calendar time before it when nothing is booked: the next kiln day, a courier
+  Spread bench;   ///< time that binds the maker: hands-on, and attended wait
+  Spread wait;    ///< calendar time after it that binds nobody: cure, drying, a firing's soak, post
+  Spread before;  ///< calendar time before it when nothing is booked: the next kiln day, a courier
   std::optional<Booked> booked = {};  ///< used once; a blade begun again finds nothing booked
   Share survival = Share::whole();
   friend bool operator==(const QueuedOperation&, const QueuedOperation&) = default;
@@ -33,11 +33,13 @@ struct QueuedOperation {
 
 /// A blade (or other piece of work) in the queue.
 struct QueuedBlade {
-  std::uint64_t key = 0;  ///< its own number: its luck stays the same wherever it stands in the queue
+  std::uint64_t key =
+      0;  ///< its own number: its luck stays the same wherever it stands in the queue
   CommissionId commission;
-  std::vector<QueuedOperation> route;  ///< the whole route, as a lost blade needs the early part again
-  std::size_t next = 0;                ///< first operation still to do; at the end, nothing is left
-  std::size_t restart_at = 0;          ///< where a lost blade begins again: its first steel work
+  std::vector<QueuedOperation>
+      route;                   ///< the whole route, as a lost blade needs the early part again
+  std::size_t next = 0;        ///< first operation still to do; at the end, nothing is left
+  std::size_t restart_at = 0;  ///< where a lost blade begins again: its first steel work
   std::optional<Booked> not_before = {};  ///< material awaited, buyer's answer awaited
   friend bool operator==(const QueuedBlade&, const QueuedBlade&) = default;
 };
@@ -49,8 +51,8 @@ struct GivenPromise {
   friend bool operator==(const GivenPromise&, const GivenPromise&) = default;
 };
 
-/// How the maker's estimates turn out as a whole: actual over estimated hours of finished work. This
-/// is the error that goes the same way for every blade of a queue and does not average out.
+/// How the maker's estimates turn out as a whole: actual over estimated hours of finished work.
+/// This is the error that goes the same way for every blade of a queue and does not average out.
 struct Pace {
   double median = 1;
   double quarter_factor = 1;  ///< a quarter of the time it is worse than median x this

@@ -57,8 +57,8 @@ struct Waiting {
 struct BladeRun {
   Luck luck;
   std::size_t next = 0;
-  bool again = false;       ///< begun again after a loss
-  std::int64_t start_s = 0; ///< calendar second its next operation may start
+  bool again = false;        ///< begun again after a loss
+  std::int64_t start_s = 0;  ///< calendar second its next operation may start
   std::int64_t waits = 0;
 };
 
@@ -67,7 +67,8 @@ constexpr Duration one_pace{1'000'000};
 /// One queue, played run after run.
 class Player {
  public:
-  Player(const PromiseQueue& queue, const BenchCalendar& calendar, std::optional<CommissionId> follow);
+  Player(const PromiseQueue& queue, const BenchCalendar& calendar,
+         std::optional<CommissionId> follow);
   void run(std::uint64_t seed, std::size_t number, PlayedQueue& played);
 
  private:
@@ -189,8 +190,8 @@ void Player::work(std::size_t i, std::size_t number, PlayedQueue& played) {
   const QueuedOperation& op = blade.route[state.next];
   spend(i, static_cast<std::int64_t>(
                static_cast<double>(op.bench.draw(state.luck.bits())) * pace_now_ + 0.5));
-  const bool lost = op.survival < Share::whole() &&
-                    state.luck.bits() / 4294967296.0 >= op.survival.fraction();
+  const bool lost =
+      op.survival < Share::whole() && state.luck.bits() / 4294967296.0 >= op.survival.fraction();
   if (!lost && flows_on_[i][state.next]) {  // no calendar is needed: it stays ready
     ++state.next;
     return ready_set_.insert(i);

@@ -22,9 +22,9 @@ struct TimeSpent {
 
 /// The days of many runs.
 struct PlayedQueue {
-  std::vector<CommissionId> commissions;             ///< in the order of their first blade
-  std::vector<std::vector<std::int64_t>> ready;      ///< [commission][run], calendar seconds from now
-  std::vector<TimeSpent> followed;                   ///< [run], of the commission followed, if any
+  std::vector<CommissionId> commissions;         ///< in the order of their first blade
+  std::vector<std::vector<std::int64_t>> ready;  ///< [commission][run], calendar seconds from now
+  std::vector<TimeSpent> followed;               ///< [run], of the commission followed, if any
 };
 
 /// Plays the queue `runs.count` times. The queue must have passed `faults_of`.

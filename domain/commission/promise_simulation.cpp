@@ -25,8 +25,8 @@ void check(Problems& found, const QueuedBlade& blade) {
 
 /// The instant that at least `part` of the runs have met: the order statistic, never between two.
 std::int64_t met_by(std::vector<std::int64_t>& ready, double part) {
-  const auto rank = static_cast<std::size_t>(
-      std::ceil(part * static_cast<double>(ready.size()) - 1e-9));
+  const auto rank =
+      static_cast<std::size_t>(std::ceil(part * static_cast<double>(ready.size()) - 1e-9));
   const auto at = ready.begin() + static_cast<std::ptrdiff_t>(std::max<std::size_t>(rank, 1) - 1);
   std::nth_element(ready.begin(), at, ready.end());
   return *at;
@@ -39,8 +39,9 @@ Problems faults_of(const PromiseQueue& queue, Runs runs) {
   if (runs.count < 1 || runs.count > 100'000)
     found.push_back({"runs", "The queue is played from 1 to 100,000 times.", "Give 1000."});
   if (!(queue.pace.median > 0.05 && queue.pace.median < 20))
-    found.push_back({"pace", "The shop's pace must lie between a twentieth and twenty times the "
-                             "estimates.",
+    found.push_back({"pace",
+                     "The shop's pace must lie between a twentieth and twenty times the "
+                     "estimates.",
                      "Check the record of hours."});
   for (const QueuedBlade& blade : queue.blades) check(found, blade);
   return found;
@@ -48,7 +49,8 @@ Problems faults_of(const PromiseQueue& queue, Runs runs) {
 
 Forecast forecast_of(CommissionId commission, std::vector<std::int64_t> ready,
                      const PromiseQueue& queue, const BenchCalendar& calendar) {
-  const std::int64_t s50 = met_by(ready, 0.50), s80 = met_by(ready, 0.80), s95 = met_by(ready, 0.95);
+  const std::int64_t s50 = met_by(ready, 0.50), s80 = met_by(ready, 0.80),
+                     s95 = met_by(ready, 0.95);
   Forecast f{commission,
              calendar.instant_of(s50),
              calendar.instant_of(s80),

@@ -16,9 +16,10 @@ class Spread {
   /// Never less than `least` or more than `most`, most often near `usual`: the triangular
   /// distribution, for guesses. The three are put in order.
   static Spread between(Duration least, Duration usual, Duration most);
-  /// Half of the times lie below `median`, a quarter above `median` x `quarter_factor` (at least 1):
-  /// the log-normal distribution, for times on record, which are never negative and sometimes long.
-  /// Source of the choice: durations of manual tasks are right-skewed (common practice, no source).
+  /// Half of the times lie below `median`, a quarter above `median` x `quarter_factor` (at least
+  /// 1): the log-normal distribution, for times on record, which are never negative and sometimes
+  /// long. Source of the choice: durations of manual tasks are right-skewed (common practice, no
+  /// source).
   static Spread around(Duration median, double quarter_factor);
 
   /// The time that `part` (between 0 and 1) of all times lie below.

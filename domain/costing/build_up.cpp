@@ -10,8 +10,9 @@ namespace {
 
 void check_rate(Problems& found, const char* field, Money money, Currency currency) {
   if (money.currency() != currency)
-    found.push_back({field, "This amount is in " + money.currency().code() + ", the quote is in " +
-                                currency.code() + ".",
+    found.push_back({field,
+                     "This amount is in " + money.currency().code() + ", the quote is in " +
+                         currency.code() + ".",
                      "Give it in " + currency.code() + "."});
   if (money.minor() < 0)
     found.push_back({field, "This amount cannot be below zero.", "Check the amount."});
@@ -56,7 +57,8 @@ std::vector<std::int64_t> cost_weights(const CostInputs& inputs, const CostSheet
   std::vector<std::int64_t> weights(inputs.items.size(), 0);
   std::int64_t sum = 0;
   for (const CostLine& line : sheet.lines)
-    if (line.item < weights.size()) weights[line.item] += line.amount.minor(), sum += line.amount.minor();
+    if (line.item < weights.size())
+      weights[line.item] += line.amount.minor(), sum += line.amount.minor();
   if (sum == 0) weights.assign(weights.size(), 1);
   return weights;
 }
@@ -82,8 +84,8 @@ Outcome<CostSheet> build_up(const CostInputs& inputs) {
   sheet.movers = movers_of(*drafts, inputs, *settled, *price);
   sheet.lines = settled->lines;
   if (!price->fee.is_zero())
-    sheet.lines.push_back({LineKind::fee, "Payment fee", {}, price->fee, price->fee,
-                           inputs.items.size()});
+    sheet.lines.push_back(
+        {LineKind::fee, "Payment fee", {}, price->fee, price->fee, inputs.items.size()});
   return sheet;
 }
 

@@ -14,8 +14,8 @@ struct Hours {
 };
 
 /// How far one line can move the price. The whole build-up is worked out again with the line's
-/// quantity at its low and at its high end, losses, overhead and fees following; the loss line moves
-/// by the survivals instead.
+/// quantity at its low and at its high end, losses, overhead and fees following; the loss line
+/// moves by the survivals instead.
 struct Mover {
   std::size_t line = 0;  ///< index into CostSheet::lines
   std::string text;

@@ -25,7 +25,9 @@ Money for_mass(Money per_kg, Mass mass) {
   return scaled_half_even(per_kg, mass.micrograms(), 1'000'000'000);
 }
 
-Quantity grams(Mass mass) { return {(mass.micrograms() + 500) / 1000, "g"}; }
+Quantity grams(Mass mass) {
+  return {(mass.micrograms() + 500) / 1000, "g"};
+}
 
 Outcome<Drafts> drafts(const SteelFromBar& steel) {
   const Outcome<MassTaken> taken = mass_from_bar(steel.cut);
@@ -37,8 +39,9 @@ Outcome<Drafts> drafts(const SteelFromBar& steel) {
 Outcome<Drafts> drafts(const SteelFromBillet& steel) {
   const Outcome<Money> cost = cost_of_piece(steel.billet, steel.piece);
   if (!cost) return cost.problems();
-  const Money per_kg = scaled_half_even(steel.billet.cost, 1'000'000'000,
-                                        std::max<std::int64_t>(1, steel.billet.usable.micrograms()));
+  const Money per_kg =
+      scaled_half_even(steel.billet.cost, 1'000'000'000,
+                       std::max<std::int64_t>(1, steel.billet.usable.micrograms()));
   return Drafts{draft(LineKind::material, grams(steel.piece), per_kg, *cost)};
 }
 
@@ -48,7 +51,9 @@ Drafts counted(LineKind kind, const Quantity& quantity, Money each) {
 Outcome<Drafts> drafts(const BoughtMaterial& m) {
   return counted(LineKind::material, m.quantity, m.each);
 }
-Outcome<Drafts> drafts(const UsedUp& m) { return counted(LineKind::used_up, m.quantity, m.each); }
+Outcome<Drafts> drafts(const UsedUp& m) {
+  return counted(LineKind::used_up, m.quantity, m.each);
+}
 
 Drafts shared_gas(Mass burnt, Money per_kg, std::int64_t blades) {
   const Mass part = Mass::micrograms(burnt.micrograms() / blades);
@@ -103,22 +108,24 @@ Outcome<Drafts> drafts(const MadeElsewhere& work) {
 
 void check(Problems& found, const CostDraft& d, const CostInputs& inputs) {
   if (d.kind != LineKind::hours && d.amount.currency() != inputs.currency)
-    found.push_back({d.text, "This line is priced in " + d.amount.currency().code() +
-                                 ", the quote is in " + inputs.currency.code() + ".",
+    found.push_back({d.text,
+                     "This line is priced in " + d.amount.currency().code() + ", the quote is in " +
+                         inputs.currency.code() + ".",
                      "Give its price in " + inputs.currency.code() + "."});
   if (d.amount.minor() < 0 || d.hands_on < Duration{} || d.attended < Duration{})
     found.push_back({d.text, "A cost line cannot be below zero.", "Check its figures."});
   if (d.swing && (d.swing->low < Share{} || d.swing->high < d.swing->low))
-    found.push_back({d.text, "The low end of the range is above the high end.", "Check the range."});
+    found.push_back(
+        {d.text, "The low end of the range is above the high end.", "Check the range."});
 }
 
 void check(Problems& found, const PlannedOperation& op) {
   if (op.survival <= Share{} || op.survival > Share::whole())
     found.push_back({op.name, "The survival must be above 0 % and at most 100 %.",
                      "Give the share of blades that come through."});
-  if (op.survival_band && (op.survival_band->first <= Share{} ||
-                           op.survival_band->second > Share::whole() ||
-                           op.survival_band->first > op.survival_band->second))
+  if (op.survival_band &&
+      (op.survival_band->first <= Share{} || op.survival_band->second > Share::whole() ||
+       op.survival_band->first > op.survival_band->second))
     found.push_back({op.name, "The range of the survival must lie above 0 % and up to 100 %.",
                      "Check the range."});
 }

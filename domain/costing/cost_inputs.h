@@ -87,7 +87,7 @@ struct Ingredient {
   CostSource source;
   std::size_t operation = 0;  ///< index of the operation that uses it up: lost when a blade is lost
                               ///< there or later
-  std::optional<Swing> swing = {}; ///< none: the default is assumed, and said
+  std::optional<Swing> swing = {};  ///< none: the default is assumed, and said
 };
 
 /// A planned operation. Hours are kept apart three ways.
@@ -96,7 +96,8 @@ struct PlannedOperation {
   Duration hands_on{}, attended{}, unattended{};
   Share survival = Share::whole();
   std::optional<Swing> swing = {};  ///< of its hours
-  std::optional<std::pair<Share, Share>> survival_band = {};  ///< low and high, from the loss record
+  std::optional<std::pair<Share, Share>> survival_band =
+      {};  ///< low and high, from the loss record
 };
 
 /// An extra from the price list, shown to the buyer as its own line.

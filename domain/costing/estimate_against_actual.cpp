@@ -11,19 +11,24 @@ LineCompared& paired(std::vector<LineCompared>& lines, const CostLine& line) {
   for (LineCompared& known : lines)
     if (known.kind == line.kind && known.text == line.text) return known;
   const Money none(0, line.amount.currency());
-  lines.push_back({line.kind, line.text, {0, line.quantity.unit}, {0, line.quantity.unit}, none,
-                   none, none, none});
+  lines.push_back({line.kind,
+                   line.text,
+                   {0, line.quantity.unit},
+                   {0, line.quantity.unit},
+                   none,
+                   none,
+                   none,
+                   none});
   return lines.back();
 }
 
 void split_difference(LineCompared& line) {
   const Money difference = line.actual - line.quoted;
   const std::int64_t quoted = line.quoted_quantity.thousandths;
-  const bool comparable =
-      quoted > 0 && line.quoted_quantity.unit == line.actual_quantity.unit;
-  line.by_quantity = comparable ? scaled_half_even(line.quoted,
-                                                   line.actual_quantity.thousandths - quoted, quoted)
-                                : difference;
+  const bool comparable = quoted > 0 && line.quoted_quantity.unit == line.actual_quantity.unit;
+  line.by_quantity =
+      comparable ? scaled_half_even(line.quoted, line.actual_quantity.thousandths - quoted, quoted)
+                 : difference;
   line.by_price = difference - line.by_quantity;
 }
 

@@ -21,7 +21,7 @@ struct LineCompared {
 
 struct Comparison {
   std::vector<LineCompared> lines;  ///< lines of the quote in their order, then unquoted ones
-  Money quoted, actual;             ///< the sums; by_quantity + by_price = actual - quoted, per line
+  Money quoted, actual;  ///< the sums; by_quantity + by_price = actual - quoted, per line
   std::optional<Money> quoted_per_hour, actual_per_hour;
   friend bool operator==(const Comparison&, const Comparison&) = default;
 };

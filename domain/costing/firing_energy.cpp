@@ -28,7 +28,9 @@ double heat_content(double c) {
   return heat;
 }
 
-std::int64_t ceil_div(std::int64_t a, std::int64_t b) { return (a + b - 1) / b; }
+std::int64_t ceil_div(std::int64_t a, std::int64_t b) {
+  return (a + b - 1) / b;
+}
 
 /// Minutes to pass `by` at a rate in degrees C an hour, rounded up.
 minutes time_for(TemperatureDifference by, std::int64_t c_per_h) {
@@ -48,15 +50,16 @@ Problems faults(const HeatingKiln& kiln, const ExpectedFiring& firing) {
     found.push_back({"kiln", "The kiln's heating rate and powers are not known.",
                      "Give its heating rate, heating power and holding power."});
   if (firing.at <= kiln.room)
-    found.push_back({"temperature", "A firing must be hotter than the room.",
-                     "Give the set temperature."});
+    found.push_back(
+        {"temperature", "A firing must be hotter than the room.", "Give the set temperature."});
   if (firing.blades < 1)
     found.push_back({"blades", "At least one blade must share the firing.",
                      "Give the number of blades you expect in it."});
   const bool rate = firing.cooling && firing.cooling->c_per_h > 0;
   if ((firing.kind == FiringKind::anneal) != firing.cooling.has_value() ||
       (firing.cooling && !rate))
-    found.push_back({"cooling", "An anneal needs a cooling rate and its end; other firings have none.",
+    found.push_back({"cooling",
+                     "An anneal needs a cooling rate and its end; other firings have none.",
                      "Give degrees an hour and the temperature where it ends."});
   if (std::min({firing.load, firing.soak, firing.unload, firing.quench_each}) < minutes{0})
     found.push_back({"minutes", "The minutes of a firing cannot be negative.", "Check the times."});

@@ -12,8 +12,8 @@ namespace tangmark::costing {
 /// One operation of a route as the loss sees it: what it costs each time it is done, and the share
 /// of blades that survive it.
 struct StepAtRisk {
-  Money cost;                        ///< for one blade going through this operation once
-  Share survival = Share::whole();   ///< above 0 and up to 1
+  Money cost;                       ///< for one blade going through this operation once
+  Share survival = Share::whole();  ///< above 0 and up to 1
   friend bool operator==(const StepAtRisk&, const StepAtRisk&) = default;
 };
 
@@ -29,9 +29,9 @@ struct GoodBlade {
 /// Cost per good blade = sum_i c_i * prod_{k<i} q_k / prod_all q_k, computed exactly and rounded
 /// half to even once, at the end. A lost blade is worth nothing and is begun again from the first
 /// operation.
-/// Source: process cost with yield: units started = good units / yield, every operation paid for the
-/// units that reach it (common cost accounting practice for normal spoilage).
-/// Refuses an empty list, mixed currencies, negative costs and a survival outside (0, 1].
+/// Source: process cost with yield: units started = good units / yield, every operation paid for
+/// the units that reach it (common cost accounting practice for normal spoilage). Refuses an empty
+/// list, mixed currencies, negative costs and a survival outside (0, 1].
 Outcome<GoodBlade> cost_per_good(const std::vector<StepAtRisk>& steps);
 
 }  // namespace tangmark::costing

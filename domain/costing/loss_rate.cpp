@@ -13,7 +13,8 @@ std::string LossRate::counts() const {
 
 Outcome<LossRate> loss_rate(LossRecord record, double confidence) {
   if (record.of < 1 || record.lost < 0 || record.lost > record.of)
-    return Problem{"losses", "A loss rate needs at least one blade, and no more lost than there were.",
+    return Problem{"losses",
+                   "A loss rate needs at least one blade, and no more lost than there were.",
                    "Check the counts."};
   if (!(confidence > 0 && confidence < 1))
     return Problem{"confidence", "The confidence must lie between 0 and 1.", "Give 0.95 for 95 %."};

@@ -26,9 +26,10 @@ struct LossRate {
 };
 
 /// The loss rate and its exact two-sided band at the confidence given (0.95: the true rate lies
-/// inside at least 95 times of 100). With none lost the band starts at 0, with all lost it ends at 1.
-/// Source: Clopper and Pearson, Biometrika 26 (1934) 404, by quantiles of the beta distribution.
-/// Refuses counts below zero, more lost than there were, none at all, and a confidence outside (0,1).
+/// inside at least 95 times of 100). With none lost the band starts at 0, with all lost it ends
+/// at 1. Source: Clopper and Pearson, Biometrika 26 (1934) 404, by quantiles of the beta
+/// distribution. Refuses counts below zero, more lost than there were, none at all, and a
+/// confidence outside (0,1).
 Outcome<LossRate> loss_rate(LossRecord record, double confidence = 0.95);
 
 /// Survival for a quote: the model's guess drawn toward the record, the guess being worth ten

@@ -18,7 +18,9 @@ Wide half_even_div(Wide a, Wide b) {
   const Wide q = floor_div(a, b), twice_rest = (a - q * b) * 2;
   return twice_rest > b || (twice_rest == b && q % 2 != 0) ? q + 1 : q;
 }
-Wide ceil_div(Wide a, Wide b) { return -floor_div(-a, b); }
+Wide ceil_div(Wide a, Wide b) {
+  return -floor_div(-a, b);
+}
 
 /// A price as an exact fraction of minor units.
 struct Exact {
@@ -55,8 +57,9 @@ Outcome<Exact> exact_shown(Money cost, const PriceTerms& terms) {
 
 void check_currency(Problems& found, const std::string& field, Money money, Money cost) {
   if (money.currency() != cost.currency())
-    found.push_back({field, "This amount is in " + money.currency().code() +
-                                " but the costs are in " + cost.currency().code() + ".",
+    found.push_back({field,
+                     "This amount is in " + money.currency().code() + " but the costs are in " +
+                         cost.currency().code() + ".",
                      "Give it in " + cost.currency().code() + "."});
   else if (money.minor() < 0 || money.minor() > most_minor)
     found.push_back({field, "This amount is negative or too large.", "Check the amount."});
@@ -73,8 +76,9 @@ Problems faults(Money cost, const PriceTerms& terms) {
   check_currency(found, "cost", cost, cost);
   if (const auto* margin = std::get_if<Margin>(&terms.rule)) {
     if (margin->of_price < Share{} || margin->of_price >= Share::whole())
-      found.push_back({"margin", "A margin is a part of the price, so it must be from 0 % to below "
-                                 "100 %.",
+      found.push_back({"margin",
+                       "A margin is a part of the price, so it must be from 0 % to below "
+                       "100 %.",
                        "For more than the cost again, give a mark-up instead."});
   } else if (const auto* markup = std::get_if<MarkUp>(&terms.rule)) {
     check_share(found, "markup", markup->on_cost, Share::percent(10'000));
@@ -148,9 +152,10 @@ Outcome<Price> price_for(Money cost, const PriceTerms& terms) {
   const Outcome<Exact> exact = exact_shown(cost, terms);
   if (!exact) return exact.problems();
   const bool to_step = terms.step && !std::holds_alternative<FixedPrice>(terms.rule);
-  const Wide minor = to_step ? ceil_div(exact->numerator, exact->denominator * terms.step->minor()) *
-                                   terms.step->minor()
-                             : half_even_div(exact->numerator, exact->denominator);
+  const Wide minor = to_step
+                         ? ceil_div(exact->numerator, exact->denominator * terms.step->minor()) *
+                               terms.step->minor()
+                         : half_even_div(exact->numerator, exact->denominator);
   const Outcome<Money> shown = to_money(minor, cost.currency());
   if (!shown) return shown.problems();
   return settled(*shown, cost, terms);

@@ -62,15 +62,15 @@ struct PriceTerms {
 };
 
 struct Price {
-  Money shown;        ///< what the buyer is told: without tax when exclusive, with it when inclusive
+  Money shown;  ///< what the buyer is told: without tax when exclusive, with it when inclusive
   Money without_tax;
   Money tax;
-  Money total;        ///< what the buyer pays: without_tax + tax
+  Money total;  ///< what the buyer pays: without_tax + tax
   Money deposit;
-  Money fee;          ///< of taking the payment
-  Money cost;         ///< the cost given plus the fee
-  Share margin;       ///< (without_tax - cost) / without_tax after all rounding; 0 at a price of 0
-  Share markup;       ///< (without_tax - cost) / cost after all rounding; 0 at a cost of 0
+  Money fee;     ///< of taking the payment
+  Money cost;    ///< the cost given plus the fee
+  Share margin;  ///< (without_tax - cost) / without_tax after all rounding; 0 at a price of 0
+  Share markup;  ///< (without_tax - cost) / cost after all rounding; 0 at a cost of 0
   friend bool operator==(const Price&, const Price&) = default;
 };
 

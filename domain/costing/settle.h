@@ -34,10 +34,10 @@ enum class Text { write, leave_out };
 Outcome<Settled> settle(const DraftedItems& drafts, const CostInputs& inputs, const Trial& trial,
                         Text text);
 
-/// The lines of one item alone; the trial counts lines from the first of the whole quote, `first_line`
-/// being this item's. For trying changes without working the other items out again.
-Outcome<Settled> settle_item(const DraftedItems& drafts, const CostInputs& inputs,
-                             std::size_t item, std::size_t first_line, const Trial& trial);
+/// The lines of one item alone; the trial counts lines from the first of the whole quote,
+/// `first_line` being this item's. For trying changes without working the other items out again.
+Outcome<Settled> settle_item(const DraftedItems& drafts, const CostInputs& inputs, std::size_t item,
+                             std::size_t first_line, const Trial& trial);
 
 /// The three lines that move the price most.
 std::vector<Mover> movers_of(const DraftedItems& drafts, const CostInputs& inputs,

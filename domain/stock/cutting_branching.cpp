@@ -9,9 +9,11 @@ namespace tangmark::stock {
 namespace {
 
 constexpr double whole_number = 1e-4;  // nearer than this to 0 or 1 counts as whole
-constexpr double effort_falls = 8;     // powers of e that work falls by when a branch closes the gap
+constexpr double effort_falls = 8;  // powers of e that work falls by when a branch closes the gap
 
-bool is_fraction(double x) { return x > whole_number && x < 1 - whole_number; }
+bool is_fraction(double x) {
+  return x > whole_number && x < 1 - whole_number;
+}
 
 }  // namespace
 
@@ -24,8 +26,8 @@ std::size_t CuttingSearch::first_alike(const CuttingNode& node, std::size_t size
   return first;
 }
 
-/// Whether a bar before this one is the same in everything the search knows, so that putting the size
-/// into it gives the same plans.
+/// Whether a bar before this one is the same in everything the search knows, so that putting the
+/// size into it gives the same plans.
 bool CuttingSearch::has_earlier_twin(const CuttingNode& node, std::size_t bar,
                                      std::size_t size) const {
   const std::size_t n = shape_.sizes.size();
@@ -34,10 +36,13 @@ bool CuttingSearch::has_earlier_twin(const CuttingNode& node, std::size_t bar,
            node.fixed.end();
   };
   if (holds_fixed(bar)) return false;
-  const auto row = [&](std::size_t b) { return node.open.begin() + static_cast<std::ptrdiff_t>(b * n); };
+  const auto row = [&](std::size_t b) {
+    return node.open.begin() + static_cast<std::ptrdiff_t>(b * n);
+  };
   for (std::size_t twin = 0; twin < bar; ++twin)
     if (shape_.bars[twin] == shape_.bars[bar] && node.ways[twin] == node.ways[bar] &&
-        node.open[twin * n + size] != 0 && std::equal(row(twin), row(twin) + static_cast<std::ptrdiff_t>(n), row(bar)) &&
+        node.open[twin * n + size] != 0 &&
+        std::equal(row(twin), row(twin) + static_cast<std::ptrdiff_t>(n), row(bar)) &&
         !holds_fixed(twin))
       return true;
   return false;
@@ -119,11 +124,13 @@ CuttingNode CuttingSearch::part(const CuttingNode& node, const Parting& parting,
   if (!parting.by_size) {
     child.ways[branch.bar] = branch.ways;
     if (branch.ways == CuttingNode::unused)
-      std::fill_n(child.open.begin() + static_cast<std::ptrdiff_t>(branch.bar * n), n, std::uint8_t{0});
+      std::fill_n(child.open.begin() + static_cast<std::ptrdiff_t>(branch.bar * n), n,
+                  std::uint8_t{0});
     return child;
   }
   fix(child, parting.size, branch.bar);
-  for (std::size_t j = parting.size + 1; j < n && shape_.sizes[j] == shape_.sizes[parting.size]; ++j)
+  for (std::size_t j = parting.size + 1; j < n && shape_.sizes[j] == shape_.sizes[parting.size];
+       ++j)
     for (std::size_t b = 0; b < branch.bar; ++b) child.open[b * n + j] = 0;
   return child;
 }

@@ -44,7 +44,8 @@ Part part_of(const CuttingShape& shape, const Assignment& plan, std::vector<std:
   part.bars = std::move(bars);
   for (const std::size_t b : part.bars) part.shape.bars.push_back(shape.bars[b]);
   for (std::size_t i = 0; i < plan.size(); ++i) {
-    const auto at = std::find(part.bars.begin(), part.bars.end(), static_cast<std::size_t>(plan[i]));
+    const auto at =
+        std::find(part.bars.begin(), part.bars.end(), static_cast<std::size_t>(plan[i]));
     if (at == part.bars.end()) continue;
     part.sizes.push_back(i);
     part.shape.sizes.push_back(shape.sizes[i]);
@@ -91,8 +92,8 @@ Assignment improved_plan(const CuttingShape& shape, Assignment plan, int patienc
   for (int idle = 0; idle < patience && !out_of_time(); ++idle) {
     const Part part = part_of(shape, plan, some_bars(shape, plan, chance));
     if (part.sizes.empty()) continue;
-    CuttingSearch search(part.shape, {out_of_time, std::numeric_limits<double>::infinity(),
-                                      nodes_for_a_part});
+    CuttingSearch search(part.shape,
+                         {out_of_time, std::numeric_limits<double>::infinity(), nodes_for_a_part});
     search.offer(part.plan);
     const CuttingSearch::Found found = search.run();
     if (!found.plan || !is_better(part.shape, *found.plan, part.plan)) continue;

@@ -21,7 +21,8 @@ class Reader {
   std::int64_t whole(const Json& object, const std::string& path, const char* key) {
     const Json* value = find(object, path, key);
     if (value == nullptr) return 0;
-    if (!value->is_number_integer() || (value->is_number_unsigned() && value->get<std::uint64_t>() > most)) {
+    if (!value->is_number_integer() ||
+        (value->is_number_unsigned() && value->get<std::uint64_t>() > most)) {
       add(member(path, key), "This must be a whole number.", "Give it without fraction.");
       return 0;
     }
@@ -70,8 +71,8 @@ class Reader {
   }
 };
 
-/// The parsed text, or nothing after noting why not. The parser alone would keep the last of two like
-/// keys without a word, so they are looked for while it reads.
+/// The parsed text, or nothing after noting why not. The parser alone would keep the last of two
+/// like keys without a word, so they are looked for while it reads.
 std::optional<Json> parsed(std::string_view text, Reader& read) {
   std::vector<std::set<std::string>> keys;
   std::string twice;
@@ -87,8 +88,8 @@ std::optional<Json> parsed(std::string_view text, Reader& read) {
     if (twice.empty()) return json;
     read.add(twice, "This key is given twice in one object.", "Leave one of them out.");
   } catch (const Json::parse_error& error) {
-    read.add("case", "This is not JSON: reading stopped at character " +
-                         std::to_string(error.byte) + ".",
+    read.add("case",
+             "This is not JSON: reading stopped at character " + std::to_string(error.byte) + ".",
              "Check the brackets, quotes and commas there.");
   }
   return std::nullopt;

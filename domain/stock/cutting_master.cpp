@@ -57,17 +57,20 @@ void CuttingMaster::restrict_to(const std::function<bool(const CuttingPattern&)>
     Column& column = columns_[c];
     const bool may = allowed(column.pattern);
     if (may) allowed_.push_back(c);
-    column.cost_now = may ? column.pattern.cost
-                          : missing_ * static_cast<double>(column.pattern.sizes.size() + 1);
+    column.cost_now =
+        may ? column.pattern.cost : missing_ * static_cast<double>(column.pattern.sizes.size() + 1);
   }
   for (std::size_t b = 0; b < must.size(); ++b) slack_cost_[sizes_ + b] = must[b] ? missing_ : 0;
 }
 
 double CuttingMaster::cost_of(const BasisEntry& entry) const {
   switch (entry.what) {
-    case Basic::column: return columns_[entry.index].cost_now;
-    case Basic::missing: return missing_;
-    case Basic::slack: return slack_cost_[entry.index];
+    case Basic::column:
+      return columns_[entry.index].cost_now;
+    case Basic::missing:
+      return missing_;
+    case Basic::slack:
+      return slack_cost_[entry.index];
   }
   return 0;
 }
@@ -103,7 +106,8 @@ double CuttingMaster::reduced_cost(const CuttingPattern& pattern) const {
 
 double CuttingMaster::reduced_cost_now(const BasisEntry& entry) const {
   if (entry.what == Basic::slack)
-    return entry.index < sizes_ ? duals_[entry.index] : slack_cost_[entry.index] - duals_[entry.index];
+    return entry.index < sizes_ ? duals_[entry.index]
+                                : slack_cost_[entry.index] - duals_[entry.index];
   const Column& column = columns_[entry.index];
   double cost = column.cost_now - duals_[sizes_ + column.pattern.bar];
   for (const std::uint16_t i : column.pattern.sizes) cost -= duals_[i];
@@ -149,7 +153,8 @@ void CuttingMaster::pivot(const BasisEntry& entering, double reduced) {
   for (std::size_t k = 0; k < rows_; ++k) {
     if (direction_[k] <= tiny) continue;
     const double ratio = level_[k] / direction_[k];
-    const bool tie = leaving != rows_ && ratio < step + 1e-12 && direction_[k] > direction_[leaving];
+    const bool tie =
+        leaving != rows_ && ratio < step + 1e-12 && direction_[k] > direction_[leaving];
     if (leaving == rows_ || ratio < step - 1e-12 || tie) leaving = k, step = ratio;
   }
   if (leaving == rows_) return;  // cannot be: every variable is bounded by its bar or its sizes
@@ -182,8 +187,8 @@ void CuttingMaster::invert() {
   for (std::size_t k = 0; k < rows_; ++k) {
     std::size_t best = rows_;
     for (std::size_t r = 0; r < rows_; ++r)
-      if (!taken[r] && (best == rows_ || std::abs(matrix[r * rows_ + k]) >
-                                             std::abs(matrix[best * rows_ + k])))
+      if (!taken[r] &&
+          (best == rows_ || std::abs(matrix[r * rows_ + k]) > std::abs(matrix[best * rows_ + k])))
         best = r;
     const double pivot = matrix[best * rows_ + k];
     if (std::abs(pivot) < 1e-11) return;  // keep the old inverse rather than a singular one

@@ -18,12 +18,12 @@ struct CuttingPattern {
   bool keeps_rest = false;
 };
 
-/// The linear programme over patterns: every size is in at least one pattern, every bar takes at most
-/// one, least cost. Solved by the revised simplex method with an explicit inverse, which suits its
-/// few rows. The basis is kept from one node of the search to the next; what a node forbids is made
-/// dear instead of being taken out, so the basis always stays feasible.
-/// It only guides: bounds are computed from its dual prices by the knapsacks, so that rounding here
-/// can cost time and never the proof.
+/// The linear programme over patterns: every size is in at least one pattern, every bar takes at
+/// most one, least cost. Solved by the revised simplex method with an explicit inverse, which suits
+/// its few rows. The basis is kept from one node of the search to the next; what a node forbids is
+/// made dear instead of being taken out, so the basis always stays feasible. It only guides: bounds
+/// are computed from its dual prices by the knapsacks, so that rounding here can cost time and
+/// never the proof.
 class CuttingMaster {
  public:
   /// `missing` is the cost of leaving a size out, above that of any plan.

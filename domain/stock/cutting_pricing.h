@@ -14,15 +14,16 @@ namespace tangmark::stock {
 /// A part of all plans: what the search still allows.
 struct CuttingNode {
   static constexpr std::uint8_t unused = 1, keeps = 2, whole = 4;  ///< ways to use a bar
-  double bound = 0;                   ///< no plan of this part costs less
-  std::vector<std::uint8_t> open;     ///< [bar][size]: may this size, not yet fixed, come from it
-  std::vector<std::int16_t> fixed;    ///< [size]: the bar it is fixed to, or no_bar
-  std::vector<std::uint8_t> ways;     ///< [bar]: ways still allowed
+  double bound = 0;                 ///< no plan of this part costs less
+  std::vector<std::uint8_t> open;   ///< [bar][size]: may this size, not yet fixed, come from it
+  std::vector<std::int16_t> fixed;  ///< [size]: the bar it is fixed to, or no_bar
+  std::vector<std::uint8_t> ways;   ///< [bar]: ways still allowed
 };
 
-/// Prices the bars of a node at given worths of the sizes, and with that bounds the node from below:
-/// the sum of the worths less what the best pattern of each bar is worth above its cost. This holds
-/// for any worths of zero or more (Lagrange's bound), so it may be trusted whatever they come from.
+/// Prices the bars of a node at given worths of the sizes, and with that bounds the node from
+/// below: the sum of the worths less what the best pattern of each bar is worth above its cost.
+/// This holds for any worths of zero or more (Lagrange's bound), so it may be trusted whatever they
+/// come from.
 class CuttingPricing {
  public:
   /// `per_bar` is added to the cost of each bar cut, to prefer fewer bars.
@@ -33,7 +34,7 @@ class CuttingPricing {
 
   /// What a bar's best pattern is worth above its cost, by the way it is used; after `price`.
   struct Bar {
-    double best = 0, keeps = 0, whole = 0;  ///< minus infinity when not allowed
+    double best = 0, keeps = 0, whole = 0;        ///< minus infinity when not allowed
     std::int64_t keeps_room = 0, whole_room = 0;  ///< room left for open sizes at that best
     std::int64_t fixed_size = 0;
     double fixed_worth = 0;

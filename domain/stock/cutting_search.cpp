@@ -9,8 +9,8 @@
 namespace tangmark::stock {
 namespace {
 
-constexpr int most_rounds = 300;       // of pricing at one node
-constexpr double smoothing = 0.6;      // how far the worths lean to the best so far
+constexpr int most_rounds = 300;   // of pricing at one node
+constexpr double smoothing = 0.6;  // how far the worths lean to the best so far
 constexpr int nodes_between_dives = 40;
 
 double dearest_plan(const CuttingShape& shape) {
@@ -59,7 +59,8 @@ CuttingNode CuttingSearch::root() const {
   node.fixed.assign(n, no_bar);
   node.ways.assign(m, CuttingNode::unused | CuttingNode::keeps | CuttingNode::whole);
   for (std::size_t b = 0; b < m; ++b)
-    for (std::size_t i = 0; i < n; ++i) node.open[b * n + i] = shape_.sizes[i] <= shape_.bars[b].room;
+    for (std::size_t i = 0; i < n; ++i)
+      node.open[b * n + i] = shape_.sizes[i] <= shape_.bars[b].room;
   return node;
 }
 
@@ -156,7 +157,8 @@ void CuttingSearch::tighten(CuttingNode& node, Tried& tried) {
     std::vector<std::size_t> bars;
     for (std::size_t b = 0; b < m; ++b) {
       std::uint8_t& open = node.open[b * n + i];
-      if (open != 0 && (hopeless(tried.with[b * n + i]) || node.ways[b] <= CuttingNode::unused)) open = 0;
+      if (open != 0 && (hopeless(tried.with[b * n + i]) || node.ways[b] <= CuttingNode::unused))
+        open = 0;
       if (open != 0) bars.push_back(b);
     }
     if (bars.empty()) node.bound = std::numeric_limits<double>::infinity();
@@ -177,7 +179,8 @@ void CuttingSearch::dive(CuttingNode node) {
     for (const auto& [pattern, level] : master_.used()) {
       const bool settled = std::all_of(pattern->sizes.begin(), pattern->sizes.end(),
                                        [&](std::uint16_t i) { return node.fixed[i] != no_bar; });
-      const double strength = std::min(1.0, level) + 1e-3 * static_cast<double>(pattern->sizes.size());
+      const double strength =
+          std::min(1.0, level) + 1e-3 * static_cast<double>(pattern->sizes.size());
       if (!settled && strength > most) most = strength, strongest = pattern;
     }
     if (strongest == nullptr) return offer({node.fixed.begin(), node.fixed.end()});
@@ -217,7 +220,8 @@ CuttingSearch::Found CuttingSearch::run() {
     tighten(node, tried);
     if (hopeless(node.bound)) continue;
     std::vector<CuttingNode> next = children(node, tried);
-    std::sort(next.begin(), next.end(), [](const CuttingNode& a, const CuttingNode& b) { return a.bound < b.bound; });
+    std::sort(next.begin(), next.end(),
+              [](const CuttingNode& a, const CuttingNode& b) { return a.bound < b.bound; });
     for (std::size_t k = next.size(); k-- > 1;) waiting.push(std::move(next[k]));
     if (!next.empty()) {
       node = std::move(next.front());

@@ -18,7 +18,8 @@ class CuttingSearch {
  public:
   struct Limits {
     OutOfTime out_of_time;
-    double beat = std::numeric_limits<double>::infinity();  ///< only plans below this cost are wanted
+    double beat =
+        std::numeric_limits<double>::infinity();  ///< only plans below this cost are wanted
     std::int64_t nodes = std::numeric_limits<std::int64_t>::max();
   };
   struct Found {

@@ -20,8 +20,8 @@ std::string number(const char* name, std::size_t a, std::size_t b) {
   return name + std::to_string(a) + "_" + std::to_string(b);
 }
 
-/// The rules of a case as a mixed-integer programme, in the CPLEX LP format. x: blank on bar, y: bar
-/// cut, z: rest kept, r: length kept.
+/// The rules of a case as a mixed-integer programme, in the CPLEX LP format. x: blank on bar, y:
+/// bar cut, z: rest kept, r: length kept.
 std::string programme(const CuttingCase& c, std::optional<std::size_t> placed) {
   std::ostringstream lp, all;
   for (std::size_t i = 0; i < c.blanks.size(); ++i)

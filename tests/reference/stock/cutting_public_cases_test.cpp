@@ -18,13 +18,15 @@ std::string text_of(const std::string& name) {
   return text.str();
 }
 
-double processor_seconds() { return double(std::clock()) / CLOCKS_PER_SEC; }
+double processor_seconds() {
+  return double(std::clock()) / CLOCKS_PER_SEC;
+}
 
 }  // namespace
 
 TEST_CASE("the public cutting cases are met or bettered in time") {
-  // Source: best.csv beside the cases: values of an exact mixed-integer solver, proven optimal where
-  // its last column ends in "Optimal", else the best known when the solver was stopped.
+  // Source: best.csv beside the cases: values of an exact mixed-integer solver, proven optimal
+  // where its last column ends in "Optimal", else the best known when the solver was stopped.
   std::istringstream rows(text_of("best.csv"));
   std::string row;
   std::getline(rows, row);
@@ -42,8 +44,7 @@ TEST_CASE("the public cutting cases are met or bettered in time") {
     REQUIRE(cutting.ok());
     const double limit = cutting->blanks.size() <= 20 ? 1 : 3;
     const double start = processor_seconds();
-    const auto plan =
-        cutting_plan(*cutting, [&] { return processor_seconds() - start > limit; });
+    const auto plan = cutting_plan(*cutting, [&] { return processor_seconds() - start > limit; });
     CHECK(cutting->blanks.size() - plan->unplaced.size() == placed);
     CHECK(plan->value_used <= value * (1 + 1e-6));
     CHECK(plan->value_at_least <= plan->value_used);

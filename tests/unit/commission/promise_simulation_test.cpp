@@ -34,16 +34,21 @@ QueuedBlade a_blade(std::uint64_t key, std::vector<QueuedOperation> route) {
   return {key, CommissionId(static_cast<std::int64_t>(key)), std::move(route)};
 }
 
-Forecast only(const PromiseQueue& queue, Runs runs = {}) { return forecast(queue, runs)->front(); }
+Forecast only(const PromiseQueue& queue, Runs runs = {}) {
+  return forecast(queue, runs)->front();
+}
 
-double hours_to(Instant at) { return double((at - start).count()) / 3600; }
+double hours_to(Instant at) {
+  return double((at - start).count()) / 3600;
+}
 
 }  // namespace
 
 TEST_CASE("fixed hours are done one after the other, and every run says the same") {
   PromiseQueue queue = an_open_shop();
-  queue.blades = {a_blade(1, {an_operation(Spread::exactly(3h)), an_operation(Spread::exactly(4h))}),
-                  a_blade(2, {an_operation(Spread::exactly(5h))})};
+  queue.blades = {
+      a_blade(1, {an_operation(Spread::exactly(3h)), an_operation(Spread::exactly(4h))}),
+      a_blade(2, {an_operation(Spread::exactly(5h))})};
   const auto f = *forecast(queue, {100, 7});
   CHECK(f[0].at50 == start + 7h);
   CHECK(f[0].at95 == start + 7h);
@@ -98,7 +103,8 @@ TEST_CASE("a single queue of arrivals follows Lindley's recursion") {
   PromiseQueue queue = an_open_shop();
   const std::vector<int> arrives{0, 1, 2, 9, 10, 30}, takes{4, 3, 1, 2, 5, 1};
   for (std::size_t i = 0; i < arrives.size(); ++i) {
-    QueuedBlade blade = a_blade(i + 1, {an_operation(Spread::exactly(std::chrono::hours(takes[i])))});
+    QueuedBlade blade =
+        a_blade(i + 1, {an_operation(Spread::exactly(std::chrono::hours(takes[i])))});
     blade.not_before = Booked{start + std::chrono::hours(arrives[i]), {}};
     queue.blades.push_back(blade);
   }
@@ -106,8 +112,7 @@ TEST_CASE("a single queue of arrivals follows Lindley's recursion") {
   int wait = 0;
   for (std::size_t i = 0; i < arrives.size(); ++i) {
     CHECK(f[i].at50 == start + std::chrono::hours(arrives[i] + wait + takes[i]));
-    if (i + 1 < arrives.size())
-      wait = std::max(0, wait + takes[i] - (arrives[i + 1] - arrives[i]));
+    if (i + 1 < arrives.size()) wait = std::max(0, wait + takes[i] - (arrives[i + 1] - arrives[i]));
   }
 }
 
@@ -177,7 +182,8 @@ TEST_CASE("the shop's pace makes the whole queue late together") {
 TEST_CASE("the same seed gives the same dates and another seed nearly the same") {
   PromiseQueue queue = an_open_shop();
   for (std::uint64_t key = 1; key <= 10; ++key)
-    queue.blades.push_back(a_blade(key, {an_operation(Spread::around(8h, 1.4), Share::percent(90))}));
+    queue.blades.push_back(
+        a_blade(key, {an_operation(Spread::around(8h, 1.4), Share::percent(90))}));
   CHECK(*forecast(queue, {1000, 4}) == *forecast(queue, {1000, 4}));
   const auto a = *forecast(queue, {10'000, 4}), b = *forecast(queue, {10'000, 5});
   CHECK(a != b);

@@ -7,7 +7,9 @@ using namespace tangmark;
 using namespace tangmark::costing;
 
 namespace {
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 BilletMaking a_billet() {
   return {{{"W1 bar", Mass::grams(900), eur(9'00)}, {"15N20 bar", Mass::grams(600), eur(12'00)}},
           {Mass::grams(100)},
@@ -29,11 +31,12 @@ TEST_CASE("scale and crop thrown away make the rest of the billet dearer") {
 
 TEST_CASE("costs come down from a billet into a billet made of its pieces") {
   const auto first = billet_cost(a_billet());
-  const auto second = billet_cost({{{"half of it", Mass::grams(500), *cost_of_piece(*first, Mass::grams(500))},
-                                    {"core", Mass::grams(250), eur(5'00)}},
-                                   {},
-                                   Mass::grams(500),
-                                   {}});
+  const auto second =
+      billet_cost({{{"half of it", Mass::grams(500), *cost_of_piece(*first, Mass::grams(500))},
+                    {"core", Mass::grams(250), eur(5'00)}},
+                   {},
+                   Mass::grams(500),
+                   {}});
   CHECK(second->cost == eur(25'00));
   CHECK(*cost_of_piece(*second, Mass::grams(100)) == eur(5'00));
 }

@@ -10,7 +10,9 @@ using namespace std::chrono_literals;
 
 namespace {
 
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 
 FiringUse a_firing_for_two() {
   ExpectedFiring f;
@@ -73,18 +75,18 @@ TEST_CASE("a chef's knife worked out by hand") {
   const auto made = build_up(a_chefs_knife());
   REQUIRE(made.ok());
   const CostSheet& s = *made;
-  CHECK(amount_of(s, "Steel") == eur(5'89));         // 235.5 g / 0.8 at 20 a kg = 5.8875
-  CHECK(amount_of(s, "Quench oil") == eur(75));      // 150 / 200
-  CHECK(amount_of(s, "Belts") == eur(10'00));        // 5 / 4 x 8
-  CHECK(amount_of(s, "Profile") == eur(60'00));      // 1.5 h
-  CHECK(amount_of(s, "Harden") == eur(40'00));       // 0.5 h + half of 1 h
+  CHECK(amount_of(s, "Steel") == eur(5'89));     // 235.5 g / 0.8 at 20 a kg = 5.8875
+  CHECK(amount_of(s, "Quench oil") == eur(75));  // 150 / 200
+  CHECK(amount_of(s, "Belts") == eur(10'00));    // 5 / 4 x 8
+  CHECK(amount_of(s, "Profile") == eur(60'00));  // 1.5 h
+  CHECK(amount_of(s, "Harden") == eur(40'00));   // 0.5 h + half of 1 h
   CHECK(amount_of(s, "Finish grind") == eur(120'00));
   CHECK(amount_of(s, "Handle") == eur(80'00));
   // 205,140 watt-minutes at 0.30 for two = 0.51; 6.5 min and half of 5 min of the maker = 6.00.
   CHECK(amount_of(s, "Harden firing, shared by 2 expected") == eur(51 + 6'00));
-  CHECK(amount_of(s, "Overhead") == eur(91'80));     // 7.65 h x 12
-  // Up to the quench: steel 5.89, profile 60, its overhead 18, oil 0.75, firing 6.51, harden 40, its
-  // overhead 13.80 = 144.95. Lost once in ten: 144.95 / 0.9 - 144.95 = 16.11.
+  CHECK(amount_of(s, "Overhead") == eur(91'80));  // 7.65 h x 12
+  // Up to the quench: steel 5.89, profile 60, its overhead 18, oil 0.75, firing 6.51, harden 40,
+  // its overhead 13.80 = 144.95. Lost once in ten: 144.95 / 0.9 - 144.95 = 16.11.
   CHECK(amount_of(s, "Loss") == eur(16'11));
   CHECK(amount_of(s, "Packing") == eur(6'00));
   CHECK(amount_of(s, "Shipping") == eur(15'00));
@@ -114,7 +116,8 @@ TEST_CASE("the lines that move the price most come from working the sheet out ag
   CHECK_FALSE(first.assumed);
   CHECK(s.movers[1].assumed);
   // Three hours more: 120 of hours and 36 of overhead, nothing lost after the quench, over 0.7762.
-  CHECK((first.price_high - first.price_low).minor() == Approx((180'00 + 54'00) / 0.7762).margin(2));
+  CHECK((first.price_high - first.price_low).minor() ==
+        Approx((180'00 + 54'00) / 0.7762).margin(2));
   CHECK(first.earned_high < first.earned_low);
   CHECK(first.line < s.lines.size());
   CHECK(s.lines[first.line].text == "Finish grind");
@@ -127,8 +130,10 @@ TEST_CASE("a line of the second item moves the price as it does in the first") {
   const CostSheet s = *build_up(in);
   const Mover& first = s.movers.front();
   CHECK(s.lines[first.line].item == 1);
-  CHECK((first.price_high - first.price_low).minor() == Approx((180'00 + 54'00) / 0.7762).margin(2));
-  // Double the hours of 3 to 6: (price - fee - other costs) stays but for 36 of overhead, over 3 h more.
+  CHECK((first.price_high - first.price_low).minor() ==
+        Approx((180'00 + 54'00) / 0.7762).margin(2));
+  // Double the hours of 3 to 6: (price - fee - other costs) stays but for 36 of overhead, over 3 h
+  // more.
   const Money kept = s.price.without_tax - (s.price.cost - eur(2 * 306'00));
   const double hours = 2 * 7.65;
   CHECK(first.earned_high->minor() == Approx(double(kept.minor() - 36'00) / (hours + 3)).margin(1));
@@ -158,8 +163,7 @@ TEST_CASE("three of the same knife cost three times one, and shipping once") {
   three.items[0].pieces = 3;
   one.terms = three.terms = PriceTerms{};
   const Money carriage = one.packing + one.shipping;
-  CHECK(build_up(three)->price.cost - carriage ==
-        (build_up(one)->price.cost - carriage) * 3);
+  CHECK(build_up(three)->price.cost - carriage == (build_up(one)->price.cost - carriage) * 3);
   CHECK(sum_of(*build_up(three)) == build_up(three)->price.cost);
 }
 
@@ -221,17 +225,18 @@ TEST_CASE("every fault of a sheet is told at once, by its line") {
   CHECK_FALSE(build_up(CostInputs{}).ok());
 }
 
-TEST_CASE("a piece of a billet carries the billet's cost, and an item without hours earns nothing") {
+TEST_CASE(
+    "a piece of a billet carries the billet's cost, and an item without hours earns nothing") {
   CostInputs in = a_chefs_knife();
   CostedItem blank;
   blank.text = "Blank";
-  blank.ingredients = {{"Billet",
-                        SteelFromBillet{*billet_cost({{{"bar", Mass::grams(1000), eur(10'00)}},
-                                                      {},
-                                                      Mass::grams(500),
-                                                      {eur(30'00)}}),
-                                        Mass::grams(250)},
-                        0}};
+  blank.ingredients = {
+      {"Billet",
+       SteelFromBillet{
+           *billet_cost(
+               {{{"bar", Mass::grams(1000), eur(10'00)}}, {}, Mass::grams(500), {eur(30'00)}}),
+           Mass::grams(250)},
+       0}};
   in.items = {blank};
   const CostSheet s = *build_up(in);
   CHECK(amount_of(s, "Billet") == eur(20'00));

@@ -27,7 +27,8 @@ TEST_CASE("a forgotten timer does not move the estimate") {
 
 TEST_CASE("an estimate says its counts and its spread") {
   const Estimate e = estimate(2.0, {1.2, 1.4, 1.6, 2.0});
-  CHECK(e.why() == "1.71 from your last 4 (median 1.5, half of them 1.35 to 1.7); the model says 2.");
+  CHECK(e.why() ==
+        "1.71 from your last 4 (median 1.5, half of them 1.35 to 1.7); the model says 2.");
   CHECK(e.record->least == 1.2);
   CHECK(e.record->most == 2.0);
 }

@@ -36,8 +36,9 @@ class Invented {
     CostedItem item;
     item.text = "Knife";
     item.pieces = 1 + below(4);
-    item.operations = {{"Grind", Duration{below(40'000)}, Duration{below(9'000)}},
-                       {"Harden", Duration{below(9'000)}, {}, {}, Share::millionths(600'000 + below(400'001))}};
+    item.operations = {
+        {"Grind", Duration{below(40'000)}, Duration{below(9'000)}},
+        {"Harden", Duration{below(9'000)}, {}, {}, Share::millionths(600'000 + below(400'001))}};
     item.ingredients = {{"Belts", BeltWear{money(2'000), 1 + below(9), 1 + below(9)}, 0},
                         {"Handle", BoughtMaterial{{1 + below(9'000), ""}, money(9'000)}, 1}};
     if (chance_() % 3 == 0) item.options = {{"Initials", money(3'000)}};
@@ -76,7 +77,8 @@ TEST_CASE("printed lines sum to the printed total in every number of minor digit
       for (const PriceLine& line : price_lines(in, sheet)) shown += line.amount;
       const bool inclusive = in.terms.tax.shown == TaxShown::inclusive;
       const Money printed_total = inclusive ? shown : shown + sheet.price.tax;
-      if (cost != sheet.price.cost || shown != sheet.price.shown || printed_total != sheet.price.total)
+      if (cost != sheet.price.cost || shown != sheet.price.shown ||
+          printed_total != sheet.price.total)
         ++wrong;
     }
     INFO(code);

@@ -12,7 +12,9 @@ const std::string good =
     R"({"kerf_mm": 2, "keep_mm": 150, "bars": [{"id": "A", "length_mm": 600, "price": 1200}],)"
     R"( "blanks": [{"id": "b1", "length_mm": 260}, {"id": "b2", "length_mm": 180}]})";
 
-std::string field_of(std::string json) { return cutting_case_from(json).problem().field; }
+std::string field_of(std::string json) {
+  return cutting_case_from(json).problem().field;
+}
 
 std::string with(const std::string& from, const std::string& to) {
   std::string text = good;
@@ -23,9 +25,10 @@ std::string with(const std::string& from, const std::string& to) {
 }  // namespace
 
 TEST_CASE("a case goes in and its answer comes out") {
-  CHECK(*cut_case_text(good, nullptr) ==
-        R"({"placed":2,"value_used":888.0,"bars_cut":1,"cuts":[{"bar":"A","blanks":["b1","b2"],)"
-        R"("left_mm":156,"kept":true}],"unplaced":[],"proven_optimal":true,"value_at_least":888.0})");
+  CHECK(
+      *cut_case_text(good, nullptr) ==
+      R"({"placed":2,"value_used":888.0,"bars_cut":1,"cuts":[{"bar":"A","blanks":["b1","b2"],)"
+      R"("left_mm":156,"kept":true}],"unplaced":[],"proven_optimal":true,"value_at_least":888.0})");
 }
 
 TEST_CASE("a case is read as it is written") {
