@@ -33,8 +33,8 @@ void read_texts(const Dossier& dossier, const BladeCase& blade, const Judgements
                 CertificateDraft& draft) {
   for (const FreeText& text : printed_texts(dossier)) {
     for (const WordHit& hit : denied_against_record(blade, judgements, text.text))
-      draft.warnings.push_back("The " + text.where + " denies \"" + hit.word +
-                               "\", which the record shows.");
+      draft.warnings.push_back("\"" + hit.word + "\" is denied in " + text.where +
+                               ", but the record shows it.");
     for (const WordHit& hit : wording(blade, judgements, text.text)) {
       if (hit.proven || about_grade_alone(text, hit)) continue;
       draft.words.push_back({text.where, hit});

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "domain/certificate/judge.h"
 
+#include <array>
+#include <cassert>
+
 #include "domain/certificate/claims_construction.h"
 #include "domain/certificate/claims_handle.h"
 #include "domain/certificate/claims_hardness.h"
@@ -12,54 +15,46 @@
 
 namespace tangmark::certificate {
 
+namespace {
+
+struct Judge {
+  Claim claim;
+  Judgement (*judge)(const BladeCase&);
+};
+
+constexpr std::array judges = {
+    Judge{Claim::grade, judge_grade},
+    Judge{Claim::analysis, judge_analysis},
+    Judge{Claim::pattern_welded, judge_pattern_welded},
+    Judge{Claim::pattern_welded_bought, judge_pattern_welded_bought},
+    Judge{Claim::crucible, judge_crucible},
+    Judge{Claim::wootz, judge_wootz},
+    Judge{Claim::carbide_banded, judge_carbide_banded},
+    Judge{Claim::laminated, judge_laminated},
+    Judge{Claim::hamon, judge_hamon},
+    Judge{Claim::differential, judge_differential},
+    Judge{Claim::hardness, judge_hardness},
+    Judge{Claim::heat_treatment, judge_heat_treatment},
+    Judge{Claim::forged, judge_forged},
+    Judge{Claim::stock_removal, judge_stock_removal},
+    Judge{Claim::outside_work, judge_outside_work},
+    Judge{Claim::sole_author, judge_sole_author},
+    Judge{Claim::layers, judge_layers},
+    Judge{Claim::sub_zero, judge_sub_zero},
+    Judge{Claim::smelted, judge_smelted},
+    Judge{Claim::etched_image, judge_etched_image},
+    Judge{Claim::handle_species, judge_handle_species},
+    Judge{Claim::unidentified, judge_unidentified},
+};
+static_assert(judges.size() == all_claims.size(), "every claim has its judge");
+
+}  // namespace
+
 Judgement judge(const BladeCase& blade, Claim claim) {
-  switch (claim) {
-    case Claim::grade:
-      return judge_grade(blade);
-    case Claim::analysis:
-      return judge_analysis(blade);
-    case Claim::pattern_welded:
-      return judge_pattern_welded(blade);
-    case Claim::pattern_welded_bought:
-      return judge_pattern_welded_bought(blade);
-    case Claim::crucible:
-      return judge_crucible(blade);
-    case Claim::wootz:
-      return judge_wootz(blade);
-    case Claim::carbide_banded:
-      return judge_carbide_banded(blade);
-    case Claim::laminated:
-      return judge_laminated(blade);
-    case Claim::hamon:
-      return judge_hamon(blade);
-    case Claim::differential:
-      return judge_differential(blade);
-    case Claim::hardness:
-      return judge_hardness(blade);
-    case Claim::heat_treatment:
-      return judge_heat_treatment(blade);
-    case Claim::forged:
-      return judge_forged(blade);
-    case Claim::stock_removal:
-      return judge_stock_removal(blade);
-    case Claim::outside_work:
-      return judge_outside_work(blade);
-    case Claim::sole_author:
-      return judge_sole_author(blade);
-    case Claim::layers:
-      return judge_layers(blade);
-    case Claim::sub_zero:
-      return judge_sub_zero(blade);
-    case Claim::smelted:
-      return judge_smelted(blade);
-    case Claim::etched_image:
-      return judge_etched_image(blade);
-    case Claim::handle_species:
-      return judge_handle_species(blade);
-    case Claim::unidentified:
-      return judge_unidentified(blade);
-  }
-  return Missing{claim, {"a claim that this program knows"}};
+  for (const Judge& one : judges)
+    if (one.claim == claim) return one.judge(blade);
+  assert(false && "every claim has its judge");
+  return Missing{claim, {}};
 }
 
 Judgements judge_all(const BladeCase& blade) {

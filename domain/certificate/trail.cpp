@@ -8,6 +8,9 @@
 namespace tangmark::certificate {
 namespace {
 
+// No bar is cut this often; a longer trail comes from a damaged file.
+constexpr std::size_t longest_trail = 2000;
+
 template <class Rows, class Tag>
 auto find_in(const Rows& rows, const Tag& tag) -> decltype(rows.data()) {
   const auto found =
@@ -38,6 +41,10 @@ void Trail::walk_piece(const PieceTag& tag, Gaps gaps) {
   const std::string name = "piece " + tag.text;
   if (open_.contains(name)) {
     breaks_.push_back("The trail of " + name + " leads back to itself.");
+    return;
+  }
+  if (open_.size() >= longest_trail) {
+    breaks_.push_back("The trail of this blade runs through too many pieces to be followed.");
     return;
   }
   const Piece* piece = find(steel_, tag);

@@ -235,43 +235,34 @@ bool no_fault(const TextAgainstRecord& text) {
   return std::none_of(findings.begin(), findings.end(), must_be_told);
 }
 
-}  // namespace
+bool some_steel_stainless(const TextAgainstRecord& text) {
+  const auto& sources = text.blade.trail.sources();
+  return std::any_of(sources.begin(), sources.end(), [](const Source& source) {
+    return source.lot && identified(source) &&
+           at_least(*source.lot, "Cr", Share::millionths(105'000));
+  });
+}
 
-bool proven(const TextAgainstRecord& text, const Found& found) {
-  const Hardening* now = text.blade.heats.current();
-  const bool wet = now && now->quench && !now->quench->quench->still_air;
+bool one_steel(const TextAgainstRecord& text) {
+  const Source* source = text.blade.trail.only_source();
+  return source && source->open_gaps == 0 &&
+         (!source->lot || source->lot->sold_as == SoldAs::one_steel);
+}
+
+bool no_outside_work(const TextAgainstRecord& text) {
+  return !has(text, Claim::outside_work) && text.blade.dossier.outside.empty() &&
+         outside_names(text.blade.heats.live()).empty();
+}
+
+// What only the steel and the handle can show.
+bool material_proven(const TextAgainstRecord& text, const Found& found) {
   switch (found.entry->proof) {
-    case Proof::allow:
-      return true;
-    case Proof::never:
-      return false;
-    case Proof::claim:
-      return any_claim(text, found);
-    case Proof::layers:
-      return layers_agree(text, found);
-    case Proof::folds:
-      return folds_agree(text, found);
-    case Proof::hrc:
-      return hardness_agrees(text, found, HardnessScale::hrc);
-    case Proof::hv:
-      return hardness_agrees(text, found, HardnessScale::hv);
-    case Proof::cold:
-      return cold_agrees(text, found);
-    case Proof::deep_cold:
-      return cold_celsius(text).value_or(0) <= -70;
-    case Proof::cryogenic:
-      return cold_celsius(text).value_or(0) <= -150;
     case Proof::mill:
       return mill_documents(text);
     case Proof::stainless:
       return stainless(text.blade) == true && has(text, Claim::grade);
-    case Proof::stainless_part: {
-      const auto& sources = text.blade.trail.sources();
-      return std::any_of(sources.begin(), sources.end(), [](const Source& source) {
-        return source.lot && identified(source) &&
-               at_least(*source.lot, "Cr", Share::millionths(105'000));
-      });
-    }
+    case Proof::stainless_part:
+      return some_steel_stainless(text);
     case Proof::high_carbon:
       return every_source(text, "C", Share::millionths(5500));
     case Proof::carbon:
@@ -283,6 +274,32 @@ bool proven(const TextAgainstRecord& text, const Found& found) {
       return handle_named(text, found);
     case Proof::source:
       return source_named(text, found);
+    case Proof::layers:
+      return layers_agree(text, found);
+    case Proof::folds:
+      return folds_agree(text, found);
+    case Proof::one_steel:
+      return one_steel(text);
+    default:
+      return false;
+  }
+}
+
+// What only the work on the blade can show.
+bool work_proven(const TextAgainstRecord& text, const Found& found) {
+  const Hardening* now = text.blade.heats.current();
+  const bool wet = now && now->quench && !now->quench->quench->still_air;
+  switch (found.entry->proof) {
+    case Proof::hrc:
+      return hardness_agrees(text, found, HardnessScale::hrc);
+    case Proof::hv:
+      return hardness_agrees(text, found, HardnessScale::hv);
+    case Proof::cold:
+      return cold_agrees(text, found);
+    case Proof::deep_cold:
+      return cold_celsius(text).value_or(0) <= -70;
+    case Proof::cryogenic:
+      return cold_celsius(text).value_or(0) <= -150;
     case Proof::medium:
       return quenched_in(text, found);
     case Proof::clay:
@@ -291,11 +308,6 @@ bool proven(const TextAgainstRecord& text, const Found& found) {
       return wet && now->edge;
     case Proof::tempers:
       return tempers_agree(text, found);
-    case Proof::one_steel:
-      return text.blade.trail.only_source() != nullptr &&
-             text.blade.trail.only_source()->open_gaps == 0 &&
-             (!text.blade.trail.only_source()->lot ||
-              text.blade.trail.only_source()->lot->sold_as == SoldAs::one_steel);
     case Proof::no_fault:
       return no_fault(text);
     case Proof::not_straightened:
@@ -303,10 +315,25 @@ bool proven(const TextAgainstRecord& text, const Found& found) {
     case Proof::not_hardened_again:
       return text.blade.heats.hardenings().size() == 1;
     case Proof::no_outside:
-      return !has(text, Claim::outside_work) && text.blade.dossier.outside.empty() &&
-             outside_names(text.blade.heats.live()).empty();
+      return no_outside_work(text);
+    default:
+      return false;
   }
-  return false;
+}
+
+}  // namespace
+
+bool proven(const TextAgainstRecord& text, const Found& found) {
+  switch (found.entry->proof) {
+    case Proof::allow:
+      return true;
+    case Proof::never:
+      return false;
+    case Proof::claim:
+      return any_claim(text, found);
+    default:
+      return material_proven(text, found) || work_proven(text, found);
+  }
 }
 
 std::vector<std::string> lacking(const TextAgainstRecord& text, const Found& found) {

@@ -82,7 +82,7 @@ TEST_CASE("a denial of what the record shows is warned of and stops nothing") {
   d.free_texts = {{"notes", "Not forged."}};
   const CertificateDraft draft = compose(d);
   REQUIRE(draft.warnings.size() == 1);
-  CHECK(draft.warnings[0] == "The notes denies \"forged\", which the record shows.");
+  CHECK(draft.warnings[0] == "\"forged\" is denied in notes, but the record shows it.");
   CHECK(draft.may_issue());
 }
 
