@@ -76,22 +76,21 @@ class FreeType {
   FreeType(const FreeType&) = delete;
   FreeType& operator=(const FreeType&) = delete;
 
-  std::unordered_map<char32_t, int> advances(const std::string& path) const {
+  std::vector<std::uint16_t> advances(const std::string& path, std::uint16_t lacking) const {
     FT_Face face = nullptr;
     if (FT_New_Face(library_, path.c_str(), 0, &face) != 0) {
       throw PageFailure("The font file " + path + " cannot be read; install its package again.");
     }
     const std::unique_ptr<FT_FaceRec_, decltype(&FT_Done_Face)> owner(face, &FT_Done_Face);
-    std::unordered_map<char32_t, int> found;
-    found.reserve(static_cast<std::size_t>(face->num_glyphs));
+    // Beyond the basic plane the PDF writer would cut the code to 16 bits.
+    std::vector<std::uint16_t> found(0x10000, lacking);
     FT_UInt glyph = 0;
     for (FT_ULong code = FT_Get_First_Char(face, &glyph); glyph != 0;
          code = FT_Get_Next_Char(face, code, &glyph)) {
-      // Beyond the basic plane the PDF writer would cut the code to 16 bits.
-      if (code > 0xFFFF) break;
+      if (code >= found.size()) break;
       FT_Fixed advance = 0;
       if (FT_Get_Advance(face, glyph, FT_LOAD_NO_SCALE, &advance) != 0) continue;
-      found[static_cast<char32_t>(code)] = static_cast<int>(advance * 1000 / face->units_per_EM);
+      found[code] = static_cast<std::uint16_t>(advance * 1000 / face->units_per_EM);
     }
     return found;
   }
@@ -113,16 +112,16 @@ FontBook FontBook::load() {
   const FreeType freetype;
   for (std::size_t i = 0; i < file_count; ++i) {
     book.files_[i].path = path_of(known_files[i]);
-    book.files_[i].advance = freetype.advances(book.files_[i].path);
+    book.files_[i].advance = freetype.advances(book.files_[i].path, lacking);
   }
   return book;
 }
 
 std::size_t FontBook::file_for(char32_t code, const Font& font) const {
   const std::size_t primary = primary_file(font);
-  if (files_[primary].advance.contains(code)) return primary;
+  if (files_[primary].has(code)) return primary;
   const std::size_t other = font.weight == Weight::bold ? stand_in_bold : stand_in;
-  return files_[other].advance.contains(code) ? other : no_file;
+  return files_[other].has(code) ? other : no_file;
 }
 
 std::vector<FontSegment> FontBook::segments(std::string_view text, const Font& font) const {
@@ -135,7 +134,7 @@ std::vector<FontSegment> FontBook::segments(std::string_view text, const Font& f
     if (file == no_file) {
       file = found.empty() ? primary_file(font) : found.back().file;  // refused by unprintable()
     } else {
-      advance = files_[file].advance.at(c.code);
+      advance = files_[file].advance[c.code];
     }
     if (found.empty() || found.back().file != file) {
       start = at;

@@ -3,10 +3,10 @@
 
 #include <array>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
 #include "domain/measure/outcome.h"
@@ -48,9 +48,12 @@ class FontBook {
   std::optional<Problem> unprintable(std::string_view text, std::string_view field) const;
 
  private:
+  static constexpr std::uint16_t lacking = 0xFFFF;
   struct FontFile {
     std::string path;
-    std::unordered_map<char32_t, int> advance;  // in thousandths
+    // In thousandths for each character of the basic plane; `lacking` where there is no glyph.
+    std::vector<std::uint16_t> advance;
+    bool has(char32_t code) const { return code < advance.size() && advance[code] != lacking; }
   };
   FontBook() = default;
   std::size_t file_for(char32_t code, const Font& font) const;

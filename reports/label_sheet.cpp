@@ -95,18 +95,19 @@ void put_face(const FontBook& fonts, Page& page, const LabelFace& face, const Bo
   const Points x = box.x + inside;
   const Points width = right - x;
   Points y = box.y + 9;
-  add(run_at(fonts, {x, y}, face.kind, sans(6.5), second_ink));
+  if (face.strip.empty()) {
+    add(run_at(fonts, {x, y}, face.kind, sans(6.5), second_ink));
+  } else {
+    add(Rectangle{{x - 3, box.y + 2, width, 9.4}, {false, 0, ink, true, ink}});
+    TextRun strip = fitted_run(fonts, {x, y}, face.kind + ". " + face.strip,
+                               sans(6.5, Weight::bold), width - 6, 4.5);
+    strip.grey = paper_white;
+    add(strip);
+  }
   y += 18;
   add(fitted_run(fonts, {x, y}, face.number, sans(16, Weight::bold), width, 7));
-  const Points floor = box.bottom() - (face.strip.empty() ? 4 : 15);
   y += 3.5;
-  put_lines(fonts, page, face.lines, {x, y, width, floor - y});
-  if (face.strip.empty()) return;
-  add(Rectangle{{x - 3, box.bottom() - 14, width, 11}, {false, 0, ink, true, ink}});
-  TextRun strip = fitted_run(fonts, {x, box.bottom() - 6}, face.strip, sans(7, Weight::bold),
-                             width - 6, 4.5);
-  strip.grey = paper_white;
-  add(strip);
+  put_lines(fonts, page, face.lines, {x, y, width, box.bottom() - 4 - y});
 }
 
 Outcome<Document> sheet_of(const std::vector<LabelFace>& faces, const std::string& title,
