@@ -6,10 +6,8 @@
 
 namespace tangmark::certificate::sample {
 namespace {
-
 using namespace date::literals;
-using std::chrono::hours;
-using std::chrono::minutes;
+using std::chrono::hours, std::chrono::minutes;
 
 Share percent(double p) {
   return Share::millionths(static_cast<std::int64_t>(p * 10'000 + 0.5));
@@ -99,8 +97,7 @@ Lot lot_stainless() {
 
 Piece piece(const std::string& tag,
             const std::variant<LotTag, BilletTag, MeltTag, PieceTag>& from) {
-  Piece made{{tag}, from, Identity::kept, std::nullopt, std::nullopt};
-  return made;
+  return {{tag}, from, Identity::kept, std::nullopt, std::nullopt};
 }
 
 Heat recorded(int low, int high, Duration hold, Instant from, Instant to) {
@@ -365,8 +362,8 @@ Dossier stainless_blade() {
   d.log.insert(temper, cold);
   for (BenchEntry& entry : d.log)
     if (entry.operation == Operation::temper) {
-      entry.from = *entry.from + hours(2);
-      entry.to = *entry.to + hours(2);
+      *entry.from += hours(2);
+      *entry.to += hours(2);
       entry.heat->record->to += hours(2);
     }
   return d;
@@ -397,48 +394,6 @@ Dossier blade_called(std::string_view name) {
   if (name == "stainless") return stainless_blade();
   if (name == "spring") return spring_blade();
   throw std::logic_error("no sample blade of this name");
-}
-
-const Statement* statement(const CertificateDraft& draft, Claim claim) {
-  for (const Statement& s : draft.statements)
-    if (s.claim == claim) return &s;
-  return nullptr;
-}
-
-const Missing* missing(const CertificateDraft& draft, Claim claim) {
-  for (const Missing& m : draft.missing)
-    if (m.claim == claim) return &m;
-  return nullptr;
-}
-
-CertificateDraft asked(Dossier dossier, Claim claim) {
-  dossier.requested.push_back(claim);
-  return compose(dossier);
-}
-
-bool granted(const Dossier& dossier, Claim claim) {
-  const CertificateDraft draft = asked(dossier, claim);
-  return statement(draft, claim) && !missing(draft, claim);
-}
-
-bool refused(const Dossier& dossier, Claim claim, std::string_view need) {
-  const CertificateDraft draft = asked(dossier, claim);
-  const Missing* lacking = missing(draft, claim);
-  return lacking && !draft.may_issue() && needs_text(*lacking).find(need) != std::string::npos;
-}
-
-bool blocked(const Dossier& dossier, std::string_view words) {
-  const CertificateDraft draft = compose(dossier);
-  return !draft.may_issue() &&
-         std::any_of(draft.blocks.begin(), draft.blocks.end(), [&](const Refusal& block) {
-           return block.sentence.find(words) != std::string::npos;
-         });
-}
-
-bool told(const Dossier& dossier, std::string_view words) {
-  const CertificateDraft draft = compose(dossier);
-  return std::any_of(draft.disclosures.begin(), draft.disclosures.end(),
-                     [&](const Disclosure& d) { return d.text.find(words) != std::string::npos; });
 }
 
 }  // namespace tangmark::certificate::sample
