@@ -12,6 +12,13 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 // A blade without a place weighs more than anything a plan may cost to have it.
 constexpr std::int64_t unplaced_mc = 1'000'000'000'000;
+
+// By how much the estimate of a change may be too high.
+constexpr std::int64_t estimate_slack_mc = 30'000;
+constexpr std::int64_t patience_mc = 100'000;
+// A firing costs about 100,000 to 200,000.
+constexpr double warmest_mc = 60'000;
+constexpr double coldest_mc = 600;
 }  // namespace
 
 PlanAnnealing::PlanAnnealing(const PlanTables& tables, std::uint64_t seed)
@@ -43,30 +50,51 @@ void PlanAnnealing::lock_firings() {
         if (c.blades[at(blade)].id == m.blade) table_.join(b, tables_.op_of(blade, m.operation));
     table_.lock(b, *f);
   }
-  if (table_.settle()) table_.keep();
+  if (table_.settle(unplaced_mc, 0)) table_.keep();
   else table_.undo();
 }
 
-/// Puts in a whole chain, or what of it is not locked. Several tries, each overlooking other ways.
-bool PlanAnnealing::insert_blade(int blade) {
+/// Puts in a whole chain, or what of it is not locked, each time in another way: first without
+/// crowding others, then overlooking places, last after everything that is planned so far.
+bool PlanAnnealing::try_insert(int blade, int attempt) {
   const BladeFacts& facts = tables_.blade(blade);
-  for (int attempt = 0; attempt < 12; ++attempt) {
-    fitting_.overlook(attempt == 0 ? 0 : 50 * attempt);
-    table_.begin();
-    bool fits = true;
-    for (int op = facts.first_op; op < facts.first_op + facts.ops && fits;) {
-      int last = op;
-      while (last + 1 < facts.first_op + facts.ops && table_.batch_of(last + 1) < 0) ++last;
-      if (table_.batch_of(op) < 0) fits = fitting_.fit(op, last);
-      op = last + 1;
-    }
-    if (fits && table_.settle(200)) {
-      table_.keep();
-      return true;
+  const int last_end = table_.order().empty() ? 0 : table_.batch(table_.order().back()).end;
+  fitting_.overlook(attempt < 2 ? 0 : 60 * std::min(attempt, 6));
+  fitting_.crowd(attempt % 2 == 0 ? ChainFitting::Crowding::never
+                                  : ChainFitting::Crowding::sometimes);
+  fitting_.not_before(attempt < 6 ? 0 : (last_end - facts.release) / 6 * (attempt - 5) +
+                                            facts.release);
+  table_.begin();
+  bool fits = true;
+  for (int op = facts.first_op; op < facts.first_op + facts.ops && fits;) {
+    int last = op;
+    while (last + 1 < facts.first_op + facts.ops && table_.batch_of(last + 1) < 0) ++last;
+    if (table_.batch_of(op) < 0) fits = fitting_.fit(op, last, unplaced_mc);
+    op = last + 1;
+  }
+  fitting_.crowd(ChainFitting::Crowding::sometimes);
+  fitting_.not_before(0);
+  return fits && table_.settle(unplaced_mc, 200);
+}
+
+bool PlanAnnealing::insert_blade(int blade) {
+  std::optional<std::int64_t> best;
+  PlanChance best_chance = chance_;
+  int best_attempt = 0;
+  for (int attempt = 0; attempt < 12 && !(best && attempt >= 4); ++attempt) {
+    const PlanChance before = chance_;
+    if (try_insert(blade, attempt) && (!best || table_.cost_mc() < *best)) {
+      best = table_.cost_mc();
+      best_chance = before;
+      best_attempt = attempt;
     }
     table_.undo();
   }
-  return false;
+  if (!best) return false;
+  chance_ = best_chance;  // the same chances make the same plan once more
+  try_insert(blade, best_attempt);
+  table_.keep();
+  return true;
 }
 
 void PlanAnnealing::start() {
@@ -78,11 +106,19 @@ void PlanAnnealing::start() {
   for (int b : blades)
     if (!insert_blade(b)) unplaced_.push_back(b);
   note_best();
+  write_best();
 }
 
+/// The plan itself is written down only when the search is about to leave it.
 void PlanAnnealing::note_best() {
-  best_ = table_.plan();
   best_cost_ = cost();
+  best_pending_ = true;
+}
+
+void PlanAnnealing::write_best() {
+  if (!best_pending_) return;
+  best_pending_ = false;
+  best_ = table_.plan();
   best_unplaced_ = unplaced_;
 }
 
@@ -98,9 +134,22 @@ bool PlanAnnealing::take_out(Stretch s) {
   return true;
 }
 
+/// Any blade; one that is late rather than one that is not.
+int PlanAnnealing::random_blade() {
+  const int count = static_cast<int>(tables_.blades().size());
+  const int one = chance_.below(count);
+  if (chance_.one_in(2)) return one;
+  const int other = chance_.below(count);
+  auto lateness = [&](int b) {
+    const BladeFacts& facts = tables_.blade(b);
+    return facts.late_mc * std::max(0, table_.end_of(facts.first_op + facts.ops - 1) - facts.due);
+  };
+  return lateness(other) > lateness(one) ? other : one;
+}
+
 /// Some blades that have to do with each other: those that share a firing with the first.
 void PlanAnnealing::take_blades(int count) {
-  int blade = chance_.below(static_cast<int>(tables_.blades().size()));
+  int blade = random_blade();
   std::vector<int> near;
   for (int i = 0; i < tables_.blade(blade).ops; ++i)
     if (const int b = table_.batch_of(tables_.op_of(blade, i)); b >= 0)
@@ -169,8 +218,11 @@ bool PlanAnnealing::put_back() {
   join_stretches();
   for (std::size_t i = taken_.size(); i > 1; --i)
     std::swap(taken_[i - 1], taken_[at(chance_.below(static_cast<int>(i)))]);
+  std::int64_t spent = 0;
   for (const Stretch& s : taken_)
-    if (!fitting_.fit(s.first, s.second)) return false;
+    if (!fitting_.fit(s.first, s.second, limit_ - table_.cost_mc() - spent + estimate_slack_mc))
+      return false;
+    else spent += fitting_.cost_mc();
   return true;
 }
 
@@ -228,41 +280,53 @@ bool PlanAnnealing::try_step() {
   return change_temp();
 }
 
+/// Makes one change; keeps it when it costs at most `allowance` more than before.
+void PlanAnnealing::step() {
+  const std::int64_t before = table_.cost_mc();
+  const double allowance = -warmth_ * std::log(1 - chance_.share());
+  limit_ = before + static_cast<std::int64_t>(allowance);
+  table_.begin();
+  if (!try_step() || !table_.settle(limit_ + patience_mc, 12) || table_.cost_mc() > limit_) {
+    table_.undo();
+    return;
+  }
+  if (best_pending_ && cost() > best_cost_) {
+    // About to leave the best plan: write it down first, and let this change pass.
+    table_.undo();
+    write_best();
+    return;
+  }
+  table_.keep();
+  if (cost() < best_cost_) note_best();
+}
+
+void PlanAnnealing::retry_unplaced() {
+  const int i = chance_.below(static_cast<int>(unplaced_.size()));
+  write_best();
+  if (insert_blade(unplaced_[at(i)])) unplaced_.erase(unplaced_.begin() + i);
+  if (cost() < best_cost_) note_best();
+}
+
 void PlanAnnealing::run(const SearchLimits& limits, std::int64_t bound_mc) {
-  if (table_.order().empty() && unplaced_.empty()) return;
-  double share = 0;
+  if (limits.iterations <= 0 && !limits.time_used) return;
   while (best_cost_ > bound_mc) {
     if (iterations_ % 32 == 0) {
       const double timed = limits.time_used ? limits.time_used() : 0;
       if (timed >= 1) break;
-      share = limits.iterations > 0
-                  ? static_cast<double>(iterations_) / static_cast<double>(limits.iterations)
-                  : timed;
-      if (limits.iterations <= 0 && !limits.time_used) break;
-      warmth_ = 60000 * std::pow(0.01, share);
+      const double share = limits.iterations > 0 ? static_cast<double>(iterations_) /
+                                                       static_cast<double>(limits.iterations)
+                                                 : timed;
+      warmth_ = warmest_mc * std::pow(coldest_mc / warmest_mc, share);
     }
     if (limits.iterations > 0 && iterations_ >= limits.iterations) break;
     ++iterations_;
-    if (!unplaced_.empty() && iterations_ % 64 == 0) {
-      const int i = chance_.below(static_cast<int>(unplaced_.size()));
-      if (insert_blade(unplaced_[at(i)])) unplaced_.erase(unplaced_.begin() + i);
-      if (cost() < best_cost_) note_best();
-      continue;
-    }
-    if (table_.order().empty() && iterations_ > 2000) break;
-    if (table_.order().empty()) continue;
-    const std::int64_t before = table_.cost_mc();
-    table_.begin();
-    const bool kept = try_step() && table_.settle() &&
-                      static_cast<double>(table_.cost_mc() - before) <=
-                          -warmth_ * std::log(1 - chance_.share());
-    if (!kept) {
-      table_.undo();
-      continue;
-    }
-    table_.keep();
-    if (cost() < best_cost_) note_best();
+    const bool empty = table_.order().empty();
+    if (empty && iterations_ > 2000) break;
+    if (!unplaced_.empty() && (empty || iterations_ % 64 == 0)) retry_unplaced();
+    else if (!empty) step();
+    else break;
   }
+  write_best();
 }
 
 }  // namespace tangmark::kiln

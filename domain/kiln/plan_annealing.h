@@ -32,7 +32,10 @@ class PlanAnnealing {
   using Stretch = std::pair<int, int>;  ///< first and last operation
 
   void lock_firings();
+  void step();
+  void retry_unplaced();
   bool try_step();
+  bool try_insert(int blade, int attempt);
   bool insert_blade(int blade);
   bool remake();
   void take_blades(int count);
@@ -46,8 +49,10 @@ class PlanAnnealing {
   bool put_back();
   bool movable(int op) const;
   void note_best();
+  void write_best();
   std::int64_t cost() const;
   int random_firing();
+  int random_blade();
 
   const PlanTables& tables_;
   PlanChance chance_;
@@ -57,9 +62,11 @@ class PlanAnnealing {
   std::vector<int> unplaced_;
   std::vector<int> saved_unplaced_;
   double warmth_ = 0;  ///< millicents by which a step may be worse, about once in e times
+  std::int64_t limit_ = 0;  ///< what the plan may cost after this step
   std::int64_t iterations_ = 0;
   FiringPlan best_;
   std::int64_t best_cost_ = 0;
+  bool best_pending_ = false;
   std::vector<int> best_unplaced_;
 };
 

@@ -23,16 +23,35 @@ void ChainFitting::list_joinable(int first, int last) {
         joinable_[at(op - first)].push_back(b);
 }
 
+/// Whether a way through this operation may still be cheap enough. The blade's own cost counts only
+/// where its last operation is among those placed.
+bool ChainFitting::affordable(int op, std::int64_t cost, int end) const {
+  return cost + (to_the_end_ ? table_.tables().least_blade_mc(op, end) : 0) <= most_mc_;
+}
+
 void ChainFitting::add(Way way) {
   std::vector<Way>& ways = *adding_;
   for (const Way& w : ways)
-    if (w.end <= way.end && w.cost <= way.cost) return;
-  std::erase_if(ways, [&](const Way& w) { return w.end >= way.end && w.cost >= way.cost; });
+    if (w.end <= way.end && w.cost <= way.cost && w.loose >= way.loose) return;
+  std::erase_if(ways, [&](const Way& w) {
+    return w.end >= way.end && w.cost >= way.cost && w.loose <= way.loose;
+  });
   auto place = std::lower_bound(ways.begin(), ways.end(), way.cost,
                                 [](const Way& w, std::int64_t c) { return w.cost < c; });
   ways.insert(place, way);
-  // The cheapest ones and the earliest one (the last) stay.
-  if (ways.size() > most_ways) ways.erase(ways.end() - 2);
+  if (ways.size() <= most_ways) return;
+  // The cheapest, the earliest and the earliest loose one stay; the dearest of the others goes.
+  auto earliest = [&](bool loose) {
+    auto found = ways.end();
+    for (auto w = ways.begin(); w != ways.end(); ++w)
+      if (w->loose >= loose && (found == ways.end() || w->end < found->end)) found = w;
+    return found;
+  };
+  const auto first = earliest(false);
+  const auto first_loose = earliest(true);
+  auto dearest = ways.end() - 1;
+  while (dearest == first || dearest == first_loose) --dearest;
+  ways.erase(dearest);
 }
 
 void ChainFitting::try_join(int op, const Way& before, int index, int from, int until) {
@@ -47,27 +66,45 @@ void ChainFitting::try_join(int op, const Way& before, int index, int from, int 
     std::int64_t cost = push * push_mc_per_min;
     if (o.kind == PlanKind::harden) end += o.quench;
     else if (o.shortest_soak > batch.soak) end += o.shortest_soak - batch.soak;
-    add({end, before.cost + cost, b, -1, batch.start, index, false});
+    if (affordable(op, before.cost + cost, end))
+      add({end, before.cost + cost, b, -1, batch.start, index, false});
   }
 }
 
 void ChainFitting::try_gap(int op, int kiln, int after, const Way& before, int index, int from,
                            int until) {
-  Timetable::Probe found;
-  if (!table_.probe(op, kiln, after, from, until, found)) return;
+  const Probed* known = nullptr;
+  for (const Probed& p : probed_)
+    if (p.kiln == kiln && p.after == after && p.from <= from &&
+        (p.found ? from <= p.probe.start && p.probe.start <= until : until <= p.until))
+      known = &p;
+  if (!known) {
+    probed_.push_back({kiln, after, from, until, false, {}});
+    probed_.back().found = table_.probe(op, kiln, after, from, until, probed_.back().probe);
+    known = &probed_.back();
+  }
+  if (!known->found) return;
+  const Timetable::Probe& found = known->probe;
   if (found.pushes > 0 && !may_push_) return;
-  add({found.end, before.cost + found.cost_mc + found.pushes * push_mc_per_min, -1, kiln,
-       found.start, index, until == never});
+  const std::int64_t cost = before.cost + found.cost_mc + found.pushes * push_mc_per_min;
+  if (affordable(op, cost, found.end))
+    add({found.end, cost, -1, kiln, found.start, index, until == never});
 }
 
 void ChainFitting::try_open(int op, const Way& before, int index, int from, int until) {
   for (int k = 0; k < table_.tables().kilns(); ++k) {
     if (!table_.tables().serves(k, op) || overlooked()) continue;
+    if (!affordable(op, before.cost + table_.tables().least_firing_mc(k, op), from)) continue;
     int after = table_.last_on(k);
     while (after >= 0 && table_.batch(after).start >= from) after = table_.batch(after).before;
-    for (int gap = 0; gap < most_gaps; ++gap) {
-      try_gap(op, k, after, before, index, from, until);
-      int next = after >= 0 ? table_.batch(after).after : table_.first_on(k);
+    const int length = table_.tables().least_length(k, op);
+    for (int gap = 0, looked = 0; gap < most_gaps && looked < 4 * most_gaps; ++looked) {
+      const int next = after >= 0 ? table_.batch(after).after : table_.first_on(k);
+      const int empty = after >= 0 ? std::max(from, table_.batch(after).end) : from;
+      if (next < 0 || may_push_ || empty + length <= table_.batch(next).start) {
+        try_gap(op, k, after, before, index, from, until);
+        ++gap;
+      }
       if (next < 0 || table_.batch(next).start > until) break;
       after = next;
     }
@@ -107,11 +144,13 @@ bool ChainFitting::put(int first, int last, const std::vector<int>& chosen) {
   return true;
 }
 
-bool ChainFitting::fit(int first, int last) {
+bool ChainFitting::fit(int first, int last, std::int64_t most_mc) {
   const PlanTables& tables = table_.tables();
   first_ = first;
+  most_mc_ = most_mc;
+  to_the_end_ = tables.op(last).after < 0;
   list_joinable(first, last);
-  may_push_ = chance_.one_in(2);
+  may_push_ = crowding_ == Crowding::sometimes && chance_.one_in(2);
   ways_.resize(std::max(ways_.size(), at(last - first + 2)));
   const OpFacts& start = tables.op(first);
   ways_[0].assign(1, {start.before >= 0 ? table_.end_of(start.before) : 0, 0, -1, -1, 0, -1, false});
@@ -119,6 +158,7 @@ bool ChainFitting::fit(int first, int last) {
     const OpFacts& o = tables.op(op);
     adding_ = &ways_[at(op - first + 1)];
     adding_->clear();
+    probed_.clear();
     const std::vector<Way>& before = ways_[at(op - first)];
     for (int i = 0; i < static_cast<int>(before.size()); ++i) {
       const Way& way = before[at(i)];
@@ -126,7 +166,7 @@ bool ChainFitting::fit(int first, int last) {
       int until = o.gap_max == never || way.loose ? never : way.end + o.gap_max;
       if (o.before < 0) {
         const auto& end = tables.the_case().blades[at(o.blade)].previous_end_min;
-        from = std::max({0, tables.blade(o.blade).release, end ? *end + o.gap_min : 0});
+        from = std::max({0, not_before_, tables.blade(o.blade).release, end ? *end + o.gap_min : 0});
         until = end && o.gap_max != never ? *end + o.gap_max : never;
       }
       try_join(op, way, i, from, until);
@@ -138,11 +178,12 @@ bool ChainFitting::fit(int first, int last) {
   const std::vector<Way>& ends = ways_[at(last - first + 1)];
   for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
     const auto cost = closing_cost(last, ends[at(i)]);
-    if (!cost || (best && *cost >= *best)) continue;
+    if (!cost || *cost > most_mc || (best && *cost >= *best)) continue;
     best = cost;
     chosen_last = i;
   }
   if (!best) return false;
+  cost_mc_ = *best;
   chosen_.assign(at(last - first + 1), 0);
   for (int op = last, i = chosen_last; op >= first; --op) {
     chosen_[at(op - first)] = i;

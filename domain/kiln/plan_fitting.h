@@ -19,10 +19,19 @@ class ChainFitting {
   /// How many in a thousand of the possibilities are overlooked, for variety.
   void overlook(int per_mille) { overlook_ = per_mille; }
 
+  /// Whether a new firing may stand where the kiln's next one has to give way.
+  enum class Crowding { never, sometimes };
+  void crowd(Crowding crowding) { crowding_ = crowding; }
+  /// The chain is not begun before this minute.
+  void not_before(int minute) { not_before_ = minute; }
+
   /// Puts the operations first..last (of one blade, in no firing now, the rest of the chain placed)
   /// into the timetable. Call between `begin` and `settle`. False when no way was found; the
-  /// timetable is then half changed and must be undone.
-  bool fit(int first, int last);
+  /// timetable is then half changed and must be undone. Ways that cost more than `most_mc` (new
+  /// firings, lateness) are not looked at.
+  bool fit(int first, int last, std::int64_t most_mc);
+  /// What the last fit is estimated to cost.
+  std::int64_t cost_mc() const { return cost_mc_; }
 
  private:
   struct Way {
@@ -38,6 +47,7 @@ class ChainFitting {
   void try_join(int op, const Way& before, int index, int from, int until);
   void try_open(int op, const Way& before, int index, int from, int until);
   void try_gap(int op, int kiln, int after, const Way& before, int index, int from, int until);
+  bool affordable(int op, std::int64_t cost, int end) const;
   void add(Way way);
   bool overlooked() { return overlook_ > 0 && chance_.below(1000) < overlook_; }
   std::optional<std::int64_t> closing_cost(int op, const Way& way) const;
@@ -46,8 +56,17 @@ class ChainFitting {
   Timetable& table_;
   PlanChance& chance_;
   int overlook_ = 0;
+  int not_before_ = 0;
+  Crowding crowding_ = Crowding::sometimes;
   int first_ = 0;
-  bool may_push_ = false;
+  bool may_push_ = false, to_the_end_ = false;
+  std::int64_t most_mc_ = 0, cost_mc_ = 0;
+  struct Probed {
+    int kiln, after, from, until;
+    bool found;
+    Timetable::Probe probe;
+  };
+  std::vector<Probed> probed_;
   std::vector<std::vector<Way>> ways_;
   std::vector<Way>* adding_ = nullptr;
   std::vector<std::vector<int>> joinable_;

@@ -9,6 +9,9 @@ namespace tangmark::kiln {
 
 namespace {
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
+
+// So many firings are re-timed before a change that only costs more and more is given up.
+constexpr int patience = 24;
 }  // namespace
 
 std::optional<KilnLeft> Timetable::left_before(const Batch& b) const {
@@ -52,7 +55,9 @@ int Timetable::free_from(int from, int length, int position) const {
                                [](const Span& s, int m) { return s.start < m; });
   for (; span != hands_.end() && span->start < from + length; ++span) {
     if (span->end <= from) continue;
-    if (this->position(span->batch) < position || batch(span->batch).locked) from = span->end;
+    if (position == never || this->position(span->batch) < position ||
+        (any_locked_ && batch(span->batch).locked))
+      from = span->end;
   }
   return from;
 }
@@ -313,15 +318,19 @@ bool Timetable::chase(int id, int& back) {
     const int earlier = batch_of(o.before);
     if (batch(earlier).locked) return false;
     Batch& pushed = touch(earlier);
-    pushed.pushed = std::max(pushed.pushed, pushed.start + excess);
+    // Of a soak that was stretched or a rest, the start could move without the end.
+    const int stretched = pushed.soak - pushed.soak_lo + pushed.rest;
+    pushed.pushed = std::max(pushed.pushed, pushed.start + excess + stretched);
     released_at_[at(earlier)] = change_;  // it stays pushed for the rest of this change
     mark(earlier);
+    mark(id);
     back = std::min(back, position(earlier));
   }
   return true;
 }
 
-bool Timetable::settle(int retries) {
+bool Timetable::settle(std::int64_t most_mc, int retries) {
+  int placed = 0;
   for (int p = std::max(0, first_dirty_ == never ? 0 : first_dirty_);
        p < static_cast<int>(order_.size()); ++p) {
     const int id = order_[at(p)];
@@ -334,6 +343,7 @@ bool Timetable::settle(int retries) {
     }
     dirty_[at(id)] = 0;
     if (!place(id)) return false;
+    if (++placed > patience && cost_ > most_mc) return false;
     int back = never;
     if (!chase(id, back)) return false;
     if (back != never) {

@@ -25,6 +25,7 @@ PlanAnswer plan_firings(const PlanCase& a_case, const SearchLimits& limits, std:
     answer.unplaced.push_back(reason_unplaced(a_case, answer.plan, id));
   }
   const PlanCheck check = check_plan(a_case, answer.plan, left_out);
+
   assert(check.feasible() && "the planner keeps every rule");
   answer.cost = *check.cost;
   return answer;

@@ -3,13 +3,20 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tangmark::kiln {
+
+namespace {
+constexpr int remembered_time_constants = 4;  // of idling, up to which answers are kept
+}  // namespace
 
 PlanTables::PlanTables(const PlanCase& a_case) : case_(a_case) {
   add_blades();
   add_kilns();
   add_windows();
+  number_temperatures();
+  add_least_costs();
 }
 
 void PlanTables::add_blades() {
@@ -41,7 +48,7 @@ void PlanTables::add_kilns() {
       facts.left = KilnLeft{std::max(0, k.state->free_at_min), k.state->off_at_min, k.state->off_c};
     std::vector<double>& curve = coasting_[k.time_constant_min];
     // After 64 time constants nothing measurable is left of the heat.
-    const int minutes = std::min(case_.horizon_min, 64 * k.time_constant_min) + 1;
+    const int minutes = 64 * k.time_constant_min + 1;
     for (int m = static_cast<int>(curve.size()); m < minutes; ++m)
       curve.push_back(std::exp(-static_cast<double>(m) / k.time_constant_min));
     facts.coasting = &curve;
@@ -64,6 +71,40 @@ void PlanTables::add_windows() {
   }
 }
 
+void PlanTables::add_least_costs() {
+  std::vector<int> shortest(ops_.size(), never);
+  for (std::size_t i = 0; i < ops_.size(); ++i) {
+    const OpFacts& op = ops_[i];
+    for (const KilnFacts& k : kilns_) {
+      const int tail = op.kind == PlanKind::harden ? op.quench : k.kiln.unload_min;
+      const int at_heat = k.kiln.load_min + op.shortest_soak +
+                          (op.kind == PlanKind::anneal ? 0 : tail);
+      const int coldest = std::max(op.lowest_c, case_.ambient_c);
+      const auto watt_min = holding_w(case_.ambient_c, k.kiln, coldest) * at_heat;
+      least_firing_.push_back(energy_mc(watt_min, case_.prices.energy_cents_per_kwh) +
+                              case_.prices.attention_mc_per_min * (k.kiln.load_min + tail));
+      int cooling = 0;
+      if (op.kind == PlanKind::anneal)
+        cooling = std::max(0, op.lowest_c - op.cool_to_c) * 60 / op.cool_c_per_h;
+      least_length_.push_back(k.kiln.load_min + op.shortest_soak + cooling + tail);
+      shortest[i] = std::min(shortest[i], least_length_.back());
+    }
+  }
+  least_after_.assign(ops_.size(), 0);
+  for (std::size_t i = ops_.size(); i-- > 0;)
+    if (const int next = ops_[i].after; next >= 0) {
+      const auto n = static_cast<std::size_t>(next);
+      least_after_[i] = ops_[n].gap_min + shortest[n] + least_after_[n];
+    }
+}
+
+std::int64_t PlanTables::least_blade_mc(int op, int end) const {
+  const BladeFacts& blade = this->blade(this->op(op).blade);
+  end += least_after_[static_cast<std::size_t>(op)];
+  return blade.late_mc * std::max(0, end - blade.due) +
+         case_.prices.flow_mc_per_min * (end - blade.release);
+}
+
 int PlanTables::in_window(int from, int length) const {
   if (from < 0) from = 0;
   if (from > case_.horizon_min) return never;
@@ -84,63 +125,107 @@ int PlanTables::window_end(int minute) const {
 }
 
 double PlanTables::coasted(const KilnFacts& k, const KilnLeft& left, int minutes) const {
-  const auto m = static_cast<std::size_t>(minutes);
-  const double part = m < k.coasting->size()
-                          ? (*k.coasting)[m]
-                          : std::exp(-static_cast<double>(minutes) / k.kiln.time_constant_min);
+  // Past the end of the table nothing is left that a double could show beside the room.
+  const auto m = std::min(static_cast<std::size_t>(minutes), k.coasting->size() - 1);
+  const double part = (*k.coasting)[m];
   return case_.ambient_c + (left.off_c - case_.ambient_c) * part;
 }
 
-int PlanTables::heating(int kiln, const std::optional<KilnLeft>& left, int start,
-                        int temp_c) const {
-  const KilnFacts& k = this->kiln(kiln);
-  const int rate = k.kiln.heat_c_per_h;
-  if (!left) {
-    const auto need = divided_up(static_cast<std::int64_t>(temp_c - case_.ambient_c) * 60, rate);
-    return need <= start ? static_cast<int>(need) : -1;
+void PlanTables::number_temperatures() {
+  std::set<int> used;
+  for (const OpFacts& op : ops_) {
+    used.insert(op.target_c);
+    if (op.kind == PlanKind::anneal) used.insert(op.cool_to_c);
   }
-  const int idle = start - left->off_min;
-  if (start < left->end_min || idle < 0) return -1;
-  const double now = coasted(k, *left, idle);
+  for (const KilnFacts& k : kilns_)
+    if (k.left) used.insert(k.left->off_c);
+  if (used.empty()) return;
+  coldest_ = *used.begin();
+  temperature_number_.assign(static_cast<std::size_t>(*used.rbegin() - coldest_ + 1), -1);
+  for (int t : used) temperature_number_[static_cast<std::size_t>(t - coldest_)] = temperatures_++;
+  passages_.resize(kilns_.size() * static_cast<std::size_t>(temperatures_ * temperatures_));
+}
+
+PlanTables::Passage& PlanTables::passage(int kiln, int off_c, int temp_c) const {
+  const int from = temperature_number_[static_cast<std::size_t>(off_c - coldest_)];
+  const int to = temperature_number_[static_cast<std::size_t>(temp_c - coldest_)];
+  return passages_[static_cast<std::size_t>((kiln * temperatures_ + from) * temperatures_ + to)];
+}
+
+int PlanTables::found_heating(const KilnFacts& k, const KilnLeft& left, int idle,
+                              int temp_c) const {
+  const int rate = k.kiln.heat_c_per_h;
+  const double now = coasted(k, left, idle);
   if (now > temp_c + plan_tolerance_c) return -1;
   const double wanted = temp_c - plan_tolerance_c;
   if (now >= wanted) return 0;
   // From the coldest it can be, heating takes longest; from the temperature found then, shortest.
-  const int limit = start - left->end_min;
   int high = std::min(static_cast<int>((wanted - now) * 60 / rate) + 1, idle);
-  auto reaches = [&](int h) { return coasted(k, *left, idle - h) + rate * h / 60.0 >= wanted; };
-  int low = static_cast<int>((wanted - coasted(k, *left, idle - high)) * 60 / rate);
+  auto reaches = [&](int h) { return coasted(k, left, idle - h) + rate * h / 60.0 >= wanted; };
+  int low = static_cast<int>((wanted - coasted(k, left, idle - high)) * 60 / rate);
   low = std::clamp(low, 0, high);
-  if (!reaches(high)) return -1;
+  if (high == idle && !reaches(high)) return -1;
   while (low < high) {
     const int middle = low + (high - low) / 2;
     if (reaches(middle)) high = middle;
     else low = middle + 1;
   }
-  return low <= limit ? low : -1;
+  return low;
 }
 
-int PlanTables::ready(int kiln, const std::optional<KilnLeft>& left, int temp_c) const {
+int PlanTables::heating(int kiln, const std::optional<KilnLeft>& left, int start,
+                        int temp_c) const {
   const KilnFacts& k = this->kiln(kiln);
-  if (!left)
-    return static_cast<int>(
-        divided_up(static_cast<std::int64_t>(temp_c - case_.ambient_c) * 60, k.kiln.heat_c_per_h));
-  int start = left->end_min;
-  if (left->off_c > temp_c) {
-    const double above = std::max(temp_c - case_.ambient_c + plan_tolerance_c, plan_tolerance_c);
-    const double cooling = k.kiln.time_constant_min * std::log((left->off_c - case_.ambient_c) / above);
-    start = std::max(start, left->off_min + static_cast<int>(cooling));
+  if (!left) {
+    const auto need = divided_up(static_cast<std::int64_t>(temp_c - case_.ambient_c) * 60,
+                                 k.kiln.heat_c_per_h);
+    return need <= start ? static_cast<int>(need) : -1;
   }
-  const double found = coasted(k, *left, start - left->off_min);
-  if (found < temp_c) {
-    const int heated =
-        left->end_min + static_cast<int>((temp_c - plan_tolerance_c -
-                                          coasted(k, *left, left->end_min - left->off_min)) *
-                                         60 / k.kiln.heat_c_per_h);
-    start = std::max(start, heated);
+  const int idle = start - left->off_min;
+  if (start < left->end_min || idle < 0) return -1;
+  int found;
+  if (idle >= remembered_time_constants * k.kiln.time_constant_min) {
+    found = found_heating(k, *left, idle, temp_c);
+  } else {
+    Passage& known = passage(kiln, left->off_c, temp_c);
+    if (static_cast<std::size_t>(idle) >= known.heating.size())
+      known.heating.resize(static_cast<std::size_t>(idle / 256 + 1) * 256, unknown);
+    int& kept = known.heating[static_cast<std::size_t>(idle)];
+    if (kept == unknown) kept = found_heating(k, *left, idle, temp_c);
+    found = kept;
+  }
+  return found <= start - left->end_min ? found : -1;
+}
+
+int PlanTables::found_ready(int kiln, const KilnLeft& left, int temp_c) const {
+  const KilnFacts& k = this->kiln(kiln);
+  int start = left.end_min;
+  if (left.off_c > temp_c) {
+    const double above = temp_c - case_.ambient_c + plan_tolerance_c;
+    const double cooling =
+        k.kiln.time_constant_min * std::log((left.off_c - case_.ambient_c) / above);
+    start = std::max(start, left.off_min + static_cast<int>(cooling));
+  }
+  if (coasted(k, left, start - left.off_min) < temp_c) {
+    const double empty = coasted(k, left, left.end_min - left.off_min);
+    start = std::max(start, left.end_min + static_cast<int>((temp_c - plan_tolerance_c - empty) *
+                                                            60 / k.kiln.heat_c_per_h));
   }
   while (heating(kiln, left, start, temp_c) < 0) ++start;
   return start;
+}
+
+int PlanTables::ready(int kiln, const std::optional<KilnLeft>& left, int temp_c) const {
+  if (!left)
+    return static_cast<int>(divided_up(static_cast<std::int64_t>(temp_c - case_.ambient_c) * 60,
+                                       this->kiln(kiln).kiln.heat_c_per_h));
+  if (left->end_min != left->off_min) return found_ready(kiln, *left, temp_c);
+  Passage& known = passage(kiln, left->off_c, temp_c);
+  if (known.ready == unknown) {
+    const int ready = found_ready(kiln, *left, temp_c);
+    known.ready = ready - left->off_min;
+  }
+  return left->off_min + known.ready;
 }
 
 }  // namespace tangmark::kiln

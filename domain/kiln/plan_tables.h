@@ -42,7 +42,8 @@ struct KilnFacts {
   const std::vector<double>* coasting;  ///< exp(-minute / time constant)
 };
 
-/// A case turned into tables that answer the search's questions quickly. Holds no plan.
+/// A case turned into tables that answer the search's questions quickly. Holds no plan, but remembers
+/// answers: one search, one thread.
 class PlanTables {
  public:
   explicit PlanTables(const PlanCase& a_case);
@@ -65,6 +66,19 @@ class PlanTables {
     return serves_[static_cast<std::size_t>(op) * kilns_.size() + static_cast<std::size_t>(kiln)];
   }
 
+  /// No firing of the operation alone costs less on that kiln: hands and holding, no heating.
+  std::int64_t least_firing_mc(int kiln, int op) const {
+    return least_firing_[static_cast<std::size_t>(op) * kilns_.size() +
+                         static_cast<std::size_t>(kiln)];
+  }
+  /// No firing of the operation is shorter on that kiln.
+  int least_length(int kiln, int op) const {
+    return least_length_[static_cast<std::size_t>(op) * kilns_.size() +
+                         static_cast<std::size_t>(kiln)];
+  }
+  /// What a blade costs at least that ends this operation at `end`: lateness and time in work.
+  std::int64_t least_blade_mc(int op, int end) const;
+
   /// Earliest minute from `from` on at which [minute, minute + length) lies in one window.
   int in_window(int from, int length) const;
   /// End of the window that holds `minute`.
@@ -76,10 +90,23 @@ class PlanTables {
   int ready(int kiln, const std::optional<KilnLeft>& left, int temp_c) const;
 
  private:
+  /// What was found out about going from one temperature to another on one kiln: minutes of heating
+  /// by idle minutes, and the shortest gap when the kiln is emptied as it is switched off.
+  struct Passage {
+    std::vector<int> heating;
+    int ready = unknown;
+  };
+  static constexpr int unknown = -2;
+
   double coasted(const KilnFacts& k, const KilnLeft& left, int minutes) const;
+  int found_heating(const KilnFacts& k, const KilnLeft& left, int idle, int temp_c) const;
+  int found_ready(int kiln, const KilnLeft& left, int temp_c) const;
+  Passage& passage(int kiln, int off_c, int temp_c) const;
+  void number_temperatures();
   void add_blades();
   void add_kilns();
   void add_windows();
+  void add_least_costs();
 
   const PlanCase& case_;
   std::vector<OpFacts> ops_;
@@ -87,6 +114,12 @@ class PlanTables {
   std::vector<KilnFacts> kilns_;
   std::map<int, std::vector<double>> coasting_;
   std::vector<char> serves_;
+  std::vector<std::int64_t> least_firing_;
+  std::vector<int> least_length_;
+  std::vector<int> least_after_;  // minutes from the end of an operation to that of its blade
+  std::vector<int> temperature_number_;  // by degrees above coldest_, -1 for those never used
+  int coldest_ = 0, temperatures_ = 0;
+  mutable std::vector<Passage> passages_;
   std::vector<int> window_at_;  // first window that ends after each 64th minute
   int circuits_ = 0;
 };

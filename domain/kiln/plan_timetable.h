@@ -92,8 +92,9 @@ class Timetable {
   /// The plan as the maker reads it.
   FiringPlan plan() const;
 
-  /// Re-times what the change touched. False when a rule cannot be kept: then only `undo` is left.
-  bool settle(int retries = 24);
+  /// Re-times what the change touched. False when a rule cannot be kept, or when the change spreads
+  /// far and has already made the plan cost more than `most_mc`: then only `undo` is left.
+  bool settle(std::int64_t most_mc, int retries);
 
  private:
   struct Span {
