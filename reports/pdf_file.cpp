@@ -3,6 +3,7 @@
 
 #include <hpdf_catalog.h>
 #include <hpdf_doc.h>
+#include <hpdf_fontdef.h>
 #include <hpdf_namedict.h>
 #include <hpdf_objects.h>
 
@@ -11,6 +12,8 @@
 #include <cstdio>
 #include <numbers>
 
+#include "domain/measure/utf8.h"
+#include "reports/font_subset.h"
 #include "reports/page_failure.h"
 #include "reports/picture.h"
 
@@ -68,8 +71,11 @@ void PdfFile::describe(const Document& document) {
   HPDF_SetInfoAttr(doc, HPDF_INFO_CREATOR, "Tangmark");
   HPDF_SetInfoDateAttr(doc, HPDF_INFO_CREATION_DATE, pdf_date(document.created));
   HPDF_SetInfoDateAttr(doc, HPDF_INFO_MOD_DATE, pdf_date(document.created));
-  if (!document.outline.empty()) HPDF_SetPageMode(doc, HPDF_PAGE_MODE_USE_NONE);
   check();
+  for (const Page& page : document.pages) {
+    for (const Element& element : page.underlay) gather_characters(element);
+    for (const Element& element : page.elements) gather_characters(element);
+  }
 }
 
 void PdfFile::start_page(Points width, Points height) {
@@ -88,14 +94,37 @@ void PdfFile::draw(const Element& element) {
   check();
 }
 
-HPDF_Font PdfFile::font(std::size_t file) {
-  if (loaded_[file] == nullptr) {
-    const char* name =
-        HPDF_LoadTTFontFromFile(doc_.get(), fonts_.path(file).c_str(), HPDF_TRUE);
-    check();
-    loaded_[file] = HPDF_GetFont(doc_.get(), name, "UTF-8");
-    check();
+void PdfFile::gather_characters(const Element& element) {
+  const auto* run = std::get_if<TextRun>(&element);
+  if (run == nullptr) return;
+  for (const FontSegment& segment : fonts_.segments(run->text, run->font)) {
+    for (std::string_view rest = segment.text; !rest.empty();) {
+      characters_[segment.file].insert(take_code_point(rest));
+    }
   }
+}
+
+// libharu reads fonts from files only, and takes long over large ones; this gives it the cut from
+// memory, as its own loader would.
+HPDF_Font PdfFile::font(std::size_t file) {
+  if (loaded_[file] != nullptr) return loaded_[file];
+  HPDF_Doc doc = doc_.get();
+  // libharu looks at the head of every glyph, also of an empty one that begins at the end of the file;
+  // the zeros keep it from reading beyond.
+  const std::string cut = font_subset(fonts_.path(file), characters_[file]) + std::string(16, '\0');
+  HPDF_Stream stream = HPDF_MemStream_New(doc->mmgr, static_cast<HPDF_UINT>(cut.size()));
+  check();
+  HPDF_Stream_Write(stream, reinterpret_cast<const HPDF_BYTE*>(cut.data()),
+                    static_cast<HPDF_UINT>(cut.size()));
+  HPDF_FontDef definition = HPDF_TTFontDef_Load(doc->mmgr, stream, HPDF_TRUE);  // owns the stream
+  check();
+  HPDF_List_Add(doc->fontdef_list, definition);
+  // A tag of six capitals, another for each font: ISO 32000-1, 9.6.4.
+  std::array<char, 7> tag{"TMFAAA"};
+  tag[5] = static_cast<char>('A' + file);
+  HPDF_TTFontDef_SetTagName(definition, tag.data());
+  loaded_[file] = HPDF_GetFont(doc, definition->base_font, "UTF-8");
+  check();
   return loaded_[file];
 }
 

@@ -2,10 +2,9 @@
 #pragma once
 
 #include <array>
-#include <map>
 #include <memory>
+#include <set>
 #include <string>
-#include <string_view>
 #include <vector>
 
 #include <hpdf.h>
@@ -21,6 +20,7 @@ class PdfFile {
  public:
   explicit PdfFile(const FontBook& fonts);
 
+  /// Metadata, and what characters each font must hold. Comes before the first page.
   void describe(const Document& document);
   void start_page(Points width, Points height);
   void draw(const Element& element);
@@ -42,6 +42,7 @@ class PdfFile {
     void operator()(HPDF_Doc doc) const { HPDF_Free(doc); }
   };
   void check() const;
+  void gather_characters(const Element& element);
   HPDF_Font font(std::size_t file);
   HPDF_Image image(const Picture& picture);
   void pen(Points width, Grey grey, Points dash);
@@ -52,6 +53,7 @@ class PdfFile {
 
   const FontBook& fonts_;
   std::unique_ptr<std::remove_pointer_t<HPDF_Doc>, Close> doc_;
+  std::array<std::set<char32_t>, FontBook::file_count> characters_;
   std::array<HPDF_Font, FontBook::file_count> loaded_{};
   std::vector<HPDF_Page> pages_;
   std::vector<Points> heights_;
