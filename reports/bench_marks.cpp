@@ -15,7 +15,9 @@ std::vector<Element> tick_box(Place corner, Points side, Tick tick) {
     elements.push_back(Polyline{{{corner.x + side * 0.2, corner.y + side * 0.55},
                                  {corner.x + side * 0.42, corner.y + side * 0.78},
                                  {corner.x + side * 0.82, corner.y + side * 0.2}},
-                                1.4, ink, 0});
+                                1.4,
+                                ink,
+                                0});
   }
   return elements;
 }
@@ -49,10 +51,10 @@ Flow caution_flow(const FontBook& fonts, const TypeScale& type,
   constexpr Points indent = 10;
   Flow flow;
   for (const std::string& caution : cautions) {
-    for (Block& line : paragraph(fonts, {{caution, type.text, ink}}, width - indent, type.leading)) {
+    for (Block& line :
+         paragraph(fonts, {{caution, type.text, ink}}, width - indent, type.leading)) {
       for (Element& e : line.elements) e = moved(e, indent, 0);
-      line.elements.push_back(
-          Rectangle{{0, 0, bar, line.height}, {false, 0, ink, true, ink}});
+      line.elements.push_back(Rectangle{{0, 0, bar, line.height}, {false, 0, ink, true, ink}});
       flow.push_back(std::move(line));
     }
   }

@@ -51,8 +51,8 @@ Box around(const std::vector<Place>& places) {
 // Figures and plain capitals have no accents above and nothing below the line.
 bool plain_tall(const std::string& text) {
   return std::all_of(text.begin(), text.end(), [](char c) {
-    return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'P') || (c >= 'R' && c <= 'Z') ||
-           c == ' ' || c == '-' || c == '.';
+    return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'P') || (c >= 'R' && c <= 'Z') || c == ' ' ||
+           c == '-' || c == '.';
   });
 }
 
@@ -81,7 +81,9 @@ Element moved(Element element, Points right, Points down) {
   return element;
 }
 
-Box cover(const Element& element) { return std::visit(Coverer{}, element); }
+Box cover(const Element& element) {
+  return std::visit(Coverer{}, element);
+}
 
 void append(Flow& flow, Flow more) {
   flow.insert(flow.end(), std::make_move_iterator(more.begin()),

@@ -29,8 +29,8 @@ void check_trail(TextCheck& check, const std::vector<TrailBox>& trail) {
     check.texts(trail[i].lines, "trail of the steel");
     for (const std::size_t parent : trail[i].from) {
       if (parent >= i) {
-        check.add({"trail of the steel", "“" + trail[i].title +
-                                             "” is said to be made of something that comes after it.",
+        check.add({"trail of the steel",
+                   "“" + trail[i].title + "” is said to be made of something that comes after it.",
                    "Enter the trail from the lot to the blade."});
       }
     }
@@ -56,8 +56,8 @@ void check_hardness(TextCheck& check, const Hardness& hardness) {
   check.text(hardness.scale, "hardness scale");
   check.text(hardness.note, "note on hardness");
   for (const HardnessPlace& reading : hardness.readings) {
-    const bool on_blade = reading.along >= 0 && reading.along <= 1 && reading.up >= 0 &&
-                          reading.up <= 1;
+    const bool on_blade =
+        reading.along >= 0 && reading.along <= 1 && reading.up >= 0 && reading.up <= 1;
     if (!on_blade || !(reading.hrc > 0 && reading.hrc < 100)) {
       check.add({"hardness", "A hardness reading has no place on the blade or no sensible figure.",
                  "Give its place from heel to tip and edge to spine, and the figure read."});
@@ -136,9 +136,9 @@ class Setter {
     Flow flow;
     if (!c_.knife.empty()) append(flow, text({{c_.knife, set_.type.text, ink}}, width_));
     if (!c_.replaces.empty()) {
-      append(flow, text({{"Replaces: ", set_.type.text_bold, ink},
-                         {c_.replaces, set_.type.text, ink}},
-                        width_));
+      append(flow,
+             text({{"Replaces: ", set_.type.text_bold, ink}, {c_.replaces, set_.type.text, ink}},
+                  width_));
     }
     if (!flow.empty()) flow.front().space_before = 3;
     pour_.add(flow);
@@ -183,10 +183,13 @@ class Setter {
       for (const Temperature t : line.temperatures) {
         degrees += (degrees.empty() ? "" : ", ") + figure(t, set_.look.temperature);
       }
-      table.rows.push_back({{cell(line.step, set_.type.table), cell(degrees, set_.type.table),
-                             cell(line.time, set_.type.table),
-                             cell(line.evidence, set_.type.table_bold)},
-                            false, 0.5, rule_grey, 0});
+      table.rows.push_back(
+          {{cell(line.step, set_.type.table), cell(degrees, set_.type.table),
+            cell(line.time, set_.type.table), cell(line.evidence, set_.type.table_bold)},
+           false,
+           0.5,
+           rule_grey,
+           0});
     }
     if (!table.rows.empty()) append(flow, table_flow(set_.fonts, table, width));
     if (!c_.heat_note.empty()) {
@@ -307,9 +310,8 @@ class Setter {
       if (count > 1) {
         std::string words = "Page " + std::to_string(i + 1) + " of " + std::to_string(count);
         if (i + 1 < count) words += ", seal on the last";
-        page.elements.push_back(run_at(set_.fonts,
-                                       {sheet.width - sheet.right, sheet.height - 11}, words,
-                                       set_.type.note, second_ink, Align::right));
+        page.elements.push_back(run_at(set_.fonts, {sheet.width - sheet.right, sheet.height - 11},
+                                       words, set_.type.note, second_ink, Align::right));
       }
       if (c_.state == IssueState::draft) watermark(page, "DRAFT");
       if (c_.state == IssueState::revoked) watermark(page, "REVOKED");

@@ -47,8 +47,8 @@ struct HeatLine {
   std::string evidence;  ///< level and words: "A, recorded"
 };
 
-/// A reading, with its place on the blade: `along` 0 at the heel to 1 at the tip, `up` 0 at the edge
-/// to 1 at the spine.
+/// A reading, with its place on the blade: `along` 0 at the heel to 1 at the tip, `up` 0 at the
+/// edge to 1 at the spine.
 struct HardnessPlace {
   double hrc = 0;
   double along = 0;
@@ -64,8 +64,8 @@ struct Hardness {
 
 /// One statement with its evidence.
 struct Statement {
-  std::string subject;   ///< "Steel", "Construction", "Sub-zero"
-  std::string sentence;  ///< "Not done." has the same rank as a claim
+  std::string subject;        ///< "Steel", "Construction", "Sub-zero"
+  std::string sentence;       ///< "Not done." has the same rank as a claim
   std::optional<char> level;  ///< 'A' to 'E'; none for a statement of absence
   std::string evidence;       ///< the level in words; may be empty
 };
@@ -88,8 +88,9 @@ struct BuildCertificate {
   int issue = 1;
   Instant issued{};
   IssueState state = IssueState::issued;
-  std::string replaces;  ///< "Issue 1 of 24 Nov 2026: length was mistyped."; empty for a first issue
-  std::string knife;     ///< sizes and mass in a sentence
+  std::string
+      replaces;       ///< "Issue 1 of 24 Nov 2026: length was mistyped."; empty for a first issue
+  std::string knife;  ///< sizes and mass in a sentence
   std::optional<Picture> photo;
   std::vector<TrailBox> trail;
   std::vector<Analysis> analyses;

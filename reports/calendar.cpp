@@ -64,14 +64,16 @@ void check(const CalendarEvent& event, std::set<std::string>& seen, Problems& pr
     problems.push_back(refused("uid", "An entry of the calendar has no name of its own.",
                                "Give each entry a uid that stays the same."));
   } else if (!seen.insert(event.uid).second) {
-    problems.push_back(refused("uid", "Two entries of the calendar are both named " + event.uid + ".",
+    problems.push_back(refused("uid",
+                               "Two entries of the calendar are both named " + event.uid + ".",
                                "Give each entry its own uid."));
   }
   if (event.end && *event.end < event.start) {
     problems.push_back(refused("end", "“" + event.summary + "” ends before it starts.",
                                "Correct its start or its end."));
   }
-  for (const std::string* text : {&event.uid, &event.summary, &event.description, &event.location}) {
+  for (const std::string* text :
+       {&event.uid, &event.summary, &event.description, &event.location}) {
     if (!is_valid_utf8(*text)) {
       problems.push_back(refused("text", "A text of the calendar is not UTF-8.", "Type it again."));
     }

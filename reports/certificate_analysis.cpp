@@ -49,8 +49,8 @@ void put_bar(Block& block, const AnalysisLine& line, Points x, Points middle) {
   const double range = std::max(high - low, 1e-9);
   const Points margin = line.least_wt_percent ? bar_width * 0.1 : 0;
   const Points room = bar_width * 0.9 - margin;
-  block.elements.push_back(Rectangle{
-      {x + margin, middle - bar_height / 2, room, bar_height}, {false, 0, ink, true, band_grey}});
+  block.elements.push_back(Rectangle{{x + margin, middle - bar_height / 2, room, bar_height},
+                                     {false, 0, ink, true, band_grey}});
   const double part = (line.wt_percent - low) / range;
   const Points at = x + std::clamp(margin + part * room, 0.8, bar_width - 0.8);
   block.elements.push_back(Line{{at, middle - 4.2}, {at, middle + 4.2}, 1.8, ink, 0});
@@ -103,10 +103,11 @@ Flow analysis_part(const CertificateSetting& set, const std::vector<Analysis>& a
     append(flow, paragraph(set.fonts, {{"No analysis on file.", set.type.text, ink}}, width,
                            set.type.leading));
   } else {
-    append(flow, paragraph(set.fonts,
-                           {{"Per cent by mass; grey: the limits of the grade.", set.type.note,
-                             second_ink}},
-                           width, set.type.leading));
+    append(
+        flow,
+        paragraph(set.fonts,
+                  {{"Per cent by mass; grey: the limits of the grade.", set.type.note, second_ink}},
+                  width, set.type.leading));
   }
   for (const Analysis& analysis : analyses) append(flow, one_analysis(set, analysis, width));
   if (!note.empty()) {

@@ -59,8 +59,7 @@ Block outline_block(const CertificateSetting& set, const std::vector<HardnessPla
   for (const HardnessPlace& reading : readings) {
     const Place at = place_of(reading, box);
     block.elements.push_back(Circle{at, 1.8, {false, 0, ink, true, ink}});
-    const TextRun run =
-        run_at(set.fonts, {0, 0}, reading_text(reading.hrc), set.type.table_bold);
+    const TextRun run = run_at(set.fonts, {0, 0}, reading_text(reading.hrc), set.type.table_bold);
     if (const auto found = place.take(at, 3.2, run.width, 10)) {
       block.elements.push_back(moved(run, found->x, found->y + 7.8));
     } else {
@@ -91,8 +90,8 @@ Flow hardness_part(const CertificateSetting& set, const Hardness& hardness, Poin
     flow.push_back(outline_block(set, hardness.readings, width, unplaced));
     flow.back().keep_with_next = true;
     const std::size_t count = hardness.readings.size();
-    std::string head = hardness.scale + ", " + std::to_string(count) +
-                       (count == 1 ? " place" : " places");
+    std::string head =
+        hardness.scale + ", " + std::to_string(count) + (count == 1 ? " place" : " places");
     if (!unplaced.empty()) head += ", and beside them " + unplaced;
     words = head + (words.empty() ? "." : ". " + words);
   } else if (words.empty()) {

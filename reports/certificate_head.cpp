@@ -45,9 +45,9 @@ Flow seal_lines(const CertificateSetting& set, const BuildCertificate& c, Points
   };
   Flow flow = paragraph(set.fonts, {{"Seal", set.type.head, ink}}, width, 1.25 * set.type.leading);
   const std::string number = c.number.empty() ? "" : "Certificate " + c.number + ". ";
-  append(flow, paragraph(set.fonts,
-                         {{number + issue_words(c, set.look) + ".", set.type.table, ink}}, width,
-                         set.type.leading));
+  append(flow,
+         paragraph(set.fonts, {{number + issue_words(c, set.look) + ".", set.type.table, ink}},
+                   width, set.type.leading));
   if (!c.seal.record_sha256.empty()) append(flow, line("Record", grouped(c.seal.record_sha256)));
   if (!c.seal.picture_sha256.empty()) {
     append(flow, line("Photograph", grouped(c.seal.picture_sha256)));
@@ -115,7 +115,8 @@ Block photo_part(const CertificateSetting& set, const BuildCertificate& c, Point
   block.elements.push_back(
       Rectangle{{0, 0, width, height}, {true, 0.5, rule_grey, true, picture_ground}});
   if (c.photo) {
-    const double scale = std::min((width - 8) / c.photo->width_px, (height - 8) / c.photo->height_px);
+    const double scale =
+        std::min((width - 8) / c.photo->width_px, (height - 8) / c.photo->height_px);
     const Points w = c.photo->width_px * scale;
     const Points h = c.photo->height_px * scale;
     block.elements.push_back(PlacedPicture{{(width - w) / 2, (height - h) / 2, w, h}, *c.photo});
@@ -124,8 +125,8 @@ Block photo_part(const CertificateSetting& set, const BuildCertificate& c, Point
   const Points blade_height = height * 0.5;
   const Box outline{width * 0.3, height * 0.2, width * 0.62, blade_height};
   block.elements.push_back(Polygon{blade_outline(outline), {true, 0.7, rule_grey, false, ink}});
-  block.elements.push_back(run_at(set.fonts, {9, height - 8}, "Place for the photograph",
-                                  set.type.note, second_ink));
+  block.elements.push_back(
+      run_at(set.fonts, {9, height - 8}, "Place for the photograph", set.type.note, second_ink));
   return block;
 }
 

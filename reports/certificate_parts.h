@@ -18,8 +18,8 @@ struct CertificateSetting {
 /// A heading with a rule above it, which stays with what follows.
 Flow part_heading(const CertificateSetting& set, const std::string& words, Points width);
 
-/// The steel as a family tree from the lots at the left to the blade at the right; as sentences when
-/// it has more boxes than the width can show.
+/// The steel as a family tree from the lots at the left to the blade at the right; as sentences
+/// when it has more boxes than the width can show.
 Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trail, Points width);
 
 /// Each analysis with its figures as marks on the limits of the grade.

@@ -105,9 +105,9 @@ class Tree {
     }
     Flow flow = paragraph(set_.fonts, {{box.title.substr(0, space), set_.type.table_bold, grey}},
                           width, small_leading + 0.5);
-    append(flow, paragraph(set_.fonts,
-                           {{box.title.substr(space + 1), sans(17, Weight::bold), grey}}, width,
-                           22));
+    append(flow,
+           paragraph(set_.fonts, {{box.title.substr(space + 1), sans(17, Weight::bold), grey}},
+                     width, 22));
     return flow;
   }
 
@@ -167,11 +167,11 @@ class Tree {
       const Points from = left(parent) + widths_[column_[parent]];
       const Points to = left(i);
       const Points bend = to - box_gap / 2;
-      block.elements.push_back(Polyline{{{from, middle_[parent]},
-                                         {bend, middle_[parent]},
-                                         {bend, middle_[i]},
-                                         {to, middle_[i]}},
-                                        0.8, ink, 0});
+      block.elements.push_back(Polyline{
+          {{from, middle_[parent]}, {bend, middle_[parent]}, {bend, middle_[i]}, {to, middle_[i]}},
+          0.8,
+          ink,
+          0});
     }
   }
 
@@ -206,8 +206,7 @@ std::string sources(const std::vector<TrailBox>& trail, const TrailBox& box) {
   return words;
 }
 
-Flow as_sentences(const CertificateSetting& set, const std::vector<TrailBox>& trail,
-                  Points width) {
+Flow as_sentences(const CertificateSetting& set, const std::vector<TrailBox>& trail, Points width) {
   Flow flow;
   for (const TrailBox& box : trail) {
     std::string rest = sources(trail, box);
@@ -225,8 +224,8 @@ Flow as_sentences(const CertificateSetting& set, const std::vector<TrailBox>& tr
 Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trail, Points width) {
   Flow flow = part_heading(set, "The steel and its trail", width);
   if (trail.empty()) {
-    append(flow, paragraph(set.fonts, {{"Steel not identified: no lot is on record.",
-                                        set.type.text, ink}},
+    append(flow, paragraph(set.fonts,
+                           {{"Steel not identified: no lot is on record.", set.type.text, ink}},
                            width, set.type.leading));
     return flow;
   }

@@ -31,8 +31,8 @@ struct CurveMark {
   friend bool operator==(const CurveMark&, const CurveMark&) = default;
 };
 
-/// A curve to be drawn. Points are in order of time; a record of a million points is thinned to what
-/// a page can show, keeping the extremes.
+/// A curve to be drawn. Points are in order of time; a record of a million points is thinned to
+/// what a page can show, keeping the extremes.
 struct Curve {
   std::string title;
   std::vector<CurvePoint> points;

@@ -40,7 +40,12 @@ class Chart {
  public:
   Chart(const FontBook& fonts, const Curve& curve, CurveKind kind, const Look& look,
         const ChartSize& size)
-      : fonts_(fonts), curve_(curve), kind_(kind), look_(look), size_(size), font_(sans(size.text)) {
+      : fonts_(fonts),
+        curve_(curve),
+        kind_(kind),
+        look_(look),
+        size_(size),
+        font_(sans(size.text)) {
     points_ = thinned(curve.points, static_cast<std::size_t>(size.width * 2));
     line_ = size.text * 1.45;
     plot_ = {size.text * 3.2, line_ + 3, size.width - size.text * 3.2 - 1,
@@ -103,8 +108,8 @@ class Chart {
     if (!curve_.window) return;
     const Points top = y(value(curve_.window->high));
     const Points bottom = y(value(curve_.window->low));
-    block_.elements.push_back(Rectangle{{plot_.x, top, plot_.width, bottom - top},
-                                        {false, 0, ink, true, band_grey}});
+    block_.elements.push_back(
+        Rectangle{{plot_.x, top, plot_.width, bottom - top}, {false, 0, ink, true, band_grey}});
   }
 
   void draw_axes() {
@@ -193,16 +198,15 @@ class Chart {
   void put_piece(std::vector<Place>& piece) {
     if (piece.size() > 1) {
       drawn_.push_back(piece);
-      block_.elements.push_back(
-          Polyline{piece, kind_ == CurveKind::recorded ? 1.1 : 0.5, ink, 0});
+      block_.elements.push_back(Polyline{piece, kind_ == CurveKind::recorded ? 1.1 : 0.5, ink, 0});
     }
     piece.clear();
   }
 
   double value_at(Instant at) const {
-    const auto after = std::lower_bound(
-        points_.begin(), points_.end(), at,
-        [](const CurvePoint& p, Instant moment) { return p.at < moment; });
+    const auto after =
+        std::lower_bound(points_.begin(), points_.end(), at,
+                         [](const CurvePoint& p, Instant moment) { return p.at < moment; });
     if (after == points_.begin()) return value(points_.front().temperature);
     if (after == points_.end()) return value(points_.back().temperature);
     const auto before = after - 1;

@@ -21,8 +21,8 @@ struct ChartSize {
 };
 
 /// A curve over the clock with its window as a grey band. Where the window is a sliver of the whole
-/// range, the chart of a record begins a few windows below it and says so. Marks that find no room on the chart
-/// are written below it.
+/// range, the chart of a record begins a few windows below it and says so. Marks that find no room
+/// on the chart are written below it.
 Block curve_chart(const FontBook& fonts, const Curve& curve, CurveKind kind, const Look& look,
                   const ChartSize& size);
 

@@ -49,8 +49,8 @@ class ListSetter {
   Document set() {
     const std::string day = to_text(list_.day);
     pour_.add(paragraph(fonts_, {{day, type_.title, ink}}, width_, 28));
-    pour_.add(paragraph(fonts_, {{"What needs hands today, in order of time.", type_.text,
-                                  second_ink}},
+    pour_.add(paragraph(fonts_,
+                        {{"What needs hands today, in order of time.", type_.text, second_ink}},
                         width_, type_.leading));
     pour_.space(type_.leading);
     pour_.rule(1.2, ink);

@@ -55,12 +55,14 @@ bool quenches_in_oil(const FiringSheet& sheet) {
 // Common practice, no source.
 std::vector<std::string> cautions_for(const FiringSheet& sheet) {
   std::vector<std::string> cautions{
-      "Hot kiln: face shield and dry leather gloves. Switch off the elements before the door opens. "
+      "Hot kiln: face shield and dry leather gloves. Switch off the elements before the door "
+      "opens. "
       "Nothing that burns within reach of the open door."};
   if (quenches_in_oil(sheet)) {
     cautions.push_back(
         "Quench oil flames when steel is only part under: all of the blade, in one go. Lid and "
-        "extinguisher at hand on the way out, no water near, oil never over two thirds of the tank.");
+        "extinguisher at hand on the way out, no water near, oil never over two thirds of the "
+        "tank.");
   }
   cautions.insert(cautions.end(), sheet.cautions.begin(), sheet.cautions.end());
   return cautions;
@@ -98,17 +100,17 @@ class SheetSetter {
     if (firing_.planned.points.size() > 1) {
       pour_.space(type_.half());
       const Points height = firing_.blades.size() > 8 ? 126 : 168;
-      pour_.add({curve_chart(fonts_, firing_.planned, CurveKind::planned, look_,
-                             {width_, height, 8.5})});
+      pour_.add(
+          {curve_chart(fonts_, firing_.planned, CurveKind::planned, look_, {width_, height, 8.5})});
     }
     pour_.space(type_.half());
     blades();
     pour_.space(type_.leading);
     pour_.add(caution_flow(fonts_, type_, cautions_for(firing_), width_));
     pour_.space(type_.half());
-    pour_.add({pencil_fields(fonts_,
-                             {{"kiln on at", 60}, {"steady at", 60}, {"off at", 60}, {"by", 70}},
-                             width_, type_.note)});
+    pour_.add(
+        {pencil_fields(fonts_, {{"kiln on at", 60}, {"steady at", 60}, {"off at", 60}, {"by", 70}},
+                       width_, type_.note)});
     document_.title = "Firing " + firing_.number;
     document_.subject = firing_.kiln + ", " + firing_.purpose;
     add_feet(document_, fonts_, pour_.sheet(), type_.note,
@@ -144,8 +146,8 @@ class SheetSetter {
     std::vector<std::pair<std::string, std::string>> facts;
     facts.emplace_back("Set", to_text(firing_.set, look_.temperature));
     if (firing_.window) {
-      facts.emplace_back("Window", window_text(firing_.window->low, firing_.window->high,
-                                               look_.temperature));
+      facts.emplace_back("Window",
+                         window_text(firing_.window->low, firing_.window->high, look_.temperature));
     }
     if (firing_.soak) facts.emplace_back("Soak", to_text(*firing_.soak));
     if (!firing_.protection.empty()) facts.emplace_back("Protection", firing_.protection);
@@ -168,8 +170,8 @@ class SheetSetter {
       words += step.per_hour ? " at " + rate_words(*step.per_hour) : " as fast as it goes";
       if (step.hold) words += ", hold " + to_text(*step.hold);
     }
-    pour_.add(paragraph(fonts_, {{"Programme. ", type_.text_bold, ink},
-                                 {words + ".", type_.text, ink}},
+    pour_.add(paragraph(fonts_,
+                        {{"Programme. ", type_.text_bold, ink}, {words + ".", type_.text, ink}},
                         width_, type_.leading));
   }
 
@@ -181,14 +183,11 @@ class SheetSetter {
     table.row_space = 8;
     table.gap = 9;
     table.boxed = true;
-    table.columns = {{"", ColumnAlign::right, 0, false},
-                     {"Blade", ColumnAlign::left, 0, false},
-                     {"Steel, place", ColumnAlign::left, 0, true},
-                     {"Plan in", ColumnAlign::centre, 0, false},
-                     {"In", ColumnAlign::left, 42, false},
-                     {"Soak", ColumnAlign::left, 0, true},
-                     {"Plan out", ColumnAlign::centre, 0, false},
-                     {"Out", ColumnAlign::left, 42, false}};
+    table.columns = {
+        {"", ColumnAlign::right, 0, false},           {"Blade", ColumnAlign::left, 0, false},
+        {"Steel, place", ColumnAlign::left, 0, true}, {"Plan in", ColumnAlign::centre, 0, false},
+        {"In", ColumnAlign::left, 42, false},         {"Soak", ColumnAlign::left, 0, true},
+        {"Plan out", ColumnAlign::centre, 0, false},  {"Out", ColumnAlign::left, 42, false}};
     if (quench) {
       table.columns.push_back({"Into", ColumnAlign::left, 0, true});
       table.columns.push_back({look_.temperature == TemperatureUnit::fahrenheit ? "°F" : "°C",
@@ -227,9 +226,9 @@ class SheetSetter {
     if (quench) {
       Cell into = cell(blade.medium.empty() ? "–" : blade.medium, type_.table_bold);
       if (blade.medium_band) {
-        into.spans.push_back({"\n" + window_text(blade.medium_band->low, blade.medium_band->high,
-                                                 look_.temperature),
-                              small, second_ink});
+        into.spans.push_back(
+            {"\n" + window_text(blade.medium_band->low, blade.medium_band->high, look_.temperature),
+             small, second_ink});
       }
       row.cells.push_back(std::move(into));
       row.cells.push_back(cell("", small));

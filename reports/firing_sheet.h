@@ -17,13 +17,13 @@ class FontBook;
 struct FiringBlade {
   std::string number;
   std::string steel;
-  std::string position;           ///< slot in the kiln; may be empty
-  std::optional<Instant> in;      ///< planned
-  std::optional<Instant> out;     ///< planned
-  std::optional<Window> window;   ///< of this blade, where it differs from the firing's
+  std::string position;          ///< slot in the kiln; may be empty
+  std::optional<Instant> in;     ///< planned
+  std::optional<Instant> out;    ///< planned
+  std::optional<Window> window;  ///< of this blade, where it differs from the firing's
   std::optional<Duration> soak_least;
   std::optional<Duration> soak_most;
-  std::string medium;             ///< "fast oil", "plates"; empty when nothing is quenched
+  std::string medium;  ///< "fast oil", "plates"; empty when nothing is quenched
   std::optional<Window> medium_band;
   std::string note;
 };
@@ -49,7 +49,7 @@ struct FiringSheet {
   std::vector<ProgrammeStep> programme;
   std::vector<FiringBlade> blades;
   Curve planned;
-  std::string attendance;  ///< who must be there and when; may be empty
+  std::string attendance;             ///< who must be there and when; may be empty
   std::vector<std::string> cautions;  ///< added to those for a hot kiln and for quench oil
   std::string qr;                     ///< ASCII; may be empty
   Instant printed{};

@@ -40,8 +40,8 @@ constexpr std::size_t stand_in = 8;
 constexpr std::size_t stand_in_bold = 9;
 
 constexpr std::array<const char*, 5> folders{
-    "/usr/share/fonts/truetype/noto", "/usr/share/fonts/truetype/dejavu",
-    "/usr/share/fonts/noto", "/usr/share/fonts/dejavu", "/usr/local/share/fonts"};
+    "/usr/share/fonts/truetype/noto", "/usr/share/fonts/truetype/dejavu", "/usr/share/fonts/noto",
+    "/usr/share/fonts/dejavu", "/usr/local/share/fonts"};
 
 std::string path_of(const KnownFile& known) {
   for (const char* folder : folders) {
@@ -167,7 +167,8 @@ std::optional<Problem> FontBook::unprintable(std::string_view text, std::string_
     rest.remove_prefix(c.bytes);
     if (c.code == '\n') continue;
     if (c.code < 0x20 || (c.code >= 0x7F && c.code < 0xA0)) {
-      return Problem{where, "The " + where + " holds a control character, " + code_name(c.code) + ".",
+      return Problem{where,
+                     "The " + where + " holds a control character, " + code_name(c.code) + ".",
                      "Type the " + where + " again."};
     }
     if (right_to_left(c.code) || file_for(c.code, Font{}) == no_file) {

@@ -22,8 +22,8 @@ struct FontSegment {
 };
 
 /// The fonts on this machine and what each character takes, read once from the font files. Noto
-/// Serif and Noto Sans set the text; a sign they lack (≤ − → ☐) comes from DejaVu Sans. Together they
-/// cover the European languages, Greek and Cyrillic. Bold italic is set as bold.
+/// Serif and Noto Sans set the text; a sign they lack (≤ − → ☐) comes from DejaVu Sans. Together
+/// they cover the European languages, Greek and Cyrillic. Bold italic is set as bold.
 ///
 /// Read-only after load, so any number of threads may measure with one book.
 class FontBook {
@@ -31,8 +31,8 @@ class FontBook {
   /// Throws PageFailure naming the font file that is missing and the package that holds it.
   static FontBook load();
 
-  /// How wide the text is, as the PDF will set it: advances in whole thousandths of the size, without
-  /// kerning. Source: ISO 32000-1, 9.2.4 (glyph widths in thousandths of text space).
+  /// How wide the text is, as the PDF will set it: advances in whole thousandths of the size,
+  /// without kerning. Source: ISO 32000-1, 9.2.4 (glyph widths in thousandths of text space).
   Points width(std::string_view text, const Font& font) const;
   /// The line cut where the font file changes; empty for an empty text.
   std::vector<FontSegment> segments(std::string_view text, const Font& font) const;

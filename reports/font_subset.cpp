@@ -33,8 +33,8 @@ std::string font_subset(const std::string& path, const std::set<char32_t>& chara
   if (!input) throw failure;
   for (const char32_t c : characters) hb_set_add(hb_subset_input_unicode_set(input.get()), c);
   hb_set_clear(hb_subset_input_set(input.get(), HB_SUBSET_SETS_LAYOUT_FEATURE_TAG));
-  for (const hb_tag_t table : {HB_TAG('G', 'S', 'U', 'B'), HB_TAG('G', 'P', 'O', 'S'),
-                               HB_TAG('G', 'D', 'E', 'F')}) {
+  for (const hb_tag_t table :
+       {HB_TAG('G', 'S', 'U', 'B'), HB_TAG('G', 'P', 'O', 'S'), HB_TAG('G', 'D', 'E', 'F')}) {
     hb_set_add(hb_subset_input_set(input.get(), HB_SUBSET_SETS_DROP_TABLE_TAG), table);
   }
   hb_subset_input_set_flags(input.get(), HB_SUBSET_FLAGS_NO_HINTING);

@@ -193,7 +193,9 @@ Problem refusal(Read read, std::string_view field) {
 
 }  // namespace
 
-bool is_jpeg(std::string_view bytes) { return bytes.substr(0, 3) == "\xFF\xD8\xFF"; }
+bool is_jpeg(std::string_view bytes) {
+  return bytes.substr(0, 3) == "\xFF\xD8\xFF";
+}
 
 Outcome<Picture> decode_jpeg(std::string_view bytes, std::string_view field, int wanted_side_px) {
   Picture picture;
@@ -231,10 +233,10 @@ Picture upright(const Picture& picture, int orientation) {
       int sx = sideways ? y : x;
       int sy = sideways ? x : y;
       // Where column 0 and row 0 of the stored picture lie: Exif 4.6.4, orientation.
-      const bool flip_x = orientation == 2 || orientation == 3 || orientation == 7 ||
-                          orientation == 8;
-      const bool flip_y = orientation == 3 || orientation == 4 || orientation == 6 ||
-                          orientation == 7;
+      const bool flip_x =
+          orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
+      const bool flip_y =
+          orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
       if (flip_x) sx = w - 1 - sx;
       if (flip_y) sy = h - 1 - sy;
       const std::size_t from = 3 * (static_cast<std::size_t>(sy) * static_cast<std::size_t>(w) +

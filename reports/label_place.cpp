@@ -34,7 +34,9 @@ bool crosses(Place from, Place to, const Box& box) {
   return enter <= leave;
 }
 
-void LabelPlace::keep_clear_of(const std::vector<Place>& line) { lines_.push_back(line); }
+void LabelPlace::keep_clear_of(const std::vector<Place>& line) {
+  lines_.push_back(line);
+}
 
 bool LabelPlace::is_free(const Box& box) const {
   if (box.x < bounds_.x || box.y < bounds_.y || box.right() > bounds_.right() ||

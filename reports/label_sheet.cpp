@@ -33,8 +33,15 @@ Grid grid_of(Paper paper) {
   if (paper == Paper::letter) {
     return {612, 792, 3, 10, 13.5, 36, 189, 72, 198};
   }
-  return {595.28, 841.89, 3, 7, 7.21 * millimetre, 15.15 * millimetre,
-          63.5 * millimetre, 38.1 * millimetre, 66.04 * millimetre};
+  return {595.28,
+          841.89,
+          3,
+          7,
+          7.21 * millimetre,
+          15.15 * millimetre,
+          63.5 * millimetre,
+          38.1 * millimetre,
+          66.04 * millimetre};
 }
 
 // What every kind of label comes down to: the number large, lines small, and a warning in a black
@@ -126,9 +133,9 @@ Outcome<Document> sheet_of(const std::vector<LabelFace>& faces, const std::strin
     if (place == 0) document.pages.push_back({grid.page_width, grid.page_height, {}, {}});
     const auto column = static_cast<double>(place % grid.across);
     const auto row = static_cast<double>(place / grid.across);
-    put_face(fonts, document.pages.back(), faces[i],
-             {grid.left + column * grid.pitch, grid.top + row * grid.height, grid.width,
-              grid.height});
+    put_face(
+        fonts, document.pages.back(), faces[i],
+        {grid.left + column * grid.pitch, grid.top + row * grid.height, grid.width, grid.height});
   }
   return document;
 }
@@ -180,12 +187,12 @@ Outcome<Document> piece_labels(const std::vector<PieceLabel>& pieces, Instant pr
     const std::string mass = piece.mass ? to_text(*piece.mass, look.mass) : "";
     const std::string melt = piece.melt_number.empty() ? "" : "melt " + piece.melt_number;
     const std::string parent = piece.parent.empty() ? "" : "from " + piece.parent;
-    faces.push_back({"Piece", piece.tag,
-                     without_empty({piece.grade, size_text(piece, look), joined({mass, melt}, ", "),
-                                    joined({parent, piece.carries_mark ? "carries the mark"
-                                                                       : "no mark"},
-                                           ", ")}),
-                     owner_strip(piece.owner), piece.qr});
+    faces.push_back(
+        {"Piece", piece.tag,
+         without_empty(
+             {piece.grade, size_text(piece, look), joined({mass, melt}, ", "),
+              joined({parent, piece.carries_mark ? "carries the mark" : "no mark"}, ", ")}),
+         owner_strip(piece.owner), piece.qr});
   }
   return sheet_of(faces, "Piece labels", printed, look, fonts);
 }
@@ -194,8 +201,8 @@ Outcome<Document> blade_labels(const std::vector<BladeLabel>& blades, Instant pr
                                const Look& look, const FontBook& fonts) {
   std::vector<LabelFace> faces;
   for (const BladeLabel& blade : blades) {
-    faces.push_back({"Blade", blade.number,
-                     without_empty({blade.model, blade.steel, blade.job}), "", blade.qr});
+    faces.push_back({"Blade", blade.number, without_empty({blade.model, blade.steel, blade.job}),
+                     "", blade.qr});
   }
   return sheet_of(faces, "Blade labels", printed, look, fonts);
 }

@@ -137,7 +137,9 @@ void Pour::pour(const Flow& flow, Points x) {
   }
 }
 
-void Pour::add(const Flow& flow) { pour(flow, sheet_.left); }
+void Pour::add(const Flow& flow) {
+  pour(flow, sheet_.left);
+}
 
 void Pour::add_side_by_side(const std::vector<SideColumn>& columns) {
   const Spot start = spot();

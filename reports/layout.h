@@ -36,9 +36,9 @@ struct SideColumn {
   Points width = 0;
 };
 
-/// Pours flows onto pages, from top to bottom. A block that does not fit goes to the next page, with
-/// the blocks it must stay with; a row of a table takes its head along. A block higher than a whole
-/// page is cut between lines of its text.
+/// Pours flows onto pages, from top to bottom. A block that does not fit goes to the next page,
+/// with the blocks it must stay with; a row of a table takes its head along. A block higher than a
+/// whole page is cut between lines of its text.
 class Pour {
  public:
   /// Draws what stands at the head of every page after the first and answers how much room it took.

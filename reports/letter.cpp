@@ -44,8 +44,8 @@ Flow Letter::head(Points width) const {
   if (!shop_.tax_number.empty()) reach.push_back(shop_.tax_number);
   Flow lines;
   for (const std::string& line : reach) {
-    append(lines, paragraph(fonts_, {{line, type_.note, second_ink}}, width * 0.4, 10.4,
-                            Align::right));
+    append(lines,
+           paragraph(fonts_, {{line, type_.note, second_ink}}, width * 0.4, 10.4, Align::right));
   }
   Block block = blank(std::max({height_of(names), height_of(lines), mark_side}));
   block.height = type_.half() * std::ceil(block.height / type_.half()) + type_.half();
@@ -74,8 +74,8 @@ void Letter::open(const Addressee& buyer, const std::string& title,
   table.row_space = 0;
   table.gap = 13;
   for (const auto& [name, says] : facts) {
-    table.rows.push_back({{cell(name, type_.table, second_ink), cell(says, type_.table)},
-                          false, 0, rule_grey, 0});
+    table.rows.push_back(
+        {{cell(name, type_.table, second_ink), cell(says, type_.table)}, false, 0, rule_grey, 0});
   }
   const Points facts_at = width * 0.56;
   pour_.add_side_by_side(
@@ -89,8 +89,8 @@ void Letter::open(const Addressee& buyer, const std::string& title,
 
 void Letter::text(const std::string& words) {
   if (words.empty()) return;
-  pour_.add(paragraph(fonts_, {{words, type_.text, ink}}, pour_.sheet().text_width(),
-                      type_.leading));
+  pour_.add(
+      paragraph(fonts_, {{words, type_.text, ink}}, pour_.sheet().text_width(), type_.leading));
   pour_.space(type_.leading);
 }
 
@@ -170,8 +170,8 @@ void Letter::signatures(const std::vector<std::string>& under) {
   for (std::size_t i = 0; i < under.size(); ++i) {
     const Points x = static_cast<double>(i) * (each + gap);
     block.elements.push_back(Line{{x, line_y}, {x + each, line_y}, 0.6, ink, 0});
-    block.elements.push_back(fitted_run(fonts_, {x, line_y + type_.leading}, under[i], type_.note,
-                                        each, 6));
+    block.elements.push_back(
+        fitted_run(fonts_, {x, line_y + type_.leading}, under[i], type_.note, each, 6));
   }
   pour_.add({block});
 }

@@ -3,8 +3,8 @@
 #include <string>
 
 #include "reports/letter.h"
-#include "reports/text_check.h"
 #include "reports/settable.h"
+#include "reports/text_check.h"
 
 namespace tangmark::reports {
 
@@ -58,12 +58,11 @@ void add_feet(Document& document, const FontBook& fonts, const Sheet& sheet, con
   const Points y = sheet.height - sheet.bottom + 26;
   const std::size_t count = document.pages.size();
   for (std::size_t i = 0; i < count; ++i) {
-    const std::string number =
-        "Page " + std::to_string(i + 1) + " of " + std::to_string(count);
-    TextRun right = run_at(fonts, {sheet.width - sheet.right, y}, number, font, second_ink,
-                           Align::right);
-    TextRun left = fitted_run(fonts, {sheet.left, y}, words, font,
-                              sheet.text_width() - right.width - 16, 5);
+    const std::string number = "Page " + std::to_string(i + 1) + " of " + std::to_string(count);
+    TextRun right =
+        run_at(fonts, {sheet.width - sheet.right, y}, number, font, second_ink, Align::right);
+    TextRun left =
+        fitted_run(fonts, {sheet.left, y}, words, font, sheet.text_width() - right.width - 16, 5);
     left.grey = second_ink;
     document.pages[i].elements.push_back(left);
     document.pages[i].elements.push_back(right);
@@ -92,8 +91,8 @@ void check_sums(TextCheck& check, const std::vector<PriceLine>& lines, TaxIn tax
   }
   const Money sum = tax_in == TaxIn::price_exclusive ? lines_sum + taxes_sum : lines_sum;
   if (sum != total) {
-    check.add({"total", "The lines sum to " + to_text(sum) + " but the total says " +
-                            to_text(total) + ".",
+    check.add({"total",
+               "The lines sum to " + to_text(sum) + " but the total says " + to_text(total) + ".",
                "Correct the lines or the total."});
   }
 }

@@ -29,7 +29,7 @@ struct Letterhead {
   std::vector<std::string> address;  ///< as many lines as the maker likes
   std::string contact;               ///< telephone, mail; one line
   std::string tax_number;            ///< with its name, "VAT no. ..."; may be empty
-  std::optional<Picture> mark;       ///< the maker's mark; without one the initials are set in a ring
+  std::optional<Picture> mark;  ///< the maker's mark; without one the initials are set in a ring
 };
 
 /// To whom a paper goes.

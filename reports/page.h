@@ -129,8 +129,8 @@ struct PlacedPicture {
   friend bool operator==(const PlacedPicture&, const PlacedPicture&) = default;
 };
 
-/// A QR code as its modules, row by row, true for dark; without the quiet margin of 4 modules, which
-/// the layout keeps free around it. See qr.h.
+/// A QR code as its modules, row by row, true for dark; without the quiet margin of 4 modules,
+/// which the layout keeps free around it. See qr.h.
 struct QrModules {
   int across = 0;
   std::vector<bool> dark;

@@ -62,8 +62,8 @@ std::vector<const TextRun*> runs_in_order(const Page& page) {
 }  // namespace
 
 std::string page_text(const Document& document) {
-  std::string out = "title | " + document.title + "\nauthor | " + document.author +
-                    "\nsubject | " + document.subject + "\n";
+  std::string out = "title | " + document.title + "\nauthor | " + document.author + "\nsubject | " +
+                    document.subject + "\n";
   for (const OutlineEntry& entry : document.outline) {
     out += "outline " + std::to_string(entry.page + 1) + " | " + entry.title + "\n";
   }

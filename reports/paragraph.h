@@ -32,7 +32,9 @@ std::vector<SetLine> broken_lines(const FontBook& fonts, const std::vector<Span>
                                   Points width);
 
 /// Where the baseline stands in a line of this height.
-constexpr Points baseline_in(Points leading) { return 0.76 * leading; }
+constexpr Points baseline_in(Points leading) {
+  return 0.76 * leading;
+}
 
 /// Adds a line to a block: baseline at y, between x and x + width.
 void put_line(Block& block, const SetLine& line, Points x, Points y, Points width, Align align);

@@ -24,8 +24,7 @@ std::string pdf_bytes(const Document& document, const FontBook& fonts) {
   return file.bytes();
 }
 
-void write_pdf(const Document& document, const FontBook& fonts,
-               const std::filesystem::path& path) {
+void write_pdf(const Document& document, const FontBook& fonts, const std::filesystem::path& path) {
   write_whole(pdf_bytes(document, fonts), path);
 }
 
@@ -42,8 +41,9 @@ void write_whole(const std::string& bytes, const std::filesystem::path& path) {
   }
   std::error_code ignored;
   std::filesystem::remove(beside, ignored);
-  throw PageFailure("The file " + path.string() +
-                    " cannot be written; check that its folder exists, may be written and has room.");
+  throw PageFailure(
+      "The file " + path.string() +
+      " cannot be written; check that its folder exists, may be written and has room.");
 }
 
 }  // namespace tangmark::reports

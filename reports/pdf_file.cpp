@@ -26,7 +26,9 @@ constexpr int print_jpeg_quality = 88;
 // A drawing smaller than this is kept as it is, without loss.
 constexpr std::size_t small_picture_bytes = 64 * 1024;
 
-float shade(Grey grey) { return static_cast<float>(grey.level) / 255.0F; }
+float shade(Grey grey) {
+  return static_cast<float>(grey.level) / 255.0F;
+}
 
 HPDF_Date pdf_date(Instant at) {
   const auto day = date::floor<date::days>(at);
@@ -43,7 +45,9 @@ HPDF_Date pdf_date(Instant at) {
   return d;
 }
 
-const HPDF_BYTE* raw(const std::vector<std::uint8_t>& bytes) { return bytes.data(); }
+const HPDF_BYTE* raw(const std::vector<std::uint8_t>& bytes) {
+  return bytes.data();
+}
 
 }  // namespace
 
@@ -109,8 +113,8 @@ void PdfFile::gather_characters(const Element& element) {
 HPDF_Font PdfFile::font(std::size_t file) {
   if (loaded_[file] != nullptr) return loaded_[file];
   HPDF_Doc doc = doc_.get();
-  // libharu looks at the head of every glyph, also of an empty one that begins at the end of the file;
-  // the zeros keep it from reading beyond.
+  // libharu looks at the head of every glyph, also of an empty one that begins at the end of the
+  // file; the zeros keep it from reading beyond.
   const std::string cut = font_subset(fonts_.path(file), characters_[file]) + std::string(16, '\0');
   HPDF_Stream stream = HPDF_MemStream_New(doc->mmgr, static_cast<HPDF_UINT>(cut.size()));
   check();
@@ -222,8 +226,8 @@ HPDF_Image PdfFile::image(const Picture& picture) {
   }
   const auto width = static_cast<HPDF_UINT>(picture.width_px);
   const auto height = static_cast<HPDF_UINT>(picture.height_px);
-  HPDF_Image colours = HPDF_LoadRawImageFromMem(doc_.get(), raw(picture.rgb), width, height,
-                                                HPDF_CS_DEVICE_RGB, 8);
+  HPDF_Image colours =
+      HPDF_LoadRawImageFromMem(doc_.get(), raw(picture.rgb), width, height, HPDF_CS_DEVICE_RGB, 8);
   if (!picture.alpha.empty()) {
     HPDF_Image clear = HPDF_LoadRawImageFromMem(doc_.get(), raw(picture.alpha), width, height,
                                                 HPDF_CS_DEVICE_GRAY, 8);
@@ -254,10 +258,9 @@ void PdfFile::operator()(const PlacedQr& placed) {
       if (!dark(row, column)) continue;
       const int first = column;
       while (column + 1 < across && dark(row, column + 1)) ++column;
-      HPDF_Page_Rectangle(page_, x(placed.box.x + first * module),
-                          y(placed.box.y + (row + 1) * module),
-                          static_cast<float>((column + 1 - first) * module),
-                          static_cast<float>(module));
+      HPDF_Page_Rectangle(
+          page_, x(placed.box.x + first * module), y(placed.box.y + (row + 1) * module),
+          static_cast<float>((column + 1 - first) * module), static_cast<float>(module));
     }
   }
   HPDF_Page_Fill(page_);
@@ -274,8 +277,8 @@ void PdfFile::add_outline(const OutlineEntry& entry) {
   check();
 }
 
-// libharu attaches files from the disk only, and writes their paths into the PDF; this makes the same
-// objects from memory. Source: ISO 32000-1, 7.11.3 and 7.11.4.
+// libharu attaches files from the disk only, and writes their paths into the PDF; this makes the
+// same objects from memory. Source: ISO 32000-1, 7.11.3 and 7.11.4.
 void PdfFile::attach(const Attachment& attachment) {
   HPDF_Doc doc = doc_.get();
   if (files_ == nullptr) {

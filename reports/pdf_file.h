@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <hpdf.h>
+
 #include <array>
 #include <memory>
 #include <set>
 #include <string>
 #include <vector>
-
-#include <hpdf.h>
 
 #include "reports/font_book.h"
 #include "reports/page.h"

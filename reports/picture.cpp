@@ -17,7 +17,9 @@ Problem problem(std::string_view field, std::string sentence, std::string remedy
   return {std::string(field), std::move(sentence), std::move(remedy)};
 }
 
-bool is_png(std::string_view bytes) { return bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n"; }
+bool is_png(std::string_view bytes) {
+  return bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n";
+}
 
 bool is_heif(std::string_view bytes) {
   if (bytes.size() < 12 || bytes.substr(4, 4) != "ftyp") return false;
@@ -132,8 +134,7 @@ Picture scaled_down(const Picture& picture, int most_side_px) {
             static_cast<std::uint8_t>(sum.alpha == 0 ? 255 : (c + half) / sum.alpha));
       }
       if (!picture.alpha.empty()) {
-        small.alpha.push_back(
-            static_cast<std::uint8_t>((sum.alpha + sum.count / 2) / sum.count));
+        small.alpha.push_back(static_cast<std::uint8_t>((sum.alpha + sum.count / 2) / sum.count));
       }
     }
   }

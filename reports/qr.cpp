@@ -15,9 +15,8 @@ constexpr int quiet_modules = 4;
 
 Outcome<QrModules> qr_modules(std::string_view ascii, std::string_view field) {
   const std::string text(ascii);
-  const bool printable = std::all_of(text.begin(), text.end(), [](char c) {
-    return c >= 0x20 && c < 0x7F;
-  });
+  const bool printable =
+      std::all_of(text.begin(), text.end(), [](char c) { return c >= 0x20 && c < 0x7F; });
   if (text.empty() || !printable) {
     return Problem{std::string(field), "A QR code holds plain ASCII text and not nothing.",
                    "Percent-encode other characters."};
@@ -41,7 +40,8 @@ Outcome<QrModules> qr_modules(std::string_view ascii, std::string_view field) {
 Element placed_qr(const QrModules& modules, Place corner, Points side) {
   const Points module = side / (modules.across + 2 * quiet_modules);
   const Points quiet = quiet_modules * module;
-  return PlacedQr{{corner.x + quiet, corner.y + quiet, side - 2 * quiet, side - 2 * quiet}, modules};
+  return PlacedQr{{corner.x + quiet, corner.y + quiet, side - 2 * quiet, side - 2 * quiet},
+                  modules};
 }
 
 }  // namespace tangmark::reports

@@ -37,8 +37,7 @@ std::string ready_words(const QuotePaper& quote) {
 
 }  // namespace
 
-Outcome<Document> quote_document(const QuotePaper& quote, const Look& look,
-                                 const FontBook& fonts) {
+Outcome<Document> quote_document(const QuotePaper& quote, const Look& look, const FontBook& fonts) {
   Problems problems = problems_of(quote, fonts);
   if (!problems.empty()) return problems;
   std::vector<std::pair<std::string, std::string>> facts = {
@@ -63,8 +62,8 @@ Outcome<Document> quote_document(const QuotePaper& quote, const Look& look,
   letter.section("If you step back", quote.refund_rule);
   letter.section("What may differ", quote.tolerance);
   letter.section("Cautions", quote.cautions);
-  letter.signatures({"Accepted: name and date", quote.shop.maker.empty() ? quote.shop.shop
-                                                                         : quote.shop.maker});
+  letter.signatures(
+      {"Accepted: name and date", quote.shop.maker.empty() ? quote.shop.shop : quote.shop.maker});
   return letter.close("Quote " + quote.number + ", version " + std::to_string(quote.version),
                       quote.work);
 }

@@ -35,7 +35,7 @@ enum class TaxIn { price_exclusive, price_inclusive };
 struct QuotePaper {
   Letterhead shop;
   Addressee buyer;
-  std::string number;      ///< quote number as printed
+  std::string number;  ///< quote number as printed
   int version = 1;
   std::string commission;  ///< commission number as printed
   Instant made{};
@@ -54,8 +54,8 @@ struct QuotePaper {
   std::vector<std::string> cautions;
 };
 
-/// Sets the quote. Refuses, naming the field: lines and taxes that do not sum to the total, a line in
-/// another currency, no line at all, a character the fonts cannot print.
+/// Sets the quote. Refuses, naming the field: lines and taxes that do not sum to the total, a line
+/// in another currency, no line at all, a character the fonts cannot print.
 Outcome<Document> quote_document(const QuotePaper& quote, const Look& look, const FontBook& fonts);
 
 }  // namespace tangmark::reports

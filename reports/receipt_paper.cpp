@@ -26,8 +26,8 @@ void check_money(TextCheck& check, const ReceiptPaper& receipt) {
     check.add({"taxes", "The tax is more than the amount received.", "Correct the tax."});
   }
   if (receipt.paid_before.minor() < 0 || receipt.paid_before + receipt.amount > receipt.total) {
-    check.add({"amount", "The deposits come to more than the agreed total of " +
-                             to_text(receipt.total) + ".",
+    check.add({"amount",
+               "The deposits come to more than the agreed total of " + to_text(receipt.total) + ".",
                "Correct the amount or the total."});
   }
 }
@@ -61,7 +61,8 @@ Outcome<Document> receipt_document(const ReceiptPaper& receipt, const Look& look
 
   Letter letter(receipt.shop, look, fonts, receipt.issued);
   letter.open(receipt.buyer, "Deposit receipt " + receipt.number, facts);
-  letter.text("Received with thanks: " + to_text(receipt.amount) + ", a deposit for the work below.");
+  letter.text("Received with thanks: " + to_text(receipt.amount) +
+              ", a deposit for the work below.");
   letter.text(receipt.work);
   std::vector<Letter::SumLine> sums;
   sums.push_back({"Agreed total", receipt.total, false, ink});
@@ -72,7 +73,8 @@ Outcome<Document> receipt_document(const ReceiptPaper& receipt, const Look& look
   for (const TaxLine& tax : receipt.taxes) {
     sums.push_back({"of which " + tax.name, tax.amount, false, second_ink});
   }
-  sums.push_back({"Stays to pay", receipt.total - receipt.paid_before - receipt.amount, false, ink});
+  sums.push_back(
+      {"Stays to pay", receipt.total - receipt.paid_before - receipt.amount, false, ink});
   letter.sums(sums);
   letter.section("What the deposit buys", receipt.buys);
   letter.section("If you step back", receipt.refund_rule);

@@ -27,8 +27,8 @@ struct ReceiptPaper {
   std::string refund_rule;     ///< as agreed that day
 };
 
-/// Sets the receipt; what stays to pay is total - paid_before - amount. Refuses an amount of zero or
-/// below, mixed currencies, payments above the total, taxes above the amount.
+/// Sets the receipt; what stays to pay is total - paid_before - amount. Refuses an amount of zero
+/// or below, mixed currencies, payments above the total, taxes above the amount.
 Outcome<Document> receipt_document(const ReceiptPaper& receipt, const Look& look,
                                    const FontBook& fonts);
 

@@ -37,7 +37,9 @@ std::string plain(const Cell& cell) {
   return text;
 }
 
-std::size_t point_of(const std::string& text) { return std::min(text.find('.'), text.size()); }
+std::size_t point_of(const std::string& text) {
+  return std::min(text.find('.'), text.size());
+}
 
 class TableSetter {
  public:
@@ -128,7 +130,8 @@ class TableSetter {
   void spread(Points spare, std::size_t stretching) {
     if (spare >= 0) {
       for (std::size_t c = 0; c < columns_.size() && stretching > 0; ++c) {
-        if (table_.columns[c].stretches) columns_[c].width += spare / static_cast<double>(stretching);
+        if (table_.columns[c].stretches)
+          columns_[c].width += spare / static_cast<double>(stretching);
       }
       return;
     }
@@ -172,8 +175,8 @@ class TableSetter {
     return flow;
   }
 
-  Block row_block(const Row& row, const std::vector<std::vector<SetLine>>& cells,
-                  std::size_t first, std::size_t end, bool last) const {
+  Block row_block(const Row& row, const std::vector<std::vector<SetLine>>& cells, std::size_t first,
+                  std::size_t end, bool last) const {
     const Points text = static_cast<double>(end - first) * table_.leading;
     Block block = blank(std::max(text + table_.row_space, row.least_height));
     for (std::size_t c = 0; c < cells.size(); ++c) {
@@ -189,8 +192,8 @@ class TableSetter {
     return block;
   }
 
-  void put_cell_line(Block& block, const Row& row, std::size_t c,
-                     const std::vector<SetLine>& lines, std::size_t l, std::size_t place) const {
+  void put_cell_line(Block& block, const Row& row, std::size_t c, const std::vector<SetLine>& lines,
+                     std::size_t l, std::size_t place) const {
     const Points y = table_.row_space / 2 + static_cast<double>(place) * table_.leading +
                      baseline_in(table_.leading);
     const Measured& m = columns_[c];

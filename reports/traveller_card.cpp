@@ -125,8 +125,9 @@ class CardSetter {
       append(words, paragraph(fonts_, {{plan, sans(9), ink}}, text_width, 11.5));
     }
     if (step.gate) {
-      append(words, paragraph(fonts_, {{"Stop here until this is done.", sans(9, Weight::bold), ink}},
-                              text_width, 11.5));
+      append(words,
+             paragraph(fonts_, {{"Stop here until this is done.", sans(9, Weight::bold), ink}},
+                       text_width, 11.5));
     }
     Block right = blank(0);
     if (step.done) {
@@ -146,14 +147,15 @@ class CardSetter {
     const Points weight = step.gate ? 1.8 : 0.5;
     block.elements.push_back(Line{{0, block.height - weight / 2},
                                   {width_, block.height - weight / 2},
-                                  weight, step.gate ? ink : rule_grey, 0});
+                                  weight,
+                                  step.gate ? ink : rule_grey,
+                                  0});
     return block;
   }
 
   void append_done(Block& right, Instant done, Points width) const {
     const std::string words = "done " + to_text(done, look_.zone);
-    for (const Block& line :
-         paragraph(fonts_, {{words, type_.note, second_ink}}, width, 13)) {
+    for (const Block& line : paragraph(fonts_, {{words, type_.note, second_ink}}, width, 13)) {
       for (const Element& e : line.elements) {
         right.elements.push_back(moved(e, 0, right.height + 3));
       }

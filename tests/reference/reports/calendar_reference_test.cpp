@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Checker: libical 3, the reference reader of RFC 5545 used by the desktop calendars.
-#include <catch2/catch.hpp>
-
 #include <libical/ical.h>
 
+#include <catch2/catch.hpp>
 #include <memory>
 #include <string>
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Checkers: qpdf (structure), poppler's pdftotext, pdffonts, pdfinfo, pdfdetach and pdftoppm, and
 // zbarimg (codes). Each is another reader than the library that wrote the file.
-#include <catch2/catch.hpp>
-
 #include <unistd.h>
 
 #include <array>
+#include <catch2/catch.hpp>
 #include <cstdio>
 #include <filesystem>
 #include <string>

@@ -2,7 +2,6 @@
 // The pages of three papers as text, against texts that somebody read and approved. To approve a
 // change: read the received file that the failure names, then copy it over the approved one.
 #include <catch2/catch.hpp>
-
 #include <filesystem>
 #include <fstream>
 #include <iterator>

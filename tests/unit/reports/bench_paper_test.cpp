@@ -72,7 +72,8 @@ TEST_CASE("a firing sheet lists the blades in quench order with what each goes i
 
 TEST_CASE("the caution for quench oil stands where oil is used, the one for heat always") {
   FiringSheet sheet = firing(Strain::ordinary);
-  CHECK_THAT(words_of(*firing_sheet_document(sheet, metric(), fonts())), Contains("Quench oil flames"));
+  CHECK_THAT(words_of(*firing_sheet_document(sheet, metric(), fonts())),
+             Contains("Quench oil flames"));
   for (FiringBlade& blade : sheet.blades) blade.medium = "plates";
   const std::string said = words_of(*firing_sheet_document(sheet, metric(), fonts()));
   CHECK_THAT(said, Contains("Hot kiln") && !Contains("Quench oil"));
@@ -91,7 +92,8 @@ TEST_CASE("labels go on over as many sheets as they need, one code each") {
 }
 
 TEST_CASE("a day list is in order of time with the untimed last") {
-  const std::string said = words_of(*day_list_document(day_list(Strain::ordinary), metric(), fonts()));
+  const std::string said =
+      words_of(*day_list_document(day_list(Strain::ordinary), metric(), fonts()));
   const std::size_t overdue = said.find("Overdue: Temper 58");
   const std::size_t quench = said.find("Take out 41");
   const std::size_t temper = said.find("Temper 2 at 205");

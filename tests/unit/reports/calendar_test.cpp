@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "reports/calendar.h"
+
 #include <catch2/catch.hpp>
 
-#include "reports/calendar.h"
 #include "samples.h"
 
 namespace tangmark::reports::samples {

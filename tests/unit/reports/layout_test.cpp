@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "reports/layout.h"
+
 #include <catch2/catch.hpp>
 
-#include "reports/layout.h"
 #include "reports/page_text.h"
 #include "reports/paragraph.h"
 #include "reports/qr.h"
@@ -72,7 +73,8 @@ TEST_CASE("a line end in the text ends the line, and an empty text is one empty 
 TEST_CASE("figures of a decimal column stand with their points in line") {
   Table table;
   table.columns = {{"", ColumnAlign::decimal, 0, false}};
-  for (const char* figure : {"0.85", "12.011", "7"}) table.rows.push_back({{cell(figure, sans(8))}});
+  for (const char* figure : {"0.85", "12.011", "7"})
+    table.rows.push_back({{cell(figure, sans(8))}});
   const Flow flow = table_flow(fonts(), table, 100);
   const Points digit = fonts().width("0", sans(8));
   CHECK(x_of(flow, "0.85") == Approx(x_of(flow, "12.011") + digit));

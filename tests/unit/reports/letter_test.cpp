@@ -24,16 +24,18 @@ std::string first_sentence(const Outcome<Document>& document) {
   return document.problem().sentence;
 }
 
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 
 }  // namespace
 
 TEST_CASE("a quote says what the buyer must know before accepting") {
   const std::string said = quote_words(quote(Strain::ordinary));
-  for (const char* each : {"Quote 118", "Thu 24 Dec 2026", "H. Osterby", "Sheath, outside saddler",
-                           "VAT 20 %", "Deposit to start", "564.00", "Balance when ready", "846.00",
-                           "Fri 12 Feb 2027", "If you step back", "What may differ",
-                           "Not for bones, frozen food or prying."}) {
+  for (const char* each :
+       {"Quote 118", "Thu 24 Dec 2026", "H. Osterby", "Sheath, outside saddler", "VAT 20 %",
+        "Deposit to start", "564.00", "Balance when ready", "846.00", "Fri 12 Feb 2027",
+        "If you step back", "What may differ", "Not for bones, frozen food or prying."}) {
     CHECK_THAT(said, Contains(each));
   }
 }

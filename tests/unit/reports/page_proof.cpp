@@ -78,7 +78,8 @@ class PageProof {
       if (k == i) continue;
       const auto places = strokes(page_.elements[k]);
       for (std::size_t s = 1; s < places.size(); ++s) {
-        if (crosses(places[s - 1], places[s], shrunk(zone, hair))) fault("a line in a code's margin");
+        if (crosses(places[s - 1], places[s], shrunk(zone, hair)))
+          fault("a line in a code's margin");
       }
       const auto* run = std::get_if<TextRun>(&page_.elements[k]);
       if (run && overlap(cover(*run), zone, hair)) fault("text in a code's margin: " + run->text);
@@ -125,7 +126,8 @@ class PageProof {
   bool hidden(std::size_t stroke, std::size_t text, const Box& box) const {
     for (std::size_t k = stroke + 1; k < text; ++k) {
       const auto* cover_box = std::get_if<Rectangle>(&page_.elements[k]);
-      if (cover_box && cover_box->paint.filled && within(shrunk(box, 1), cover_box->box)) return true;
+      if (cover_box && cover_box->paint.filled && within(shrunk(box, 1), cover_box->box))
+        return true;
     }
     return false;
   }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "page_proof.h"
+
 #include <catch2/catch.hpp>
 
-#include "page_proof.h"
 #include "reports/page_text.h"
 #include "reports/pdf.h"
 #include "samples.h"
@@ -36,8 +37,8 @@ TEST_CASE("the proof reader sees text over text, strokes through text and text o
   CHECK(faults_of(page_of({run(380, 20, "quench")}), fonts()).size() == 1);
   CHECK(faults_of(page_of({run(20, 20, "quench"), Line{{10, 17}, {90, 17}, 1, ink, 0}}), fonts())
             .size() == 1);
-  CHECK(faults_of(page_of({run(20, 20, "quench"), Rectangle{{10, 10, 80, 30}, {false, 0, ink, true,
-                                                                              ink}}}),
+  CHECK(faults_of(page_of({run(20, 20, "quench"),
+                           Rectangle{{10, 10, 80, 30}, {false, 0, ink, true, ink}}}),
                   fonts())
             .size() == 1);
 }

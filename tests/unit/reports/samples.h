@@ -14,15 +14,15 @@
 #include "reports/receipt_paper.h"
 #include "reports/traveller_card.h"
 
-/// Papers of an invented shop: an ordinary one of each kind, and a strained one with everything long,
-/// many and in other scripts.
+/// Papers of an invented shop: an ordinary one of each kind, and a strained one with everything
+/// long, many and in other scripts.
 namespace tangmark::reports::samples {
 
 enum class Strain { ordinary, hard };
 
 const FontBook& fonts();
-Instant noon();  ///< 24 November 2026, 11:00 UTC
-Look metric();   ///< A4, C, mm, Europe/Vienna
+Instant noon();    ///< 24 November 2026, 11:00 UTC
+Look metric();     ///< A4, C, mm, Europe/Vienna
 Look customary();  ///< Letter, F, inch, America/Chicago
 
 Letterhead letterhead(Strain strain);

@@ -8,12 +8,16 @@ using std::chrono::minutes;
 
 namespace {
 
-Temperature c(std::int64_t degrees) { return Temperature::celsius(degrees); }
+Temperature c(std::int64_t degrees) {
+  return Temperature::celsius(degrees);
+}
 
 const std::string long_words =
     "Закалочная ванна с быстрым маслом; λάδι ταχείας ψύξης, oil drawn from the second drum";
 
-std::string code(const std::string& what) { return "tangmark:" + what; }
+std::string code(const std::string& what) {
+  return "tangmark:" + what;
+}
 
 }  // namespace
 
@@ -115,8 +119,14 @@ FiringSheet firing(Strain strain) {
 std::vector<LotLabel> lots(Strain strain) {
   std::vector<LotLabel> all;
   for (int i = 0; i < (strain == Strain::hard ? 50 : 5); ++i) {
-    LotLabel lot{std::to_string(17 + i), "1084", "38 × 5 mm", "Fernholt Steel", "Q4471",
-                 "inspection document 3.1", 2026_y / 3 / 2, i == 2 ? "C-70" : "",
+    LotLabel lot{std::to_string(17 + i),
+                 "1084",
+                 "38 × 5 mm",
+                 "Fernholt Steel",
+                 "Q4471",
+                 "inspection document 3.1",
+                 2026_y / 3 / 2,
+                 i == 2 ? "C-70" : "",
                  code("lot/" + std::to_string(17 + i))};
     if (strain == Strain::hard) {
       lot.number += "-Ωμέγα-Щит-" + std::string(30, 'W');
@@ -163,14 +173,21 @@ DayList day_list(Strain strain) {
   d.shop = "Quillfen Bench";
   d.day = 2026_y / 11 / 24;
   d.printed = noon();
-  d.entries = {
-      {noon() + minutes(240), noon() + minutes(360), "Temper 2 at 205 °C: 41, 42, 43, 61",
-       "temper oven", "Cold since 14:05; no handle before this.", false},
-      {noon() + minutes(90), {}, "Take out 41, 42, 43 and quench in fast oil", "long kiln",
-       "Steady at 795–815. Oil at 45 to 60 °C.", false},
-      {noon() - minutes(60), {}, "Temper 58: quenched yesterday at 20:35", "temper oven",
-       "Held at 150 °C since.", true},
-      {{}, {}, "Tell H. Osterby that the sheath is a week late", "office", "", false}};
+  d.entries = {{noon() + minutes(240), noon() + minutes(360), "Temper 2 at 205 °C: 41, 42, 43, 61",
+                "temper oven", "Cold since 14:05; no handle before this.", false},
+               {noon() + minutes(90),
+                {},
+                "Take out 41, 42, 43 and quench in fast oil",
+                "long kiln",
+                "Steady at 795–815. Oil at 45 to 60 °C.",
+                false},
+               {noon() - minutes(60),
+                {},
+                "Temper 58: quenched yesterday at 20:35",
+                "temper oven",
+                "Held at 150 °C since.",
+                true},
+               {{}, {}, "Tell H. Osterby that the sheath is a week late", "office", "", false}};
   d.notes = {"Deposit of 516.00 EUR awaited from job C-75.", "Bar 15N20 is below its floor."};
   if (strain == Strain::hard) {
     for (int i = 0; i < 40; ++i) {

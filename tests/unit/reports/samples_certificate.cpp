@@ -10,8 +10,12 @@ using std::chrono::seconds;
 
 namespace {
 
-Temperature near(double degrees) { return Temperature::nearest_celsius(degrees); }
-Temperature c(std::int64_t degrees) { return Temperature::celsius(degrees); }
+Temperature near(double degrees) {
+  return Temperature::nearest_celsius(degrees);
+}
+Temperature c(std::int64_t degrees) {
+  return Temperature::celsius(degrees);
+}
 
 // A record every 10 s: a straight rise, a soak with a small swing, dips when the door opens.
 Curve hardening() {
@@ -45,12 +49,13 @@ Curve tempers() {
 }
 
 std::vector<TrailBox> trail() {
-  return {{"Lot 17, 1084", {"Inspection document 3.1", "melt number Q4471", "mark on bar matched"}, {}},
-          {"Lot 22, 15N20", {"Inspection document 3.1", "melt number 80R15", "no mark on the bar"}, {}},
-          {"Bar 17-2", {"0.92 kg, piece c"}, {0}},
-          {"Bar 22-1", {"0.61 kg, piece a"}, {1}},
-          {"Billet 31", {"11 × 3 × 4", "132 layers"}, {2, 3}},
-          {"Blade 214", {}, {4}}};
+  return {
+      {"Lot 17, 1084", {"Inspection document 3.1", "melt number Q4471", "mark on bar matched"}, {}},
+      {"Lot 22, 15N20", {"Inspection document 3.1", "melt number 80R15", "no mark on the bar"}, {}},
+      {"Bar 17-2", {"0.92 kg, piece c"}, {0}},
+      {"Bar 22-1", {"0.61 kg, piece a"}, {1}},
+      {"Billet 31", {"11 × 3 × 4", "132 layers"}, {2, 3}},
+      {"Blade 214", {}, {4}}};
 }
 
 std::vector<Analysis> analyses() {
@@ -60,22 +65,25 @@ std::vector<Analysis> analyses() {
             {"Mn", 0.71, 0.60, 0.90, 2},
             {"P", 0.011, {}, 0.040, 3},
             {"S", 0.006, {}, 0.050, 3}}},
-          {"Lot 22, 15N20", "mill document", {{"C", 0.75, 0.70, 0.80, 2}, {"Ni", 2.02, 1.90, 2.10, 2}}}};
+          {"Lot 22, 15N20",
+           "mill document",
+           {{"C", 0.75, 0.70, 0.80, 2}, {"Ni", 2.02, 1.90, 2.10, 2}}}};
 }
 
 std::vector<Statement> statements() {
-  return {{"Steel", "Layers of 1084 and 15N20.", 'B',
-           "mill document on file for both lots; one bar bore no mark to match it."},
-          {"Construction", "Pattern-welded by this shop, 132 layers by count of stacking.", 'A',
-           "stacks, welds and cuts logged at the time, three photographs."},
-          {"Shape", "Forged to shape here, then ground.", 'A', "forge steps logged on this blade."},
-          {"Heat treatment", "As in the table.", 'C',
-           "hardening and tempers recorded by an independent thermocouple; normalizing as set only."},
-          {"Hardness", "60.5 to 61.5 HRC near the edge, read to ±1.", 'A',
-           "measured on this blade, tester checked that day."},
-          {"Sub-zero", "Not done.", {}, ""},
-          {"Handle", "Bog oak, bronze spacer.", 'C', "species as stated by the supplier."},
-          {"Authors", "Blade and handle by O. Renwick. Sheath by an outside saddler.", {}, ""}};
+  return {
+      {"Steel", "Layers of 1084 and 15N20.", 'B',
+       "mill document on file for both lots; one bar bore no mark to match it."},
+      {"Construction", "Pattern-welded by this shop, 132 layers by count of stacking.", 'A',
+       "stacks, welds and cuts logged at the time, three photographs."},
+      {"Shape", "Forged to shape here, then ground.", 'A', "forge steps logged on this blade."},
+      {"Heat treatment", "As in the table.", 'C',
+       "hardening and tempers recorded by an independent thermocouple; normalizing as set only."},
+      {"Hardness", "60.5 to 61.5 HRC near the edge, read to ±1.", 'A',
+       "measured on this blade, tester checked that day."},
+      {"Sub-zero", "Not done.", {}, ""},
+      {"Handle", "Bog oak, bronze spacer.", 'C', "species as stated by the supplier."},
+      {"Authors", "Blade and handle by O. Renwick. Sheath by an outside saddler.", {}, ""}};
 }
 
 void strain_it(BuildCertificate& cert) {
@@ -87,7 +95,8 @@ void strain_it(BuildCertificate& cert) {
   cert.photo = drawn_picture(1600, 700);
   cert.trail.clear();
   for (std::size_t i = 0; i < 9; ++i) {
-    cert.trail.push_back({"Lot " + std::to_string(i + 1) + ", " + words, {words, "melt 80R15"}, {}});
+    cert.trail.push_back(
+        {"Lot " + std::to_string(i + 1) + ", " + words, {words, "melt 80R15"}, {}});
   }
   for (std::size_t i = 0; i < 9; ++i) {
     cert.trail.push_back({"Bar " + std::to_string(i + 1), {words}, {i}});
@@ -99,7 +108,9 @@ void strain_it(BuildCertificate& cert) {
   cert.analyses.front().lines[1].wt_percent = 1.2;
   for (int i = 0; i < 32; ++i) {
     cert.heat.push_back({"Thermal cycle " + std::to_string(i + 1) + ", " + words,
-                         {c(870), c(850), c(825)}, "1 h 05 min", "C, as set only"});
+                         {c(870), c(850), c(825)},
+                         "1 h 05 min",
+                         "C, as set only"});
   }
   cert.recorded.push_back(cert.recorded.front());
   for (int i = 0; i < 12; ++i) {
@@ -152,18 +163,22 @@ BuildCertificate certificate(Strain strain) {
                {"Cold between", {c(21)}, "18 min", "A, recorded"},
                {"Temper 2", {c(205)}, "2 h 00 min", "A, recorded"}};
   cert.recorded = {hardening(), tempers()};
-  cert.hardness.readings = {{61.0, 0.15, 0.2}, {60.5, 0.38, 0.75}, {61.5, 0.47, 0.2}, {60.5, 0.75, 0.5}};
+  cert.hardness.readings = {
+      {61.0, 0.15, 0.2}, {60.5, 0.38, 0.75}, {61.5, 0.47, 0.2}, {60.5, 0.75, 0.5}};
   cert.hardness.note = "12 Nov 2026, after temper 2. Block 61.2 read 61.0.";
   cert.statements = statements();
   cert.told_openly = {
-      "Weld line, closed, 4 mm long, left side, 11 mm from the edge. Seen after etch on 14 November. "
+      "Weld line, closed, 4 mm long, left side, 11 mm from the edge. Seen after etch on 14 "
+      "November. "
       "The buyer accepted it in writing on 15 November.",
       "Straightened once during temper 1, by 0.8 mm.",
       "Pores of the handle wood are filled with clear epoxy."};
-  cert.care = {"This steel rusts. Wash by hand, dry at once, oil before storing. Acid foods darken "
-               "it. Sharpen at 15° on stones; never dry-grind."};
-  cert.cautions = {"Contains nickel, about 0.8 % of the blade. Not for bones, frozen food or prying. "
-                   "Above 190 °C the edge may soften."};
+  cert.care = {
+      "This steel rusts. Wash by hand, dry at once, oil before storing. Acid foods darken "
+      "it. Sharpen at 15° on stones; never dry-grind."};
+  cert.cautions = {
+      "Contains nickel, about 0.8 % of the blade. Not for bones, frozen food or prying. "
+      "Above 190 °C the edge may soften."};
   cert.seal.record_sha256 = "3660315a9af3df255d8f19ab077e4797cb41b38387d6fca01272be03380f6356";
   cert.seal.picture_sha256 = "88b3e13a98900e3dfa4b36074ae14aed88b3e13a98900e3dfa4b36074ae14aed";
   cert.seal.key = "ed25519 5d8f 19ab 077e 4797";

@@ -7,7 +7,9 @@ using namespace date::literals;
 
 namespace {
 
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 
 std::string many_times(const std::string& words, int n) {
   std::string all;
@@ -29,7 +31,9 @@ const FontBook& fonts() {
   return book;
 }
 
-Instant noon() { return date::sys_days(2026_y / 11 / 24) + std::chrono::hours(11); }
+Instant noon() {
+  return date::sys_days(2026_y / 11 / 24) + std::chrono::hours(11);
+}
 
 Look metric() {
   Look look;
@@ -44,15 +48,20 @@ Look customary() {
 
 Letterhead letterhead(Strain strain) {
   if (strain == Strain::ordinary) {
-    return {"Quillfen Bench", "O. Renwick, knife maker",
-            {"Reed Row 8", "4871 Quillfen"}, "bench@quillfen.example, 555 0142",
-            "VAT no. XQ 000 000", {}};
+    return {"Quillfen Bench",
+            "O. Renwick, knife maker",
+            {"Reed Row 8", "4871 Quillfen"},
+            "bench@quillfen.example, 555 0142",
+            "VAT no. XQ 000 000",
+            {}};
   }
-  return {"Мастерская ножей «Заречная кузница» и Σιδηρουργείο Βουνού",
-          "Çağlar Öztürkoğlu-Székesfehérvári and Ólafur Þórðarson, knife makers",
-          {"Långströmsgatan 1114, Gårdshus B, källarvåning", "Żółć-Gęślą-Jaźń 00-950", "Ísafjörður"},
-          "a-very-long-mailbox-name-of-the-workshop@zarechnaya-kuznitsa.example",
-          "Steuernummer 000/000/00000", drawn_picture(240, 160)};
+  return {
+      "Мастерская ножей «Заречная кузница» и Σιδηρουργείο Βουνού",
+      "Çağlar Öztürkoğlu-Székesfehérvári and Ólafur Þórðarson, knife makers",
+      {"Långströmsgatan 1114, Gårdshus B, källarvåning", "Żółć-Gęślą-Jaźń 00-950", "Ísafjörður"},
+      "a-very-long-mailbox-name-of-the-workshop@zarechnaya-kuznitsa.example",
+      "Steuernummer 000/000/00000",
+      drawn_picture(240, 160)};
 }
 
 QuotePaper quote(Strain strain) {
@@ -87,9 +96,10 @@ QuotePaper quote(Strain strain) {
   if (strain == Strain::hard) {
     q.lines.clear();
     for (int i = 0; i < 40; ++i) {
-      q.lines.push_back({"Knife " + std::to_string(i + 1) + ", нож кухонный с очень длинным описанием",
-                         many_times("Σκληρό ξύλο, ένα μακρύ κείμενο για το χερούλι. ", 3), i + 1,
-                         eur(10'000'000'00 + i)});
+      q.lines.push_back(
+          {"Knife " + std::to_string(i + 1) + ", нож кухонный с очень длинным описанием",
+           many_times("Σκληρό ξύλο, ένα μακρύ κείμενο για το χερούλι. ", 3), i + 1,
+           eur(10'000'000'00 + i)});
     }
     Money sum = eur(0);
     for (const PriceLine& line : q.lines) sum += line.amount;
