@@ -45,10 +45,11 @@ void PlanAnnealing::lock_firings() {
     int kiln = 0;
     while (tables_.kiln(kiln).kiln.id != f->kiln) ++kiln;
     const int b = table_.open(kiln, f->kind, static_cast<int>(table_.order().size()), f->start_min);
+    std::vector<int> members;
     for (const PlanMember& m : f->members)
       for (int blade = 0; blade < static_cast<int>(c.blades.size()); ++blade)
-        if (c.blades[at(blade)].id == m.blade) table_.join(b, tables_.op_of(blade, m.operation));
-    table_.lock(b, *f);
+        if (c.blades[at(blade)].id == m.blade) members.push_back(tables_.op_of(blade, m.operation));
+    table_.lock(b, *f, members);
   }
   if (table_.settle(unplaced_mc, 0)) table_.keep();
   else table_.undo();
@@ -66,11 +67,13 @@ bool PlanAnnealing::try_insert(int blade, int attempt) {
                                             facts.release);
   table_.begin();
   bool fits = true;
-  for (int op = facts.first_op; op < facts.first_op + facts.ops && fits;) {
+  const int end = facts.first_op + facts.ops;
+  for (int op = facts.first_op; op < end && fits; ++op) {
+    if (table_.batch_of(op) >= 0) continue;
     int last = op;
-    while (last + 1 < facts.first_op + facts.ops && table_.batch_of(last + 1) < 0) ++last;
-    if (table_.batch_of(op) < 0) fits = fitting_.fit(op, last, unplaced_mc);
-    op = last + 1;
+    while (last + 1 < end && table_.batch_of(last + 1) < 0) ++last;
+    fits = fitting_.fit(op, last, unplaced_mc);
+    op = last;
   }
   fitting_.crowd(ChainFitting::Crowding::sometimes);
   fitting_.not_before(0);

@@ -30,7 +30,7 @@ struct PlanOperation {
   int cool_c_per_h = 0;       ///< anneal only: the fastest controlled cooling, above zero
   int cool_to_c = 0;          ///< anneal only: controlled cooling down to here
   int shortest_gap_min = 0;
-  std::optional<int> longest_gap_min;
+  std::optional<int> longest_gap_min{};
   friend bool operator==(const PlanOperation&, const PlanOperation&) = default;
 };
 
@@ -41,10 +41,10 @@ struct PlanBlade {
   int release_min = 0;                ///< not before this minute
   int due_min = 0;
   std::int64_t late_mc_per_min = 0;   ///< what each late minute costs
-  std::vector<PlanOperation> operations;
+  std::vector<PlanOperation> operations{};
   /// The minute at which an operation done before this plan ended (usually zero or less): the gaps
   /// of the first operation then count from it. Empty: they are ignored.
-  std::optional<int> previous_end_min;
+  std::optional<int> previous_end_min{};
   friend bool operator==(const PlanBlade&, const PlanBlade&) = default;
 };
 
@@ -72,8 +72,8 @@ struct PlanKiln {
   std::int64_t hold_mw_per_c = 0;
   int load_min = 0;
   int unload_min = 0;
-  std::optional<std::string> circuit;    ///< of the kilns on one circuit only one may be on
-  std::optional<PlanKilnState> state;    ///< empty: cold when the plan begins
+  std::optional<std::string> circuit{};    ///< of the kilns on one circuit only one may be on
+  std::optional<PlanKilnState> state{};    ///< empty: cold when the plan begins
   friend bool operator==(const PlanKiln&, const PlanKiln&) = default;
 };
 
@@ -92,7 +92,7 @@ struct PlanFiring {
   int start_min = 0;
   int soak_min = 0;
   int rest_min = 0;  ///< anneal only: wait in the switched-off kiln before unloading
-  std::vector<PlanMember> members;
+  std::vector<PlanMember> members{};
   friend bool operator==(const PlanFiring&, const PlanFiring&) = default;
 };
 
@@ -108,18 +108,18 @@ struct PlanCase {
   std::string name;
   int horizon_min = 0;  ///< nothing ends later
   int ambient_c = 20;
-  PlanPrices prices;
-  std::vector<std::pair<int, int>> windows;  ///< the maker is in the shop; sorted, apart
-  std::vector<PlanKiln> kilns;
-  std::vector<PlanBlade> blades;
-  std::vector<PlanFiring> locked;
+  PlanPrices prices{};
+  std::vector<std::pair<int, int>> windows{};  ///< the maker is in the shop; sorted, apart
+  std::vector<PlanKiln> kilns{};
+  std::vector<PlanBlade> blades{};
+  std::vector<PlanFiring> locked{};
   friend bool operator==(const PlanCase&, const PlanCase&) = default;
 };
 
 /// The firings of one case, in any order.
 struct FiringPlan {
   std::string instance;
-  std::vector<PlanFiring> firings;
+  std::vector<PlanFiring> firings{};
   friend bool operator==(const FiringPlan&, const FiringPlan&) = default;
 };
 

@@ -231,10 +231,10 @@ class Judge {
       for (int i = 0; i < static_cast<int>(blade.operations.size()); ++i) {
         auto found = when.find({b, i});
         if (found == when.end()) {
+          previous = nullptr;
           if (left_out_.contains(blade.id)) continue;
           missing_ = true;
           bad(9, "Blade {} operation {} is not in the plan.", blade.id, i);
-          previous = nullptr;
           continue;
         }
         judge_gap(b, i, found->second.first, previous);

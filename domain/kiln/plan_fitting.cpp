@@ -122,7 +122,7 @@ std::optional<std::int64_t> ChainFitting::closing_cost(int op, const Way& way) c
   // Another firing waits for the blade; being late there pushes it.
   const OpFacts& next = tables.op(o.after);
   const int gap = table_.batch(table_.batch_of(o.after)).start - way.end;
-  if (gap > next.gap_max) return std::nullopt;
+  if (gap > next.gap_max && !way.loose) return std::nullopt;
   const int push = std::max(0, next.gap_min - gap);
   return push > 2 * may_push_min ? std::nullopt : std::optional(way.cost + push * push_mc_per_min);
 }

@@ -26,7 +26,9 @@ int Timetable::earliest(const Batch& b) const {
   for (int m : b.members) {
     const OpFacts& o = tables_.op(m);
     if (o.before >= 0) {
-      from = std::max(from, batch_of(o.before) < 0 ? never : end_of(o.before) + o.gap_min);
+      // A locked firing may stand before the blade's way to it has been found.
+      if (batch_of(o.before) >= 0) from = std::max(from, end_of(o.before) + o.gap_min);
+      else if (!b.locked) return never;
       continue;
     }
     from = std::max(from, tables_.blade(o.blade).release);
@@ -41,8 +43,10 @@ int Timetable::latest(const Batch& b) const {
   for (int m : b.members) {
     const OpFacts& o = tables_.op(m);
     if (o.gap_max == never) continue;
-    if (o.before >= 0) until = std::min(until, end_of(o.before) + o.gap_max);
-    else if (const auto& end = tables_.the_case().blades[at(o.blade)].previous_end_min)
+    if (o.before >= 0 && batch_of(o.before) >= 0)
+      until = std::min(until, end_of(o.before) + o.gap_max);
+    if (o.before >= 0) continue;
+    if (const auto& end = tables_.the_case().blades[at(o.blade)].previous_end_min)
       until = std::min(until, *end + o.gap_max);
   }
   return until;
@@ -313,6 +317,7 @@ bool Timetable::chase(int id, int& back) {
       if (end && b.start - *end > o.gap_max) return false;
       continue;
     }
+    if (batch_of(o.before) < 0) continue;  // only before a locked firing
     const int excess = b.start - end_of(o.before) - o.gap_max;
     if (excess <= 0) continue;
     const int earlier = batch_of(o.before);

@@ -298,8 +298,15 @@ bool Timetable::swap_quench(int b, int first, int second) {
   return refit(mine);
 }
 
-void Timetable::lock(int b, const PlanFiring& as_planned) {
+void Timetable::lock(int b, const PlanFiring& as_planned, const std::vector<int>& members) {
   Batch& mine = touch(b);
+  mine.members = members;
+  refit(mine);
+  mine.members = members;  // the quench keeps its order
+  for (int m : members) {
+    touch_op(m);
+    op_batch_[at(m)] = b;
+  }
   mine.temp_c = as_planned.temp_c;
   mine.start = as_planned.start_min;
   mine.soak = as_planned.soak_min;

@@ -79,7 +79,8 @@ class Timetable {
   void hold(int batch, int not_before);
   bool set_temp(int batch, int temp_c);
   bool swap_quench(int batch, int first, int second);
-  void lock(int batch, const PlanFiring& as_planned);
+  /// Fills a firing just opened with its members and fixes it as it was planned.
+  void lock(int batch, const PlanFiring& as_planned, const std::vector<int>& members);
 
   /// Where a new firing of one operation would begin on a kiln after the firing `after` (-1: as the
   /// first), everything else staying. False when it finds no room before `until`.
