@@ -10,7 +10,7 @@
 #include "db/store/blade_store.h"
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
-#include "domain/certificate/record_text.h"
+#include "domain/certificate/certificate_record.h"
 
 namespace tangmark::db {
 namespace {
@@ -34,16 +34,15 @@ Problems refusals(const certificate::CertificateDraft& draft) {
 struct Head {
   std::int64_t number = 0, issue = 1;
   std::optional<CertificateId> replaces;
-  std::string sentence;
+  std::optional<std::string> old_issue;  ///< "issue 1 of 24 Nov"
 };
 
-Head head_of(Work& work, blade::BladeId blade, const std::optional<std::string>& why) {
+Head head_of(Work& work, blade::BladeId blade) {
   const auto earlier = certificates_of(work.shop(), blade);
   if (earlier.empty()) return {work.next_number("certificate"), 1, {}, {}};
   const IssuedCertificate& last = earlier.front();
   const std::string day = short_text(work.settings().zone.date_of(last.issued_at));
-  return {last.number, last.issue + 1, last.id,
-          "Replaces issue " + std::to_string(last.issue) + " of " + day + ": " + why.value_or("") + "."};
+  return {last.number, last.issue + 1, last.id, "issue " + std::to_string(last.issue) + " of " + day};
 }
 
 Outcome<ActionResult> issue(Work& work, Form& form) {
@@ -61,10 +60,12 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
     return Problem{"reason", "Blade " + std::to_string(kept->number) + " has certificate " + std::to_string(earlier.front().number) + " already.",
                    "Say why a new issue is needed; the old one stays on record."};
   if (!printer()) return Problem{"blade", "This program was started without a printer of pages.", "Issue it from the window or the terminal."};
-  const Head head = head_of(work, kept->id, why);
-  const std::string record = certificate::record_text(*dossier, draft, {head.number, head.issue, work.now()});
+  const Head head = head_of(work, kept->id);
+  const auto sheet = certificate::certificate_sheet(
+      *dossier, draft, {std::to_string(head.number), static_cast<int>(head.issue), work.now(), head.old_issue, why.value_or("")});
+  const std::string record = certificate::record_text(sheet);
   const std::string digest = sha256_hex(record);
-  auto pdf = printer()(work.shop(), {*dossier, draft, head.number, head.issue, record, digest, head.sentence, work.now()});
+  auto pdf = printer()(work.shop(), {*dossier, draft, head.number, head.issue, record, digest, sheet.replaces, work.now()});
   if (!pdf) return pdf.problems();
   Row row("certificate");
   row.set("number", head.number).set("blade_id", kept->id).set("issue", head.issue).set("issued_at", work.now())

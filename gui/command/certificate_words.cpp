@@ -6,7 +6,7 @@
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
 #include "domain/certificate/compose.h"
-#include "domain/certificate/record_text.h"
+#include "domain/certificate/certificate_record.h"
 #include "gui/command/json_text.h"
 #include "gui/command/shop_of.h"
 #include "gui/command/word_list.h"
@@ -43,14 +43,11 @@ void say_draft(const cert::CertificateDraft& draft) {
 
 // What a certificate says apart from its number and day: two of the same text need no new issue.
 bool same_statements(const std::string& old_record, const cert::Dossier& dossier, const cert::CertificateDraft& draft) {
-  try {
-    Json old = Json::parse(old_record);
-    const Json now = Json::parse(cert::record_text(dossier, draft, {}));
-    for (const char* key : {"certificate", "issue", "issued"}) old[key] = now.at(key);
-    return old == now;
-  } catch (const Json::exception&) {
-    return false;
-  }
+  const auto old = cert::read_record(old_record);
+  if (!old) return false;
+  cert::CertificateSheet now = cert::certificate_sheet(dossier, draft, {old->number, old->issue, old->issued, {}, {}});
+  now.replaces = old->replaces;
+  return now == *old;
 }
 
 Exit draft_only(const Call& call, const db::ShopFile& shop, const cert::Dossier& dossier, const cert::CertificateDraft& draft) {

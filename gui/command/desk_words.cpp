@@ -1,39 +1,13 @@
 // SPDX-License-Identifier: MIT
 // The steel desk from a terminal: computations by name.
-#include <cmath>
-
 #include "domain/steel/desk_calc.h"
-#include "gui/command/json_text.h"
+#include "gui/command/desk_json.h"
 #include "gui/command/record_word.h"
 #include "gui/command/shop_of.h"
 #include "gui/command/word_list.h"
 
 namespace tangmark::command {
 namespace {
-
-Json json_of(const steel::DeskValue& value);
-
-struct AsJson {
-  Json operator()(std::monostate) const { return nullptr; }
-  Json operator()(bool yes) const { return yes; }
-  Json operator()(std::int64_t whole) const { return whole; }
-  Json operator()(double number) const { return std::isfinite(number) ? Json(number) : Json(nullptr); }
-  Json operator()(const std::string& words) const { return words; }
-  Json operator()(const steel::DeskValue::List& list) const {
-    Json array = Json::array();
-    for (const auto& each : list) array.push_back(json_of(each));
-    return array;
-  }
-  Json operator()(const steel::DeskValue::Fields& fields) const {
-    Json object = Json::object();
-    for (const auto& field : fields) object[field.name] = json_of(field.value);
-    return object;
-  }
-};
-
-Json json_of(const steel::DeskValue& value) { return std::visit(AsJson{}, value.held()); }
-
-std::string plain(const Json& json) { return json.is_string() ? json.get<std::string>() : json.dump(); }
 
 void say_why(const steel::DeskCalculation& calculation) {
   say("Source: " + calculation.source);
@@ -88,7 +62,7 @@ Exit calc(const Call& call) {
     say_json(json);
     return Exit::done;
   }
-  for (const auto& [name, value] : fields.items()) say(name + " = " + plain(value));
+  for (const auto& [name, value] : fields.items()) say(name + " = " + plain_text(value));
   for (const auto& note : answer->notes) tell(note);
   if (call.has("why")) say_why(*calculation);
   return Exit::done;
