@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/store/certificate_store.h"
 
+#include <fmt/format.h>
+
 #include "db/row.h"
 
 namespace tangmark::db {
@@ -10,6 +12,8 @@ constexpr const char* columns =
     "SELECT c.id, c.number, c.issue, b.number AS blade, b.title, c.issued_at, c.digest, c.why, "
     "(SELECT r.issue FROM certificate r WHERE r.id = c.replaces_id) AS replaces, c.revoked_at, c.revoked_why "
     "FROM certificate c JOIN blade b ON b.id = c.blade_id ";
+
+std::string selected(const char* which) { return fmt::format("{}{}", columns, which); }
 
 IssuedCertificate read(const Query& q) {
   return {q.id<CertificateId>("id"), q.integer("number"),         q.integer("issue"),
@@ -27,14 +31,14 @@ std::string column_of(const ShopFile& shop, CertificateId id, const char* column
 }  // namespace
 
 std::vector<IssuedCertificate> all_certificates(const ShopFile& shop) {
-  Query q(shop, std::string(columns) + "ORDER BY c.id DESC");
+  Query q(shop, selected("ORDER BY c.id DESC"));
   std::vector<IssuedCertificate> all;
   while (q.next()) all.push_back(read(q));
   return all;
 }
 
 std::vector<IssuedCertificate> certificates_of(const ShopFile& shop, blade::BladeId blade) {
-  Query q(shop, std::string(columns) + "WHERE c.blade_id = ? ORDER BY c.issue DESC");
+  Query q(shop, selected("WHERE c.blade_id = ? ORDER BY c.issue DESC"));
   q.bind(blade);
   std::vector<IssuedCertificate> all;
   while (q.next()) all.push_back(read(q));
@@ -42,8 +46,8 @@ std::vector<IssuedCertificate> certificates_of(const ShopFile& shop, blade::Blad
 }
 
 Outcome<IssuedCertificate> find_certificate(const ShopFile& shop, std::string_view number, std::string_view field) {
-  Query q(shop, std::string(columns) + "WHERE CAST(c.number AS TEXT) = ?1 OR c.number || '/' || c.issue = ?1 "
-                                       "ORDER BY c.issue DESC LIMIT 1");
+  Query q(shop, selected("WHERE CAST(c.number AS TEXT) = ?1 OR c.number || '/' || c.issue = ?1 "
+                         "ORDER BY c.issue DESC LIMIT 1"));
   q.bind(number);
   if (q.next()) return read(q);
   return Problem{std::string(field), "There is no certificate " + std::string(number) + ".",

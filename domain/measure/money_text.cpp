@@ -2,6 +2,8 @@
 #include <array>
 #include <optional>
 
+#include <fmt/format.h>
+
 #include "domain/measure/figure.h"
 #include "domain/measure/money.h"
 
@@ -77,10 +79,13 @@ Outcome<Money> read_amount(std::string_view amount, Currency currency, std::stri
   }
   const auto digits = static_cast<std::size_t>(currency.minor_digits());
   if (decimals.size() > digits) {
+    const std::string remedy = digits == 0
+                                   ? fmt::format("{} is written without decimals.", currency.code())
+                                   : fmt::format("Write at most {} decimals.", digits);
     return Problem{std::string(field),
-                   figures::quoted(text) + " has more decimals than " + currency.code() + " has.",
-                   digits == 0 ? currency.code() + " is written without decimals."
-                               : "Write at most " + std::to_string(digits) + " decimals."};
+                   fmt::format("{} has more decimals than {} has.", figures::quoted(text),
+                               currency.code()),
+                   remedy};
   }
   decimals.resize(digits, '0');
   std::int64_t minor = 0;
