@@ -141,9 +141,12 @@ void store_piece_state(const ShopFile& shop, PieceId id, PieceState state) {
 }
 
 std::string next_part_tag(const ShopFile& shop, const KeptPiece& parent) {
-  std::size_t n = parts_of_piece(shop, parent.id).size();
-  std::string tag = parent.tag + letters_of_part(n);
-  while (find_piece(shop, tag)) tag = parent.tag + letters_of_part(++n);
+  const std::size_t stem_end = parent.parent ? parent.tag.find_last_of("0123456789") + 1
+                                             : parent.tag.size();
+  const std::string stem = parent.tag.substr(0, stem_end);
+  std::size_t n = 0;
+  std::string tag = stem + letters_of_part(n);
+  while (find_piece(shop, tag)) tag = stem + letters_of_part(++n);
   return tag;
 }
 

@@ -122,7 +122,7 @@ TEST_CASE("question 7: which bar a blade came from and what else came from it") 
   maker.did("cut_piece",
             {{"piece", "1-1B"}, {"item", order.item}, {"length", "300 mm"}, {"mark", "rest"}});
   blade_from_bar(maker, 11, "1-1A");
-  blade_from_bar(maker, 12, "1-1BA");
+  blade_from_bar(maker, 12, "1-1C");
   const auto answer = asked(maker, 7, {{"blade", "11"}});
   CHECK(says(answer, "from 1-1"));
   CHECK(says(answer, "melt number 4711"));

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
 #include "db/history.h"
 #include "db/row.h"
 #include "db/store/commission_store.h"
@@ -28,6 +30,19 @@ TEST_CASE("a cut gives the blank and the rest new tags and balances their masses
   REQUIRE(cuts.size() == 1);
   CHECK(cuts[0].gap == Mass());
   CHECK(cuts[0].mass_before == cuts[0].mass_after + cuts[0].swarf);
+}
+
+TEST_CASE("a bar cut again and again keeps short tags, and none is given twice") {
+  Maker maker;
+  maker.lot();
+  for (const auto& [piece, blank, rest] :
+       {std::tuple{"1-1", "1-1A", "1-1B"}, {"1-1B", "1-1C", "1-1D"}, {"1-1D", "1-1E", "1-1F"}}) {
+    const auto cut =
+        maker.tries("cut_piece", {{"piece", piece}, {"length", "100 mm"}, {"mark", "rest"}});
+    REQUIRE(cut);
+    CHECK(cut->number == blank);
+    CHECK(warns(cut, fmt::format("Write {} on the rest now.", rest)));
+  }
 }
 
 TEST_CASE("a cut without a statement of the mark is refused, neither makes an identity gap") {
