@@ -11,6 +11,8 @@ SELECT b.number, b.title, b.construction, b.grade, b.length_nm, c.number AS comm
   cu.name AS buyer, b.due, b.finished_at, b.delivered_at, b.scrapped_at,
   last.operation AS last_operation, last.started_at AS last_at,
   next.operation AS next_operation, next.temperature_k1800 AS next_temperature_k1800,
+  next.soak_s AS next_soak_s, held.operation AS held_by, held.started_at AS held_at,
+  held.set_k1800 AS held_set_k1800,
   (SELECT max(coalesce(q.time_out, q.ended_at, q.started_at)) FROM log_entry q WHERE q.blade_id = b.id
      AND q.operation = 'harden'
      AND NOT EXISTS (SELECT 1 FROM log_entry s WHERE s.blade_id = b.id AND s.supersedes_id = q.id)) AS quenched_at,
@@ -29,6 +31,10 @@ LEFT JOIN customer cu ON cu.id = c.customer_id
 LEFT JOIN log_entry last ON last.id = (SELECT l.id FROM log_entry l WHERE l.blade_id = b.id
   AND NOT EXISTS (SELECT 1 FROM log_entry s WHERE s.blade_id = b.id AND s.supersedes_id = l.id)
   ORDER BY l.started_at DESC, l.id DESC LIMIT 1)
+LEFT JOIN log_entry held ON held.id = (SELECT h.id FROM log_entry h WHERE h.blade_id = b.id
+  AND h.operation IN ('snap temper', 'hold warm')
+  AND NOT EXISTS (SELECT 1 FROM log_entry s WHERE s.blade_id = b.id AND s.supersedes_id = h.id)
+  ORDER BY h.started_at DESC, h.id DESC LIMIT 1)
 LEFT JOIN route_step next ON next.id = (SELECT r.id FROM route_step r WHERE r.blade_id = b.id
   AND r.done_at IS NULL AND r.skipped_why IS NULL ORDER BY r.position LIMIT 1)
 )sql";
@@ -49,6 +55,10 @@ BladeRow blade_of(const Query& query) {
   row.last_at = query.maybe_instant("last_at");
   row.next_operation = query.text("next_operation");
   row.next_temperature = query.maybe_temperature("next_temperature_k1800");
+  row.next_soak = query.maybe_duration("next_soak_s");
+  row.held_by = query.text("held_by");
+  row.held_at = query.maybe_instant("held_at");
+  row.held_set = query.maybe_temperature("held_set_k1800");
   row.quenched_at = query.maybe_instant("quenched_at");
   row.tempers_since_quench = static_cast<int>(query.integer("tempers"));
   row.tempers_ahead = static_cast<int>(query.integer("tempers_ahead"));

@@ -28,9 +28,13 @@ struct BladeRow {
   std::optional<Instant> last_at;
   std::string next_operation;                ///< first planned step neither done nor left out
   std::optional<Temperature> next_temperature;
+  std::optional<Duration> next_soak;
   std::optional<Instant> quenched_at;        ///< of the newest quench
   int tempers_since_quench = 0;
   int tempers_ahead = 0;                     ///< planned and not yet done
+  std::string held_by;                       ///< newest "snap temper" or "hold warm", if any
+  std::optional<Instant> held_at;            ///< when that began
+  std::optional<Temperature> held_set;
   bool open_finding = false;
   bool finished = false, delivered = false, scrapped = false;
 };

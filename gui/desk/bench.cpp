@@ -55,6 +55,46 @@ std::vector<Turn> turns_of(const Sight& sight, const db::FiringRow& firing) {
 
 std::string into(const Turn& turn) { return turn.medium.empty() ? "the quench" : turn.medium; }
 
+// Quenched blades first, as they came out; then those ahead, those put off at the end.
+void order_turns(std::vector<Turn>& turns, const std::vector<std::string>& put_off) {
+  const auto rank = [&](const Turn& turn) {
+    if (turn.quenched) return std::ptrdiff_t{-1};
+    const auto found = std::find(put_off.begin(), put_off.end(), std::to_string(turn.blade.number));
+    return found == put_off.end() ? std::ptrdiff_t{0} : found - put_off.begin() + 1;
+  };
+  std::stable_sort(turns.begin(), turns.end(),
+                   [&](const Turn& a, const Turn& b) { return rank(a) < rank(b); });
+}
+
+// The quench logged last in this firing can be taken back: struck out, with the reason on record.
+void add_undo(const Sight& sight, const std::vector<Turn>& turns, BenchView& view) {
+  const Turn* last = nullptr;
+  for (const Turn& turn : turns) {
+    if (!turn.quenched || turn.blade.tempers_since_quench > 0) continue;
+    if (last == nullptr || *turn.blade.quenched_at > *last->blade.quenched_at) last = &turn;
+  }
+  if (last == nullptr) return;
+  std::optional<std::int64_t> entry;
+  for (const db::LogRow& row : db::log_rows(sight.shop, last->blade.number)) {
+    if (row.operation == "harden") entry = row.id;
+  }
+  if (!entry) return;
+  view.undo_words = "Undo: quench of " + std::to_string(last->blade.number);
+  view.undo = DoNow{"correct",
+                    {{"subject", "log_entry"},
+                     {"id", std::to_string(*entry)},
+                     {"field", "all"},
+                     {"reason", "taken back at the bench"}}};
+}
+
+std::string soak_band(const Turn& turn) {
+  if (turn.soak_least && turn.soak_most) {
+    return "Allowed " + minutes_seconds(*turn.soak_least) + " to " +
+           minutes_seconds(*turn.soak_most);
+  }
+  return turn.soak_least ? "At least " + minutes_seconds(*turn.soak_least) : std::string();
+}
+
 void add_order(const Sight& sight, const std::vector<Turn>& turns, std::size_t current, BenchView& view) {
   for (std::size_t i = 0; i < turns.size(); ++i) {
     const Turn& turn = turns[i];
@@ -99,8 +139,7 @@ void add_turn(const Sight& sight, const db::FiringRow& firing, const Turn& turn,
   view.trouble = OpenForm{"log_finding", {{"blade", view.number}}};
   const Duration soaked = sight.now - firing.starts_at;
   BenchTile soak{view.number + " has soaked", soaked.count() > 0 ? minutes_seconds(soaked) : "not yet in", "", ""};
-  if (turn.soak_least) soak.note = "At least " + to_text(*turn.soak_least);
-  if (turn.soak_most) soak.note += ", at most " + to_text(*turn.soak_most);
+  soak.note = soak_band(turn);
   view.tiles = {std::move(soak),
                 {"Kiln", figure(firing.set, sight.settings.temperature_unit),
                  sight.settings.temperature_unit == TemperatureUnit::fahrenheit ? "°F" : "°C", "set, not measured"},
@@ -109,9 +148,10 @@ void add_turn(const Sight& sight, const db::FiringRow& firing, const Turn& turn,
 
 }  // namespace
 
-BenchView bench_view(const Sight& sight) {
+BenchView bench_view(const Sight& sight, const std::vector<std::string>& put_off) {
   BenchView view;
-  view.clock = to_text(sight.now, sight.zone());
+  const auto second = sight.now.time_since_epoch().count() % 60;
+  view.clock = to_text(sight.now, sight.zone()) + (second < 10 ? ":0" : ":") + std::to_string(second);
   const auto firing = hardening_at_hand(sight);
   if (!firing) {
     view.heading = "Bench";
@@ -120,18 +160,23 @@ BenchView bench_view(const Sight& sight) {
     return view;
   }
   view.heading = "Quench, " + firing->kiln + ".";
-  const std::vector<Turn> turns = turns_of(sight, *firing);
+  std::vector<Turn> turns = turns_of(sight, *firing);
+  order_turns(turns, put_off);
   const auto next = std::find_if(turns.begin(), turns.end(), [](const Turn& t) { return !t.quenched; });
   const auto done = std::count_if(turns.begin(), turns.end(), [](const Turn& t) { return t.quenched; });
   view.progress = std::to_string(done) + " of " + std::to_string(turns.size()) + " quenched";
   add_order(sight, turns, static_cast<std::size_t>(next - turns.begin()), view);
   add_wait(sight, turns, view);
+  add_undo(sight, turns, view);
   if (next == turns.end()) {
     view.sentence = "All are quenched";
     view.advice = "Into the temper oven with them; the clock runs at the right.";
     return view;
   }
   add_turn(sight, *firing, *next, view);
+  if (next + 1 != turns.end()) {
+    view.put_off = "Not yet, " + std::to_string((next + 1)->blade.number) + " first";
+  }
   return view;
 }
 

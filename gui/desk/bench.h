@@ -34,13 +34,17 @@ struct BenchView {
   std::string target;                ///< "42 is in the oil"
   std::optional<DoNow> record;       ///< what the target does
   std::optional<OpenForm> trouble;   ///< "Something is wrong"
+  std::string put_off;               ///< "Not yet, 43 first"; empty when no other blade waits
+  std::string undo_words;            ///< "Undo: quench of 41"
+  std::optional<DoNow> undo;         ///< strikes out the quench logged last; the log keeps it
   std::vector<BenchBlade> order;
   std::string wait_label, wait;      ///< time left to temper the blade quenched first
   std::vector<std::string> wait_notes;
 };
 
-/// The hardening that is at hand: running, or the next one within half a day.
-BenchView bench_view(const Sight& sight);
+/// The hardening that is at hand: running, or the next one within half a day. Blades whose numbers
+/// are in `put_off` come after the others, the one put off last at the very end.
+BenchView bench_view(const Sight& sight, const std::vector<std::string>& put_off = {});
 std::string in_words(const BenchView& bench);
 
 }  // namespace tangmark::desk

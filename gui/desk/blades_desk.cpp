@@ -33,10 +33,16 @@ NextLine next_for(const Sight& sight, const db::BladeRow& blade) {
     next.offers = {{"To its certificate", GoTo{Place::certificates, number}, "Enter", ""}};
   } else {
     std::string step = blade.next_operation;
+    step += " " + number;
     if (blade.next_temperature) step += " at " + words(sight, *blade.next_temperature);
-    next.sentence = "Next: " + step + " " + number;
-    next.offers = {{"Log " + blade.next_operation,
-                    OpenForm{log_action_for(blade.next_operation), next_step_filled(blade)}, "Enter", ""}};
+    next.sentence = "Next: " + step;
+    if (blade.next_operation == "temper") {
+      next.offers = {temper_offer(sight, blade)};
+    } else {
+      next.offers = {{"Log " + blade.next_operation,
+                      OpenForm{log_action_for(blade.next_operation), next_step_filled(blade)},
+                      "Enter", ""}};
+    }
   }
   next.offers.push_back({"Log something else", OpenForm{"log_step", {{"blade", number}}}, "Ctrl Enter", ""});
   return next;
@@ -57,13 +63,50 @@ Typed next_step_filled(const db::BladeRow& blade) {
     filled["set"] = degrees;
     filled["temperature"] = degrees;
   }
+  if (blade.next_soak) filled["hold"] = to_text(*blade.next_soak);
   return filled;
+}
+
+bool in_the_oven(const db::BladeRow& blade) {
+  return blade.held_by == "hold warm" && blade.held_at && blade.quenched_at &&
+         *blade.held_at >= *blade.quenched_at && blade.last_operation == blade.held_by;
+}
+
+std::optional<Instant> out_of_the_oven(const db::BladeRow& blade) {
+  if (!in_the_oven(blade) || !blade.next_soak) return std::nullopt;
+  return *blade.held_at + *blade.next_soak;
+}
+
+Offer temper_offer(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  Typed filled = next_step_filled(blade);
+  if (in_the_oven(blade)) {
+    filled["started"] = to_text(*blade.held_at, sight.zone());
+    if (sight.now > *blade.held_at) filled["hold"] = to_text(sight.now - *blade.held_at);
+    return {number + " is out: log it", OpenForm{"log_temper", std::move(filled)}, "Enter", ""};
+  }
+  if (!blade.next_temperature) {
+    return {"Log its temper", OpenForm{"log_temper", std::move(filled)}, "Enter", ""};
+  }
+  return {number + " is in the oven",
+          DoNow{"log_temper",
+                {{"blade", number}, {"kind", "hold warm"}, {"set", filled["set"]}}},
+          "Enter", ""};
 }
 
 std::string standing(const Sight& sight, const db::BladeRow& blade) {
   if (blade.scrapped) return "scrapped";
   if (blade.delivered) return "delivered";
   if (blade.open_finding) return "a finding waits for a decision";
+  if (in_the_oven(blade)) {
+    return "in the oven" + (blade.held_set ? " at " + words(sight, *blade.held_set) : "") + ", " +
+           ago(sight, *blade.held_at);
+  }
+  if (waits_for_temper(blade) && blade.held_by == "snap temper" &&
+      *blade.held_at >= *blade.quenched_at) {
+    return "snap temper" + (blade.held_set ? " at " + words(sight, *blade.held_set) : "") +
+           ", not tempered, " + ago(sight, *blade.quenched_at);
+  }
   if (waits_for_temper(blade)) return "quenched, not tempered, " + ago(sight, *blade.quenched_at);
   if (blade.quenched_at && blade.tempers_ahead > 0) {
     return "tempered " + std::to_string(blade.tempers_since_quench) + " of " +

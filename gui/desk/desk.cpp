@@ -264,7 +264,9 @@ Outcome<PriceAnswer> Desk::price(const QuoteView& view, const std::string& typed
   return answer_price(inside_->sight(), view.commission, typed);
 }
 
-BenchView Desk::bench() const { return bench_view(inside_->sight()); }
+BenchView Desk::bench(const std::vector<std::string>& put_off) const {
+  return bench_view(inside_->sight(), put_off);
+}
 
 MoveTrial Desk::try_move(const std::string& firing, const std::string& kiln, Instant start) const {
   return try_firing(inside_->sight(), number_of(firing).value_or(0), kiln, start);

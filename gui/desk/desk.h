@@ -64,7 +64,7 @@ class Desk {
 
   /// The quote desk's live answer; `commission` and item are those of the view shown last.
   Outcome<PriceAnswer> price(const QuoteView& view, const std::string& typed) const;
-  BenchView bench() const;
+  BenchView bench(const std::vector<std::string>& put_off = {}) const;
   MoveTrial try_move(const std::string& firing, const std::string& kiln, Instant start) const;
   /// Keeps a move as a proposal, which the kiln place then shows with Accept and Keep.
   Outcome<Said> propose_move(const std::string& firing, const std::string& kiln, Instant start);

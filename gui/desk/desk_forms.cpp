@@ -7,6 +7,7 @@
 #include "db/actions/action.h"
 #include "db/backup.h"
 #include "db/exchange/export.h"
+#include "gui/desk/forms.h"
 #include "gui/desk/papers.h"
 #include "reports/page_failure.h"
 #include "reports/pdf.h"
@@ -119,10 +120,10 @@ std::string done_words(const std::string& action, const std::string& number) {
   for (const Made& made : made_by) {
     if (action == made.action && !number.empty()) return made.before + number + made.after;
   }
-  const db::Action* known = db::find_action(action);
-  std::string text = known == nullptr ? "Done." : "Done: " + std::string(known->summary);
-  if (!number.empty()) text += " " + number + ".";
-  return text;
+  if (action.starts_with("log_")) return "It is in the log.";
+  if (action == "correct") return "Corrected; what was written first is kept.";
+  const std::string done = submit_words(action);
+  return done == "Save" ? "It is kept." : done + ": done.";
 }
 
 std::optional<GoTo> place_after(const std::string& action, const std::string& number, const Typed& typed) {

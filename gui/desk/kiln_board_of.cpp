@@ -12,8 +12,8 @@ namespace {
 using std::chrono::hours;
 
 // Seen at once: a little of what was, and the two days ahead in which firings are moved by hand.
-constexpr hours before_now{8};
-constexpr hours after_now{46};
+constexpr hours before_now{4};
+constexpr hours after_now{40};
 constexpr hours earlier_heat{48};  // firings that long gone still warm a kiln
 
 void add_time(const Sight& sight, KilnBoard& board) {

@@ -104,7 +104,11 @@ NextLine next_blade_line(const Sight& sight, const db::BladeRow& blade) {
   const std::string number = std::to_string(blade.number);
   return {"Next: " + blade.next_operation + " " + number + " at " + words(sight, *blade.next_temperature),
           sentence_case(standing(sight, blade)) + ". " + blade.title + ".",
-          {{number + " is in", OpenForm{log_action_for(blade.next_operation), next_step_filled(blade)}, "Enter", ""},
+          {blade.next_operation == "temper"
+               ? temper_offer(sight, blade)
+               : Offer{"Log " + blade.next_operation,
+                       OpenForm{log_action_for(blade.next_operation), next_step_filled(blade)},
+                       "Enter", ""},
            {"Plan the kilns", PlaceWork{"plan", {}}, "Ctrl Enter", ""}}};
 }
 

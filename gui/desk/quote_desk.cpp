@@ -2,6 +2,7 @@
 #include "gui/desk/quote_desk.h"
 
 #include <array>
+#include <cmath>
 
 #include "db/store/customer_store.h"
 #include "db/store/named.h"
@@ -47,6 +48,22 @@ std::pair<std::string, std::string> split_quantity(const costing::Quantity& quan
   return {text, {}};
 }
 
+// "22.1 %": finer figures of a margin say nothing to anybody.
+Share tenths_of_percent(Share share) {
+  return Share::millionths(std::llround(static_cast<double>(share.millionths()) / 1000.0) * 1000);
+}
+
+// Under the head "Firing" the word is not said again, nor that its load is the one expected; the
+// notes say that once.
+std::string row_text(const costing::CostLine& line) {
+  std::string text = line.text;
+  if (line.kind != LineKind::energy) return text;
+  constexpr std::string_view before = "Firing: ", after = " expected";
+  if (text.starts_with(before)) text.erase(0, before.size());
+  if (text.ends_with(after)) text.erase(text.size() - after.size());
+  return text;
+}
+
 std::vector<QuoteRow> rows_of(const costing::CostSheet& sheet) {
   std::vector<QuoteRow> rows;
   for (const Group& group : groups) {
@@ -56,7 +73,7 @@ std::vector<QuoteRow> rows_of(const costing::CostSheet& sheet) {
       if (line.kind != group.kind) continue;
       sum += line.amount;
       const auto [much, unit] = split_quantity(line.quantity);
-      own.push_back({line.text, much, unit, amount_text(line.each), amount_text(line.amount)});
+      own.push_back({row_text(line), much, unit, amount_text(line.each), amount_text(line.amount)});
     }
     if (own.empty()) continue;
     rows.push_back({group.name, "", "", "", amount_text(sum), true, false});
@@ -84,7 +101,7 @@ PriceAnswer answer_of(const Sight& sight, const db::QuoteDraft& draft) {
   const costing::Price& price = draft.sheet.price;
   PriceAnswer answer;
   answer.margin = amount_text(price.without_tax - price.cost);
-  answer.margin_share = to_text(price.margin);
+  answer.margin_share = to_text(tenths_of_percent(price.margin));
   answer.earned_per_hour = draft.sheet.earned_per_hour ? amount_text(*draft.sheet.earned_per_hour) : "no hours";
   answer.aim_per_hour = "aim " + amount_text(sight.settings.hourly_rate);
   answer.floor = amount_text(draft.sheet.floor);
@@ -107,7 +124,7 @@ std::vector<Mover> movers_of(const costing::CostSheet& sheet, const PriceAnswer&
     const Money middle = sheet.price.shown;
     Mover made;
     made.name = mover.text;
-    made.range = mover.assumed ? "10 % either way, no record" : "by your record";
+    made.range = mover.assumed ? "10 % either way" : "by your record";
     made.low = major(mover.price_low - middle);
     made.high = major(mover.price_high - middle);
     made.low_text = difference_text(mover.price_low - middle);
@@ -162,12 +179,14 @@ PlaceView quote_view(const Sight& sight, const std::string& number, const std::o
   quote.price = amount_text(draft->sheet.price.shown);
   quote.answer = answer_of(sight, *draft);
   quote.movers = movers_of(draft->sheet, quote.answer);
+  quote.notes = draft->inputs.assumptions;
+  quote.notes.insert(quote.notes.begin(),
+                     "A firing is shared by slot among the blades it is expected to hold.");
   if (promise) quote.promise = *promise;
   quote.promise_ready = promise && !promise->curve.empty();
   PlaceView view;
   view.next.sentence = "Quote commission " + number + " for " + buyer_of(sight, *commission);
   view.next.why = "By " + draft->inputs.price_how + ". Type another price, and every figure follows.";
-  for (const std::string& assumed : draft->inputs.assumptions) view.next.why += " " + assumed;
   view.next.offers = {{"Make this quote", PlaceWork{"keep quote", number}, "Enter", ""},
                       {"Leave it", PlaceWork{"leave quote", number}, "Esc", ""}};
   view.picture = std::move(quote);

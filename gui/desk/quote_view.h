@@ -76,6 +76,7 @@ struct QuoteView {
   std::string price;         ///< as it stands in the field
   PriceAnswer answer;
   std::vector<Mover> movers;
+  std::vector<std::string> notes;  ///< what was assumed, and which figures come from own pieces
   PromiseView promise;
   bool promise_ready = false;
 };

@@ -21,7 +21,14 @@ void add_blades(const Sight& sight, std::vector<Task>& tasks) {
     if (blade.scrapped || blade.delivered) continue;
     const std::string number = std::to_string(blade.number);
     const Offer see{"See the blade", GoTo{Place::blades, number}, "Ctrl Enter", ""};
-    if (blade.quenched_at && blade.tempers_since_quench == 0) {
+    if (in_the_oven(blade)) {
+      const auto out = out_of_the_oven(blade);
+      const bool due = out && *out <= sight.now;
+      tasks.push_back({"temper " + number, number,
+                       "Take " + number + " out" + (out ? " at " + clock_text(*out, sight.zone()) : ""),
+                       sentence_case(standing(sight, blade)) + ". Log its temper when it is out.",
+                       {temper_offer(sight, blade), see}, due ? untempered : firing_soon});
+    } else if (blade.quenched_at && blade.tempers_since_quench == 0) {
       const Duration waited = sight.now - *blade.quenched_at;
       const bool late = waited >= sight.settings.temper_limit;
       const Instant limit = *blade.quenched_at + sight.settings.temper_limit;
@@ -33,12 +40,12 @@ void add_blades(const Sight& sight, std::vector<Task>& tasks) {
                        to_text(std::chrono::floor<std::chrono::minutes>(waited)) + " since its quench" +
                            (late ? ", past your limit of " : "; by your rule within ") +
                            to_text(sight.settings.temper_limit) + ", " + when(sight, limit) + ".",
-                       {{number + " is in", OpenForm{"log_temper", next_step_filled(blade)}, "Enter", ""}, see},
+                       {temper_offer(sight, blade), see},
                        late ? untempered_late : untempered});
     } else if (blade.quenched_at && blade.tempers_ahead > 0) {
       tasks.push_back({"temper " + number, number, "Second temper of " + number,
                        sentence_case(standing(sight, blade)) + ". It cannot go to the handle before.",
-                       {{number + " is in", OpenForm{"log_temper", next_step_filled(blade)}, "Enter", ""}, see},
+                       {temper_offer(sight, blade), see},
                        untempered});
     }
     if (blade.open_finding) {

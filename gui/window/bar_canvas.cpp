@@ -59,7 +59,9 @@ void BarCanvas::draw_bar(wxGraphicsContext& gc, double top, double bottom, doubl
   const Sizes& sizes = look().sizes;
   const desk::Palette& p = look().palette;
   const double left = sizes.gap(1), wide = sizes.of(bar_px);
-  const double label_x = left + wide + sizes.of(34), line_high = sizes.of(22);
+  const double label_x = left + wide + sizes.of(34);
+  const double line_high =
+      std::min<double>(sizes.of(22), (bottom - top) / static_cast<double>(parts_.size()));
   std::vector<double> middles;
   double y = bottom;
   double floor_y = bottom;
@@ -111,7 +113,7 @@ void BarCanvas::draw_movers(wxGraphicsContext& gc, double top, double right) {
   draw_text(gc, "floor, " + currency_, told + sizes.of(6), top, {sizes.text(), false, p.second_ink});
   double most = 1;
   for (const desk::Mover& m : movers_) most = std::max({most, std::abs(m.low), std::abs(m.high)});
-  const double name = std::min(sizes.of(136) * 1.0, right * 0.36), figure = sizes.of(52);
+  const double name = std::min(sizes.of(136) * 1.0, right * 0.36), figure = sizes.of(60);
   const double reach = std::max(20.0, (right - name) / 2 - figure);
   const double zero = name + figure + reach;
   double y = top + sizes.of(28);

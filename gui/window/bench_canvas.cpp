@@ -25,7 +25,9 @@ BenchCanvas::BenchCanvas(wxWindow* parent, Answers answers)
   Bind(wxEVT_LEFT_UP, [this](wxMouseEvent& event) {
     const wxPoint2DDouble here(event.GetX(), event.GetY());
     if (target_.Contains(here)) return record();
+    if (put_off_target_.Contains(here)) return put_off();
     if (trouble_.Contains(here)) return trouble();
+    if (undo_target_.Contains(here)) return undo();
     if (leave_.Contains(here)) CallAfter([this] { answers_.leave(); });
   });
 }
@@ -36,6 +38,7 @@ void BenchCanvas::dress() {
 }
 
 void BenchCanvas::begin() {
+  put_off_.clear();
   look_again();
   timer_.Start(second_ms);
   SetFocus();
@@ -44,7 +47,7 @@ void BenchCanvas::begin() {
 void BenchCanvas::end() { timer_.Stop(); }
 
 void BenchCanvas::look_again() {
-  view_ = answers_.look();
+  view_ = answers_.look(put_off_);
   says(desk::in_words(view_));
   Refresh();
 }
@@ -62,10 +65,27 @@ void BenchCanvas::trouble() {
   CallAfter([this, deed = desk::Deed(*view_.trouble)] { answers_.perform(deed); });
 }
 
+void BenchCanvas::put_off() {
+  if (view_.put_off.empty()) return;
+  std::erase(put_off_, view_.number);
+  put_off_.push_back(view_.number);
+  look_again();
+}
+
+void BenchCanvas::undo() {
+  if (!view_.undo) return;
+  CallAfter([this, deed = desk::Deed(*view_.undo)] {
+    answers_.perform(deed);
+    look_again();
+  });
+}
+
 void BenchCanvas::on_key(wxKeyEvent& event) {
   switch (event.GetKeyCode()) {
     case WXK_SPACE: return record();
+    case 'N': return put_off();
     case 'S': return trouble();
+    case 'U': return undo();
     case WXK_ESCAPE: CallAfter([this] { answers_.leave(); }); return;
     default: event.Skip();
   }
@@ -128,7 +148,12 @@ void BenchCanvas::draw_turn(wxGraphicsContext& gc, double width) {
   const std::string first = comma == std::string::npos ? view_.sentence : view_.sentence.substr(0, comma + 1);
   text(gc, first, words, y + at(20), 56, true, p.ink, room);
   if (comma != std::string::npos) text(gc, view_.sentence.substr(comma + 2), words, y + at(86), 56, true, p.ink, room);
-  text(gc, view_.advice, words, y + at(176), 26, false, p.ink, room);
+  const Pen plain{static_cast<int>(at(26)), false, p.ink};
+  double line_y = y + at(170);
+  for (const std::string& line : wrapped(gc, view_.advice, plain, room)) {
+    draw_text(gc, line, words, line_y, plain);
+    line_y += at(36);
+  }
 }
 
 void BenchCanvas::draw_tiles(wxGraphicsContext& gc, double width) {
@@ -149,8 +174,7 @@ void BenchCanvas::draw_tiles(wxGraphicsContext& gc, double width) {
 
 void BenchCanvas::draw_targets(wxGraphicsContext& gc, double width) {
   const desk::Palette p = night();
-  target_ = {};
-  trouble_ = {};
+  target_ = put_off_target_ = trouble_ = undo_target_ = {};
   if (!view_.target.empty()) {
     const wxRect2DDouble where(at(24), at(518), width, at(138));
     if (view_.record) {
@@ -165,13 +189,24 @@ void BenchCanvas::draw_targets(wxGraphicsContext& gc, double width) {
       text(gc, "The kiln is not loaded yet", where.m_x + at(40), where.m_y + at(46), 40, false, p.second_ink);
     }
   }
-  if (view_.trouble) {
-    trouble_ = {at(24), at(672), at(360), at(80)};
-    gc.SetPen(wxPen(colour(p.second_ink), static_cast<int>(at(2))));
-    gc.SetBrush(*wxTRANSPARENT_BRUSH);
-    gc.DrawRoundedRectangle(trouble_.m_x, trouble_.m_y, trouble_.m_width, trouble_.m_height, at(4));
-    text(gc, "Something is wrong   S", trouble_.m_x + at(24), trouble_.m_y + at(22), 26, true, p.ink);
+  if (!view_.put_off.empty()) {
+    put_off_target_ = lesser_target(gc, 0, width, view_.put_off + "  N");
   }
+  if (view_.trouble) trouble_ = lesser_target(gc, 1, width, "Something is wrong  S");
+  if (view_.undo) undo_target_ = lesser_target(gc, 2, width, view_.undo_words + "  U");
+}
+
+// One of the three outlined targets below the main one.
+wxRect2DDouble BenchCanvas::lesser_target(wxGraphicsContext& gc, int place, double width,
+                                          const std::string& words) {
+  const desk::Palette p = night();
+  const double gap = at(16), each = (width - 2 * gap) / 3;
+  const wxRect2DDouble where(at(24) + place * (each + gap), at(672), each, at(80));
+  gc.SetPen(wxPen(colour(p.second_ink), static_cast<int>(at(2))));
+  gc.SetBrush(*wxTRANSPARENT_BRUSH);
+  gc.DrawRoundedRectangle(where.m_x, where.m_y, where.m_width, where.m_height, at(4));
+  text(gc, words, where.m_x + at(12), where.m_y + at(22), 26, true, p.ink, each - at(24));
+  return where;
 }
 
 void BenchCanvas::draw_order(wxGraphicsContext& gc, double left, double width) {
@@ -204,9 +239,12 @@ void BenchCanvas::draw_wait(wxGraphicsContext& gc, double left, double width) {
   text(gc, view_.wait_label, left + at(20), y + at(12), 22, false, p.second_ink, width - at(40));
   text(gc, view_.wait, left + at(20), y + at(42), 72, true, p.ink, width - at(40));
   double line = y + at(142);
+  const Pen plain{static_cast<int>(at(22)), false, p.ink};
   for (const std::string& note : view_.wait_notes) {
-    text(gc, note, left + at(20), line, 22, false, p.ink, width - at(40));
-    line += at(30);
+    for (const std::string& part : wrapped(gc, note, plain, width - at(40))) {
+      draw_text(gc, part, left + at(20), line, plain);
+      line += at(30);
+    }
   }
 }
 

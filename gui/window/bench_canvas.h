@@ -16,7 +16,8 @@ namespace tangmark::window {
 class BenchCanvas final : public Canvas {
  public:
   struct Answers {
-    std::function<desk::BenchView()> look;              ///< asked every second
+    /// Asked every second, with the blades that were put off.
+    std::function<desk::BenchView(const std::vector<std::string>& put_off)> look;
     std::function<void(const desk::Deed&)> perform;
     std::function<void()> leave;
   };
@@ -39,13 +40,18 @@ class BenchCanvas final : public Canvas {
   void look_again();
   void record();
   void trouble();
+  void put_off();
+  void undo();
+  wxRect2DDouble lesser_target(wxGraphicsContext& gc, int place, double width,
+                               const std::string& words);
   void on_key(wxKeyEvent& event);
 
   Answers answers_;
   desk::BenchView view_;
   wxTimer timer_;
   double scale_ = 1;
-  wxRect2DDouble target_, trouble_, leave_;
+  std::vector<std::string> put_off_;
+  wxRect2DDouble target_, put_off_target_, trouble_, undo_target_, leave_;
 };
 
 }  // namespace tangmark::window

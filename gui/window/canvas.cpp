@@ -6,6 +6,7 @@
 #include <wx/settings.h>
 
 #include <memory>
+#include <sstream>
 
 #include "gui/window/platform.h"
 #include "gui/window/text.h"
@@ -53,6 +54,24 @@ std::string shortened(wxGraphicsContext& gc, const std::string& text, const Pen&
     (text_width(gc, attempt, pen) <= width ? low : high) = middle;
   }
   return typed(whole.Left(low).Trim() + wxUniChar(0x2026));
+}
+
+std::vector<std::string> wrapped(wxGraphicsContext& gc, const std::string& text, const Pen& pen,
+                                 double width) {
+  std::vector<std::string> lines;
+  std::string line;
+  std::istringstream words(text);
+  for (std::string word; words >> word;) {
+    const std::string longer = line.empty() ? word : line + " " + word;
+    if (!line.empty() && text_width(gc, longer, pen) > width) {
+      lines.push_back(std::move(line));
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  if (!line.empty()) lines.push_back(std::move(line));
+  return lines;
 }
 
 int tag_height() { return look().sizes.of(21); }

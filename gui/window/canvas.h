@@ -5,6 +5,7 @@
 #include <wx/pen.h>
 
 #include <string>
+#include <vector>
 
 #include "gui/window/surface.h"
 
@@ -28,6 +29,9 @@ double draw_text(wxGraphicsContext& gc, const std::string& text, double x, doubl
 double text_width(wxGraphicsContext& gc, const std::string& text, const Pen& pen);
 /// The text cut with an ellipsis so that it takes no more than a width.
 std::string shortened(wxGraphicsContext& gc, const std::string& text, const Pen& pen, double width);
+/// The text broken at its spaces into lines no wider than that; a longer word stands alone.
+std::vector<std::string> wrapped(wxGraphicsContext& gc, const std::string& text, const Pen& pen,
+                                 double width);
 /// A blade number as it is stamped: white, ink border, everywhere the same. Returns its width.
 double draw_tag(wxGraphicsContext& gc, const std::string& number, double x, double y);
 double tag_width(wxGraphicsContext& gc, const std::string& number);

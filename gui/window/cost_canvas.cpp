@@ -35,6 +35,7 @@ int CostCanvas::row_height() const {
 
 void CostCanvas::show(const desk::QuoteView& view) {
   rows_ = view.rows;
+  notes_ = view.notes;
   currency_ = view.currency;
   down_ = 0;
   says(desk::in_words(view));
@@ -42,9 +43,27 @@ void CostCanvas::show(const desk::QuoteView& view) {
 }
 
 void CostCanvas::move(int by_px) {
-  const int all = static_cast<int>(rows_.size()) * row_height() + look().sizes.of(head_px);
-  down_ = std::clamp(down_ + by_px, 0, std::max(0, all - GetClientSize().y));
+  down_ = std::clamp(down_ + by_px, 0, std::max(0, all_px_ - GetClientSize().y));
   Refresh();
+}
+
+double CostCanvas::draw_notes(wxGraphicsContext& gc, double y, double width) {
+  if (notes_.empty()) return y;
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
+  const double x = sizes.gap(1);
+  y += sizes.gap(2);
+  draw_text(gc, "Worked from", x, y, {sizes.text(), true, p.ink});
+  y += sizes.of(24);
+  const Pen pen{sizes.note(), false, p.second_ink};
+  for (const std::string& note : notes_) {
+    for (const std::string& line : wrapped(gc, note, pen, width - x)) {
+      draw_text(gc, line, x, y, pen);
+      y += sizes.of(18);
+    }
+    y += sizes.of(4);
+  }
+  return y;
 }
 
 void CostCanvas::draw(wxGraphicsContext& gc, wxSize size) {
@@ -72,6 +91,7 @@ void CostCanvas::draw(wxGraphicsContext& gc, wxSize size) {
     draw_text(gc, row.each, each, y + 1, pen, Anchor::end);
     draw_text(gc, row.amount, right, y + 1, pen, Anchor::end);
   }
+  all_px_ = static_cast<int>(draw_notes(gc, y, right)) + down_;
   gc.SetPen(*wxTRANSPARENT_PEN);
   gc.SetBrush(wxBrush(colour(p.window)));
   gc.DrawRectangle(0, 0, size.x, head);

@@ -61,7 +61,7 @@ void Frame::build() {
   const auto doer = [this](const desk::Deed& deed) { perform(deed); };
   auto* ground = new Surface(this, Depth::window);
   ground_ = ground;
-  bench_ = new BenchCanvas(this, {[this] { return desk_->bench(); },
+  bench_ = new BenchCanvas(this, {[this](const auto& put_off) { return desk_->bench(put_off); },
                                   [this](const desk::Deed& deed) { guarded([&] { perform_at_bench(deed); }); },
                                   [this] { leave_bench(); }});
   bench_->Hide();

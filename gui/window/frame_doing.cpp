@@ -82,6 +82,8 @@ void Frame::take(const Outcome<desk::Said>& outcome) {
   if (outcome->go) {
     go(outcome->go->place, outcome->go->id);
   } else {
+    // Something was done: what needs hands most is first again.
+    if (place_ == desk::Place::today) selected_[place_].clear();
     reload();
   }
   tell(outcome->sentence);

@@ -123,12 +123,15 @@ void KilnCanvas::draw_time(wxGraphicsContext& gc) {
     gc.SetPen(wxPen(colour(p.ink), 1));
     gc.StrokeLine(left(), top + height, right, top + height);
   }
+  const double now_width =
+      text_width(gc, board_.now_text, {sizes.note(), true, p.ink}) + sizes.gap(2);
   double taken = 0;
   for (const desk::BoardTick& tick : board_.ticks) {
     const Pen pen{sizes.note(), tick.day, tick.day ? p.ink : p.second_ink};
     const double width = text_width(gc, tick.text, pen);
     const double x = std::clamp(x_of(tick.at) - width / 2, left(), right - width);
-    if (x < taken) continue;
+    const bool under_now = std::abs(x + width / 2 - x_of(board_.now)) < (width + now_width) / 2;
+    if (x < taken || under_now) continue;
     draw_text(gc, tick.text, x, sizes.of(18), pen);
     taken = x + width + sizes.gap(1);
   }
@@ -146,7 +149,11 @@ void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
   gc.Clip(left(), top, GetClientSize().x - left(), lane_height());
   for (const desk::BoardFiring& firing : kiln.firings) draw_firing(gc, firing, lane);
   Taken taken;
-  for (const desk::BoardFiring& firing : kiln.firings) draw_tags(gc, firing, lane, taken);
+  for (std::size_t i = 0; i < kiln.firings.size(); ++i) {
+    const bool last = i + 1 == kiln.firings.size();
+    const double room_to = last ? GetClientSize().x : x_of(kiln.firings[i + 1].start);
+    draw_tags(gc, kiln.firings[i], lane, room_to, taken);
+  }
   gc.PopState();
 }
 
@@ -198,24 +205,63 @@ void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& fir
   }
 }
 
+// Tags that would run into the next firing are written as plain numbers instead, in lines.
+double KilnCanvas::draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& firing, double x,
+                              double foot, double room, int rows) {
+  const Sizes& sizes = look().sizes;
+  const Pen pen{sizes.note(), true, look().palette.ink};
+  std::string all;
+  for (const std::string& number : firing.blades) all += number + " ";
+  std::vector<std::string> lines = wrapped(gc, all, pen, room - sizes.of(6));
+  // Where even one a line is too many they go on beside the firing: none is left out.
+  while (static_cast<int>(lines.size()) > rows + 1) {
+    room += sizes.of(8);
+    lines = wrapped(gc, all, pen, room - sizes.of(6));
+  }
+  double widest = 0;
+  for (const std::string& line : lines) widest = std::max(widest, text_width(gc, line, pen));
+  const double line_high = sizes.of(17);
+  const double tall = static_cast<double>(lines.size()) * line_high + sizes.of(4);
+  gc.SetPen(wxPen(colour(look().palette.ink), 1));
+  gc.SetBrush(wxBrush(colour(look().palette.raised)));
+  gc.DrawRoundedRectangle(x + 0.5, foot - tall + 0.5, widest + sizes.of(6), tall, 2);
+  double y = foot - tall + sizes.of(2);
+  for (const std::string& line : lines) {
+    draw_text(gc, line, x + sizes.of(3), y, pen);
+    y += line_high;
+  }
+  return x + widest + sizes.of(8);
+}
+
 void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane,
-                           Taken& taken) {
+                           double room_to, Taken& taken) {
   const Sizes& sizes = look().sizes;
   const bool chosen = firing.id == board_.selected;
   const double from = x_of(firing.start);
   const Pen pen{sizes.note(), true, firing.proposed || chosen ? look().palette.accent : look().palette.ink};
-  const double caption = std::max(left() + 2, std::min(from, GetClientSize().x - text_width(gc, firing.caption, pen)));
-  // Close firings: a caption that would run into the one before it stays away; the figures are below.
-  if (caption >= taken.caption) {
-    taken.caption = caption + draw_text(gc, firing.caption, caption, lane_top(lane) + sizes.of(2), pen) + sizes.gap(1);
+  // A caption that would run over the next firing keeps its figure only.
+  const std::string figure = firing.caption.substr(0, firing.caption.find("C ") + 1);
+  const double room = std::min<double>(room_to, GetClientSize().x) - std::max(left() + 2, from);
+  const std::string& words = text_width(gc, firing.caption, pen) <= room ? firing.caption : figure;
+  const double width = text_width(gc, words, pen);
+  const double at = std::max(left() + 2, std::min(from, GetClientSize().x - width));
+  if (at >= taken.caption) {
+    draw_text(gc, words, at, lane_top(lane) + sizes.of(2), pen);
+    taken.caption = at + width + sizes.of(2);
   }
 
   const double foot = lane_top(lane) + lane_height() - sizes.gap(2) - sizes.of(4);
-  const double room = lane_height() - sizes.of(caption_px) - sizes.gap(3);
-  const int rows = std::clamp(static_cast<int>(room / (tag_height() + 2)), 1, 3);
+  const double tall = lane_height() - sizes.of(caption_px) - sizes.gap(3);
+  const int rows = std::clamp(static_cast<int>(tall / (tag_height() + 2)), 1, 3);
   const auto count = static_cast<int>(firing.blades.size());
   const int across = (count + rows - 1) / rows;
   double x = std::max({from + 2, left() + 2, taken.tags});
+  double wide = 0;
+  for (const std::string& number : firing.blades) wide = std::max(wide, tag_width(gc, number) + 3);
+  if (x + across * wide > room_to) {
+    taken.tags = draw_numbers(gc, firing, x, foot + 2, room_to - x, rows);
+    return;
+  }
   for (int column = 0; column < across; ++column) {
     double widest = 0;
     for (int row = 0; row < rows; ++row) {

@@ -33,7 +33,12 @@ class KilnCanvas final : public Canvas {
   struct Taken {  // how far captions and tags of a lane reach already
     double caption = 0, tags = 0;
   };
-  void draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane, Taken& taken);
+  /// `room_to`: where the next firing of the lane begins.
+  void draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane,
+                 double room_to, Taken& taken);
+  /// Returns where the box of numbers ends.
+  double draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& firing, double x, double foot,
+                      double room, int rows);
   void draw_trial(wxGraphicsContext& gc);
   void draw_key(wxGraphicsContext& gc);
   void stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane);

@@ -38,7 +38,7 @@ void Stage::lay_out(const desk::Picture& picture) {
   bool alone = false;
   if (std::holds_alternative<desk::KilnBoard>(picture)) {
     above = kiln_;
-    above_share = 3;
+    above_share = 5;
   } else if (std::holds_alternative<desk::LifeLine>(picture)) {
     above = life_;
   } else if (std::holds_alternative<desk::FamilyTree>(picture)) {

@@ -22,6 +22,25 @@ void hardening(test::SmallShop& shop, minutes loaded_ago) {
       .set("position", 1).insert(shop.shop);
 }
 
+// Blade 62 in the same firing.
+void second_blade(test::SmallShop& shop) {
+  db::Query firing(shop.shop, "SELECT max(id) AS id FROM firing");
+  REQUIRE(firing.next());
+  const auto blade = db::Row("blade")
+                         .set("number", 62)
+                         .set("title", "Hunter")
+                         .set("construction", "monosteel")
+                         .set("grade", "1084")
+                         .set("length_nm", Length::millimetres(110))
+                         .set("started_at", shop.now())
+                         .insert(shop.shop);
+  db::Row("firing_blade")
+      .set("firing_id", firing.integer("id"))
+      .set("blade_id", blade)
+      .set("position", 2)
+      .insert(shop.shop);
+}
+
 }  // namespace
 
 TEST_CASE("the bench names the blade to take out and what its target records") {
@@ -51,6 +70,29 @@ TEST_CASE("when all are quenched the clock to the temper is what counts") {
   CHECK(bench.sentence == "All are quenched");
   CHECK_FALSE(bench.record);
   CHECK(bench.wait == "1:25:00");  // 90 minutes allowed, 5 of them gone
+}
+
+TEST_CASE("the quench logged last can be taken back, and stays readable") {
+  test::SmallShop shop;
+  hardening(shop, minutes{20});
+  CHECK_FALSE(bench_view(shop.sight()).undo);
+  const auto entry = shop.logged("harden", shop.now() - minutes{5});
+  const BenchView bench = bench_view(shop.sight());
+  REQUIRE(bench.undo);
+  CHECK(bench.undo->action == "correct");
+  CHECK(bench.undo->fields.at("id") == std::to_string(entry));
+  CHECK(bench.undo->fields.at("field") == "all");
+}
+
+TEST_CASE("a blade put off comes last, and says who goes first") {
+  test::SmallShop shop;
+  hardening(shop, minutes{11});
+  CHECK(bench_view(shop.sight()).put_off.empty());  // nobody else waits
+  second_blade(shop);
+  CHECK(bench_view(shop.sight()).put_off == "Not yet, 62 first");
+  const BenchView bench = bench_view(shop.sight(), {"61"});
+  CHECK(bench.number == "62");
+  CHECK(bench.order.back().number == "61");
 }
 
 TEST_CASE("with no hardening at hand the bench says so") {

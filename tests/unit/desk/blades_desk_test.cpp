@@ -13,13 +13,45 @@ TEST_CASE("a quenched blade stands as not tempered, with the clock running") {
   shop.logged("harden", shop.now() - minutes{55});
   shop.step(1, "temper", Temperature::celsius(200));
   const PlaceView view = blade_view(shop.sight(), "61");
-  CHECK(view.next.sentence == "Next: temper at 200 °C 61");
+  CHECK(view.next.sentence == "Next: temper 61 at 200 °C");
   CHECK_THAT(view.next.why, Catch::Contains("Quenched, not tempered, since 55 min"));
+  REQUIRE(!view.next.offers.empty());
+  const auto& in = std::get<DoNow>(view.next.offers.front().deed);
+  CHECK(in.action == "log_temper");
+  CHECK(in.fields.at("blade") == "61");
+  CHECK(in.fields.at("kind") == "hold warm");
+  CHECK(in.fields.at("set") == "200 °C");
+}
+
+TEST_CASE("a blade in the oven stands as that, and its temper is logged from when it went in") {
+  test::SmallShop shop;
+  shop.logged("harden", shop.now() - minutes{155});
+  shop.step(1, "temper", Temperature::celsius(200));
+  shop.logged("hold warm", shop.now() - minutes{120});
+  const PlaceView view = blade_view(shop.sight(), "61");
+  CHECK_THAT(view.next.why, Catch::Contains("In the oven, since 2 h"));
   REQUIRE(!view.next.offers.empty());
   const auto& form = std::get<OpenForm>(view.next.offers.front().deed);
   CHECK(form.action == "log_temper");
-  CHECK(form.filled.at("blade") == "61");
   CHECK(form.filled.at("set") == "200 °C");
+  CHECK(form.filled.at("hold") == "2 h");
+  CHECK(form.filled.count("started") == 1);
+}
+
+TEST_CASE("once its temper is logged a blade is out of the oven") {
+  test::SmallShop shop;
+  shop.logged("harden", shop.now() - minutes{155});
+  shop.logged("hold warm", shop.now() - minutes{120});
+  shop.logged("temper", shop.now() - minutes{120});
+  shop.step(1, "temper", Temperature::celsius(205));
+  CHECK(blades_list(shop.sight()).list.row(0).under == "Tempered 1 of 2");
+}
+
+TEST_CASE("a snap temper is said beside the clock") {
+  test::SmallShop shop;
+  shop.logged("harden", shop.now() - minutes{60});
+  shop.logged("snap temper", shop.now() - minutes{50});
+  CHECK(blades_list(shop.sight()).list.row(0).under == "Snap temper, not tempered, since 1 h");
 }
 
 TEST_CASE("a blade tempered once of two says so") {
