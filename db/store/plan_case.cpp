@@ -216,6 +216,7 @@ class CaseMaker {
       else set_gap(op, before, bench + waiting, step);
       plan.operations.push_back(op);
       chain.steps.push_back(step.id);
+      chain.names.push_back(step.operation);
       before = step.operation;
       bench = waiting = bench_after = waiting_after = {};
     }

@@ -25,6 +25,7 @@ struct ShopCase {
   struct Chain {
     blade::BladeId blade;
     std::vector<blade::RouteStepId> steps;  ///< by operation of the case
+    std::vector<std::string> names;         ///< "temper", by operation of the case
   };
   std::map<std::string, Chain> chains;              ///< by blade id of the case: its number
   std::map<std::string, kiln::KilnId> kilns;        ///< by kiln id of the case: its name

@@ -32,7 +32,13 @@ db::FiringRow row_of(const db::ShopCase& shop, const kiln::Firing& firing) {
   row.energy = firing.energy;
   for (const kiln::FiringBlade& member : firing.blades) {
     for (const auto& [name, chain] : shop.chains) {
-      if (chain.blade == member.blade) row.members.push_back({std::stoll(name), row.kind, {}, {}, {}, {}});
+      if (chain.blade != member.blade) continue;
+      const auto step = std::find(chain.steps.begin(), chain.steps.end(), member.step);
+      const std::string operation =
+          step == chain.steps.end()
+              ? row.kind
+              : chain.names[static_cast<std::size_t>(step - chain.steps.begin())];
+      row.members.push_back({std::stoll(name), operation, {}, {}, {}, {}});
     }
   }
   return row;
