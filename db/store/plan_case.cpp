@@ -188,7 +188,7 @@ class CaseMaker {
     kiln::PlanBlade plan;
     plan.id = number;
     plan.length_mm = static_cast<int>((length.nanometres() + 999'999) / 1'000'000);
-    ShopCase::Chain chain{id, {}};
+    ShopCase::Chain chain{id, {}, {}};
     Duration bench{}, waiting{}, bench_after{}, waiting_after{};
     std::string before;
     const auto running = running_step(id);
