@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "db/listing/blade_rows.h"
 
+#include <fmt/format.h>
+
 #include "db/row.h"
+#include "domain/blade/finding_kind.h"
 
 namespace tangmark::db {
 namespace {
@@ -23,7 +26,8 @@ SELECT b.number, b.title, b.construction, b.grade, b.length_nm, c.number AS comm
        AND NOT EXISTS (SELECT 1 FROM log_entry s WHERE s.blade_id = b.id AND s.supersedes_id = q.id))) AS tempers,
   (SELECT count(*) FROM route_step r WHERE r.blade_id = b.id AND r.operation = 'temper'
      AND r.done_at IS NULL AND r.skipped_why IS NULL) AS tempers_ahead,
-  EXISTS (SELECT 1 FROM finding f WHERE f.blade_id = b.id AND f.decision = 'open') AS open_finding
+  EXISTS (SELECT 1 FROM finding f WHERE f.blade_id = b.id AND f.decision = 'open'
+     AND (f.affects = 1 OR f.kind NOT IN (SELECT value FROM json_each(?1)))) AS open_finding
 FROM blade b
 LEFT JOIN item i ON i.id = b.item_id
 LEFT JOIN commission c ON c.id = i.commission_id
@@ -40,6 +44,15 @@ LEFT JOIN route_step next ON next.id = (SELECT r.id FROM route_step r WHERE r.bl
 )sql";
 constexpr const char* in_order =
     "ORDER BY b.delivered_at IS NOT NULL OR b.scrapped_at IS NOT NULL, b.number DESC";
+
+// Kinds of finding that are a result and no fault, as a JSON list.
+std::string result_kinds() {
+  std::string list;
+  for (const blade::KnownFinding& known : blade::known_findings()) {
+    if (!known.fault) list += fmt::format("{}\"{}\"", list.empty() ? "" : ",", known.kind);
+  }
+  return "[" + list + "]";
+}
 
 BladeRow blade_of(const Query& query) {
   BladeRow row;
@@ -72,6 +85,7 @@ BladeRow blade_of(const Query& query) {
 std::vector<BladeRow> blades_where(const ShopFile& shop, const char* condition) {
   std::vector<BladeRow> rows;
   Query query(shop, std::string(blades_statement) + condition + in_order);
+  query.bind(result_kinds());
   while (query.next()) rows.push_back(blade_of(query));
   return rows;
 }
@@ -85,7 +99,8 @@ std::vector<BladeRow> blades_in_shop(const ShopFile& shop) {
 }
 
 std::optional<BladeRow> blade_row(const ShopFile& shop, std::int64_t number) {
-  Query query(shop, std::string(blades_statement) + "WHERE b.number = ?");
+  Query query(shop, std::string(blades_statement) + "WHERE b.number = ?2");
+  query.bind(result_kinds());
   query.bind(number);
   if (!query.next()) return std::nullopt;
   return blade_of(query);
@@ -165,9 +180,11 @@ SELECT f.number, f.at, f.kind, f.words, f.place, f.decision, f.affects
 FROM finding f JOIN blade b ON b.id = f.blade_id WHERE b.number = ? ORDER BY f.at, f.id)sql");
   query.bind(blade_number);
   while (query.next()) {
-    rows.push_back({query.integer("number"), query.instant("at"), query.text("kind"),
-                    query.text("words"), query.text("place"), query.text("decision"),
-                    query.yes("affects")});
+    FindingRow row{query.integer("number"), query.instant("at"),     query.text("kind"),
+                   query.text("words"),     query.text("place"),     query.text("decision"),
+                   query.yes("affects")};
+    row.waits = row.decision == "open" && (row.affects || !blade::is_result(row.kind));
+    rows.push_back(std::move(row));
   }
   return rows;
 }

@@ -84,6 +84,7 @@ struct FindingRow {
   Instant at;
   std::string kind, words, place, decision;
   bool affects = false;
+  bool waits = false;  ///< for the maker's decision; a pattern that came out waits for none
 };
 std::vector<FindingRow> finding_rows(const ShopFile& shop, std::int64_t blade_number);
 

@@ -72,6 +72,11 @@ Section log_section(const Sight& sight, const std::vector<db::LogRow>& log) {
   return section;
 }
 
+std::string decision_words(const db::FindingRow& finding) {
+  if (finding.decision != "open") return finding.decision;
+  return finding.waits ? "not decided" : "came out so";
+}
+
 Section findings_section(const Sight& sight, const std::vector<db::FindingRow>& findings) {
   Section section;
   section.title = "Found";
@@ -79,9 +84,9 @@ Section findings_section(const Sight& sight, const std::vector<db::FindingRow>& 
   for (const db::FindingRow& finding : findings) {
     TableRow row;
     row.cells = {when(sight, finding.at), sentence_case(finding.kind) + ": " + finding.words, finding.place,
-                 finding.decision == "open" ? "not decided" : finding.decision};
-    row.strong = finding.decision == "open";
-    if (finding.decision == "open") {
+                 decision_words(finding)};
+    row.strong = finding.waits;
+    if (finding.waits) {
       row.offers = {{"Settle", OpenForm{"settle_finding", {{"finding", std::to_string(finding.number)}}}, "", ""}};
     }
     section.table.rows.push_back(std::move(row));
@@ -174,8 +179,7 @@ LifeLine life_of(const Sight& sight, const db::BladeRow& blade) {
   }
   for (const db::FindingRow& finding : db::finding_rows(sight.shop, blade.number)) {
     past.emplace_back(finding.at, LifeEvent{sentence_case(finding.kind), when(sight, finding.at),
-                                            finding.decision == "open" ? "not decided" : finding.decision, {}, true,
-                                            true});
+                                            decision_words(finding), {}, true, true});
   }
   std::stable_sort(past.begin(), past.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
   LifeLine life;
@@ -198,7 +202,7 @@ LifeLine life_of(const Sight& sight, const db::BladeRow& blade) {
 
 Typed open_finding_filled(const Sight& sight, std::int64_t blade_number) {
   for (const db::FindingRow& finding : db::finding_rows(sight.shop, blade_number)) {
-    if (finding.decision == "open") return {{"finding", std::to_string(finding.number)}};
+    if (finding.waits) return {{"finding", std::to_string(finding.number)}};
   }
   return {};
 }

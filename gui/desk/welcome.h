@@ -11,9 +11,9 @@
 
 namespace tangmark::desk {
 
-/// What is shown before a shop is open: open one, begin a new one, or look at the demo shop.
+/// What is shown before a shop is open: open one, or begin a new one.
 PlaceView welcome_view();
-/// The form of "open_shop", "new_shop" or "demo_shop".
+/// The form of "open_shop" or "new_shop".
 Form welcome_form(const std::string& name);
 /// Does what the form asks and names the shop file to open. A path where something already is stays
 /// untouched and is refused.

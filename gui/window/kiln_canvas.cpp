@@ -11,7 +11,8 @@
 namespace tangmark::window {
 namespace {
 
-constexpr int names_px = 124;   // the column of kiln names
+constexpr int inset_px = 8;     // keeps words off the frame that shows the focus
+constexpr int names_px = 132;   // the column of kiln names
 constexpr int head_px = 40;     // the row of hours
 constexpr int foot_px = 32;     // the key of colours
 constexpr int caption_px = 20;  // above each curve
@@ -80,6 +81,7 @@ double KilnCanvas::y_of(double celsius, std::size_t lane) const {
 }
 
 void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
+  tag_places_.clear();
   if (board_.lanes.empty()) return;
   draw_time(gc);
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) draw_lane(gc, lane);
@@ -140,11 +142,11 @@ void KilnCanvas::draw_time(wxGraphicsContext& gc) {
 void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
   const Sizes& sizes = look().sizes;
   const desk::BoardLane& kiln = board_.lanes[lane];
-  const double top = lane_top(lane), width = left() - sizes.gap(1);
-  draw_text(gc, shortened(gc, kiln.name, text_pen(true), width), 0, top + sizes.of(4), text_pen(true));
-  draw_text(gc, shortened(gc, kiln.now, text_pen(false), width), 0, top + sizes.of(24), text_pen(false));
+  const double top = lane_top(lane), x = sizes.of(inset_px), width = left() - x - sizes.gap(1);
+  draw_text(gc, shortened(gc, kiln.name, text_pen(true), width), x, top + sizes.of(4), text_pen(true));
+  draw_text(gc, shortened(gc, kiln.now, text_pen(false), width), x, top + sizes.of(24), text_pen(false));
   const Pen grey{sizes.note(), false, look().palette.second_ink};
-  draw_text(gc, shortened(gc, kiln.state, grey, width), 0, top + sizes.of(46), grey);
+  draw_text(gc, shortened(gc, kiln.state, grey, width), x, top + sizes.of(46), grey);
   gc.PushState();
   gc.Clip(left(), top, GetClientSize().x - left(), lane_height());
   for (const desk::BoardFiring& firing : kiln.firings) draw_firing(gc, firing, lane);
@@ -152,7 +154,7 @@ void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
   for (std::size_t i = 0; i < kiln.firings.size(); ++i) {
     const bool last = i + 1 == kiln.firings.size();
     const double room_to = last ? GetClientSize().x : x_of(kiln.firings[i + 1].start);
-    draw_tags(gc, kiln.firings[i], lane, room_to, taken);
+    draw_tags(gc, {lane, i}, room_to, taken);
   }
   gc.PopState();
 }
@@ -233,8 +235,9 @@ double KilnCanvas::draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& 
   return x + widest + sizes.of(8);
 }
 
-void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane,
-                           double room_to, Taken& taken) {
+void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken) {
+  const std::size_t lane = of.lane;
+  const desk::BoardFiring& firing = board_.lanes[lane].firings[of.firing];
   const Sizes& sizes = look().sizes;
   const bool chosen = firing.id == board_.selected;
   const double from = x_of(firing.start);
@@ -260,6 +263,7 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firin
   for (const std::string& number : firing.blades) wide = std::max(wide, tag_width(gc, number) + 3);
   if (x + across * wide > room_to) {
     taken.tags = draw_numbers(gc, firing, x, foot + 2, room_to - x, rows);
+    tag_places_.push_back({of, {x, foot - tall, taken.tags - x, tall}});
     return;
   }
   for (int column = 0; column < across; ++column) {
@@ -272,6 +276,8 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firin
     }
     x += widest + 3;
   }
+  tag_places_.push_back({of, {from, foot - rows * (tag_height() + 2.0), x - from,
+                              rows * (tag_height() + 2.0)}});
   taken.tags = x;
 }
 
@@ -304,8 +310,9 @@ void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
 void KilnCanvas::draw_key(wxGraphicsContext& gc) {
   const Sizes& sizes = look().sizes;
   const double y = lane_top(board_.lanes.size() - 1) + lane_height();
-  draw_text(gc, "White: someone at the bench. Thick line: recorded. Dashed: old place.", 0, y, note_pen());
-  double x = GetClientSize().x;
+  draw_text(gc, "White: someone at the bench. Thick line: recorded. Dashed: old place.",
+            sizes.of(inset_px), y, note_pen());
+  double x = GetClientSize().x - sizes.of(inset_px);
   for (int celsius : {1060, 780, 600, 295, 275, 255, 200}) {
     const std::string figure = std::to_string(celsius);
     x -= text_width(gc, figure, note_pen());
@@ -328,6 +335,9 @@ std::optional<KilnCanvas::Hit> KilnCanvas::hit(wxPoint at) const {
         return Hit{lane, i};
       }
     }
+  }
+  for (const TagPlace& tags : tag_places_) {
+    if (tags.where.Contains(wxPoint2DDouble(at))) return tags.of;
   }
   return std::nullopt;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <wx/geometry.h>
+
 #include <functional>
 #include <optional>
 #include <string>
@@ -25,6 +27,9 @@ class KilnCanvas final : public Canvas {
   void show(desk::KilnBoard board);
 
  private:
+  struct Hit {
+    std::size_t lane = 0, firing = 0;
+  };
   void draw(wxGraphicsContext& gc, wxSize size) override;
   void draw_time(wxGraphicsContext& gc);
   void draw_lane(wxGraphicsContext& gc, std::size_t lane);
@@ -34,8 +39,7 @@ class KilnCanvas final : public Canvas {
     double caption = 0, tags = 0;
   };
   /// `room_to`: where the next firing of the lane begins.
-  void draw_tags(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane,
-                 double room_to, Taken& taken);
+  void draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken);
   /// Returns where the box of numbers ends.
   double draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& firing, double x, double foot,
                       double room, int rows);
@@ -49,9 +53,6 @@ class KilnCanvas final : public Canvas {
   double lane_top(std::size_t lane) const;
   double lane_height() const;
   double left() const;
-  struct Hit {
-    std::size_t lane = 0, firing = 0;
-  };
   std::optional<Hit> hit(wxPoint at) const;
   const desk::BoardFiring* selected() const;
   std::optional<Hit> find(const std::string& id) const;
@@ -64,6 +65,11 @@ class KilnCanvas final : public Canvas {
 
   Answers answers_;
   desk::KilnBoard board_;
+  struct TagPlace {
+    Hit of;
+    wxRect2DDouble where;
+  };
+  std::vector<TagPlace> tag_places_;  ///< as drawn last: a blade's tag takes its firing with it
   struct Drag {
     Hit from;
     int grabbed_x = 0;
