@@ -12,6 +12,7 @@
 #include "db/shop_file.h"
 #include "domain/measure/outcome.h"
 #include "domain/measure/when.h"
+#include "domain/steel/step_advice.h"
 
 namespace tangmark::db {
 
@@ -40,6 +41,8 @@ using Given = std::map<std::string, std::string, std::less<>>;
 struct ActionResult {
   std::string number;                 ///< number or tag of what was made; may be empty
   std::vector<std::string> warnings;  ///< sentences; the work was done all the same
+  std::vector<steel::Advice>
+      advice{};  ///< what the steel desk says about it; what to heed is also warned of
 };
 
 class Work;

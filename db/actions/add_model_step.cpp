@@ -3,6 +3,7 @@
 #include "db/actions/commission_action_list.h"
 #include "db/row.h"
 #include "db/store/model_store.h"
+#include "db/store/step_advice_reader.h"
 #include "domain/blade/operation.h"
 
 namespace tangmark::db {
@@ -32,6 +33,21 @@ void check_step(Work& work, Form& form, const ModelStep& step) {
               "Give both, or neither."});
 }
 
+// A blade as the model makes it, before there is one.
+std::vector<steel::Advice> advice_of(const Work& work, const Model& model, const ModelStep& step) {
+  blade::Blade made;
+  made.grade = model.grade;
+  made.thickness = model.blank_thickness;
+  const BladeOnRecord record{{blade::BladeId{0}, std::move(made)}, {}, {}, {}, {}, {}};
+  blade::RouteStep planned{.blade = blade::BladeId{0}};
+  planned.operation = step.operation;
+  planned.temperature = step.temperature;
+  planned.soak = step.soak;
+  planned.medium = step.medium;
+  planned.cool_per_h = step.cool_per_h;
+  return advice_on(work.shop(), record, planned, work.settings().temperature_unit);
+}
+
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
   // Without a model the form is refused below; any id may stand in until then.
@@ -54,6 +70,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   step.note = form.maybe_text("note");
   check_step(work, form, step);
   if (form.refused()) return form.problems();
+  work.advise(advice_of(work, *model, step));
   step.position = static_cast<std::int64_t>(steps_of_model(work.shop(), model->id).size()) + 1;
   insert_model_step(work.shop(), step);
   return work.done(std::to_string(step.position));

@@ -9,6 +9,7 @@
 #include "db/store/operation_store.h"
 #include "db/store/reading_store.h"
 #include "db/store/route_store.h"
+#include "db/store/step_advice_reader.h"
 #include "domain/blade/hardening_rules.h"
 #include "domain/blade/log_rules.h"
 #include "domain/blade/tempering_rules.h"
@@ -130,6 +131,7 @@ std::optional<LogEntryId> write_log(Work& work, const KeptBlade& blade, LogEntry
   const bool heated_again =
       std::any_of(caught.begin(), caught.end(), [](const Caught& c) { return c.number == 12; });
   if (heated_again) take_back_old_heat(work, record, entry);
+  work.advise(advice_on(work.shop(), record, entry, work.settings().temperature_unit));
   const LogEntryId id = insert_log_entry(work.shop(), entry);
   if (entry.step) store_step_done(work.shop(), *entry.step, end_of(entry));
   return id;

@@ -7,6 +7,7 @@
 #include "db/row.h"
 #include "db/store/kiln_store.h"
 #include "db/store/plan_case.h"
+#include "db/store/step_advice_reader.h"
 #include "domain/kiln/kiln_check.h"
 #include "domain/kiln/plan_catches.h"
 
@@ -93,6 +94,7 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
   if (!firing) return Problem{"blades", "These blades make no firing.", "Fire blades of one kind of heat together."};
   firing->number = work.next_number("firing");
   firing->locked = form.yes("locked");
+  work.advise(advice_on(work.shop(), *firing, work.settings().temperature_unit));
   add(work.shop(), *firing);
   return work.done(std::to_string(firing->number));
 }
@@ -132,6 +134,7 @@ Outcome<ActionResult> move_one(Work& work, Form& form) {
   if (!moved) return Problem{"start", "The firing cannot be there.", "Choose another time or kiln."};
   moved->number = firing->number;
   moved->locked = firing->locked;
+  work.advise(advice_on(work.shop(), *moved, work.settings().temperature_unit));
   change(work.shop(), firing->id, *moved);
   return work.done(std::to_string(moved->number));
 }

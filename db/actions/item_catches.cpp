@@ -3,6 +3,7 @@
 
 #include "db/store/commission_store.h"
 #include "db/store/family_tree.h"
+#include "db/store/grade_store.h"
 #include "db/store/lot_store.h"
 #include "db/store/money_store.h"
 #include "domain/commission/commission_step.h"
@@ -75,7 +76,7 @@ Catches piece_catches(Work& work, const KeptItem& item, const stock::KeptPiece& 
   Catches all;
   add(all, stock::used_twice(piece));
   add(all, stock::steel_differs(item.grade, grades_of(work.shop(), piece.id), piece.tag,
-                                steel::GradeBook::published()));
+                                grade_book(work.shop())));
   const auto commission = commission_of(work.shop(), item);
   std::optional<CustomerId> customer;
   if (commission) customer = commission->customer;

@@ -3,6 +3,7 @@
 #include "db/actions/shop_action_list.h"
 #include "db/actions/work.h"
 #include "db/row.h"
+#include "domain/steel/grade.h"
 
 namespace tangmark::db {
 namespace {
@@ -36,6 +37,8 @@ Outcome<ActionResult> grade(Work& work, Form& form) {
     form.add({"harden_to", "The hardening window has no lower and upper end.", "Give both, the lower one first."});
   if (temper_low.has_value() != temper_high.has_value() || (temper_low && *temper_high < *temper_low))
     form.add({"temper_to", "The tempering window has no lower and upper end.", "Give both, the lower one first."});
+  if (const auto read = steel::parse_limits(limits, "limits"); !read && form.has("limits"))
+    for (const Problem& problem : read.problems()) form.add(problem);
   if (form.refused()) return form.problems();
   if (is_taken(work.shop(), "own_grade", name))
     return Problem{"name", "The shop has this grade already.", "Choose another name."};

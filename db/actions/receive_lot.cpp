@@ -3,6 +3,7 @@
 #include "db/actions/lot_bars.h"
 #include "db/actions/lot_file.h"
 #include "db/actions/stock_action_list.h"
+#include "db/store/grade_store.h"
 #include "db/store/lot_store.h"
 #include "domain/steel/analysis_check.h"
 
@@ -69,7 +70,8 @@ void remark_on_steel(Work& work, const Lot& lot) {
     work.warn("No paper says that this is " + *lot.grade +
               "; ask for a document now, later is usually too late.");
   if (!lot.grade || !lot.analysis) return;
-  const steel::Grade* grade = steel::GradeBook::published().find(*lot.grade);
+  const steel::GradeBook book = grade_book(work.shop());
+  const steel::Grade* grade = book.find(*lot.grade);
   if (!grade) return;
   for (const std::string& remark :
        steel::check_analysis(steel::parse_composition(*lot.analysis, "analysis").value_or({}),

@@ -5,6 +5,7 @@
 #include "db/actions/blade_action_list.h"
 #include "db/store/operation_store.h"
 #include "db/store/route_store.h"
+#include "db/store/step_advice_reader.h"
 
 namespace tangmark::db {
 namespace {
@@ -61,6 +62,8 @@ Outcome<ActionResult> add(Work& work, Form& form) {
   const auto route = route_of(work.shop(), blade->id);
   const std::int64_t end = route.empty() ? 1 : route.back().position + 1;
   step.position = std::min(position.value_or(end), end);
+  work.advise(advice_on(work.shop(), load_record(work.shop(), *blade), step,
+                        work.settings().temperature_unit));
   make_room_on_route(work.shop(), blade->id, step.position);
   insert_route_step(work.shop(), step);
   return work.done(std::to_string(step.position));

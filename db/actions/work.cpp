@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/work.h"
 
+#include <algorithm>
+
 #include "db/row.h"
 #include "db/store/settings_store.h"
 
@@ -61,6 +63,17 @@ bool Work::passes(const Catches& caught) {
   bool all = true;
   for (const Caught& one : caught) all = passes(Catch(one)) && all;
   return all;
+}
+
+void Work::advise(const std::vector<steel::Advice>& advice) {
+  for (const steel::Advice& one : advice) {
+    const bool said = std::any_of(advice_.begin(), advice_.end(), [&](const steel::Advice& other) {
+      return other.sentence == one.sentence;
+    });
+    if (said) continue;
+    advice_.push_back(one);
+    if (one.heed) warn(one.sentence);
+  }
 }
 
 }  // namespace tangmark::db

@@ -39,8 +39,14 @@ class Work {
   const Problems& problems() const { return problems_; }
   void warn(std::string sentence) { warnings_.push_back(std::move(sentence)); }
 
-  /// The result, carrying all warnings.
-  ActionResult done(std::string number = {}) const { return {std::move(number), warnings_}; }
+  /// Hands on what the steel desk says; what is to be heeded becomes a warning, too. A sentence
+  /// said already (of another blade of the batch) is not said again.
+  void advise(const std::vector<steel::Advice>& advice);
+
+  /// The result, carrying all warnings and advice.
+  ActionResult done(std::string number = {}) const {
+    return {std::move(number), warnings_, advice_};
+  }
 
  private:
   ShopFile& shop_;
@@ -50,6 +56,7 @@ class Work {
   commission::ShopSettings settings_;
   Problems problems_;
   std::vector<std::string> warnings_;
+  std::vector<steel::Advice> advice_;
 };
 
 }  // namespace tangmark::db

@@ -47,7 +47,8 @@ std::vector<LotRow> lot_rows(const ShopFile& shop) {
   std::vector<LotRow> rows;
   Query query(shop, R"sql(
 SELECT l.number, l.kind, l.name, l.supplier, l.grade, l.document, l.melt_number, cu.name AS owner, l.species,
-  l.unit, l.condition, l.thickness_nm, l.width_nm, l.diameter_nm, l.mark_matched, l.returned_at,
+  l.unit, l.condition, l.analysis, l.thickness_nm, l.width_nm, l.diameter_nm, l.mark_matched,
+  l.returned_at,
   l.received_at, l.quantity_ppm, l.floor_ppm, l.expires_on, l.price_minor, l.currency,
   (SELECT count(*) FROM piece p WHERE p.lot_id = l.id AND p.state = 'on hand') AS pieces,
   (SELECT coalesce(sum(p.mass_ug), 0) FROM piece p WHERE p.lot_id = l.id AND p.state = 'on hand') AS on_hand_ug,
@@ -70,6 +71,7 @@ ORDER BY l.kind <> 'steel', l.number DESC)sql");
     row.species = query.text("species");
     row.unit = query.text("unit");
     row.condition = query.text("condition");
+    row.analysis = query.text("analysis");
     row.thickness = query.maybe_length("thickness_nm");
     row.width = query.maybe_length("width_nm");
     row.diameter = query.maybe_length("diameter_nm");

@@ -19,6 +19,7 @@ namespace tangmark::db {
 struct LotRow {
   std::int64_t number = 0;
   std::string kind, name, supplier, grade, document, melt_number, owner, species, unit, condition;
+  std::string analysis;  ///< "C:0.85,Mn:0.71", empty for none
   std::optional<Length> thickness, width, diameter;
   bool mark_matched = false;
   bool returned = false;

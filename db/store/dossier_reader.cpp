@@ -181,36 +181,4 @@ Outcome<cert::Dossier> read_dossier(const ShopFile& shop, std::string_view blade
   return Gatherer(shop, q).gather();
 }
 
-steel::GradeBook grade_book(const ShopFile& shop) {
-  steel::GradeBook book = steel::GradeBook::published();
-  Query q(shop, "SELECT * FROM own_grade ORDER BY id");
-  while (q.next()) {
-    steel::Grade grade;
-    grade.name = q.text("name");
-    grade.source = q.text("source");
-    grade.origin = steel::GradeOrigin::entered_by_shop;
-    const std::string limits = q.text("limits");
-    for (std::size_t from = 0; from < limits.size();) {
-      const auto comma = std::min(limits.find(',', from), limits.size());
-      const std::string part = limits.substr(from, comma - from);
-      from = comma + 1;
-      const auto colon = part.find(':');
-      if (colon == std::string::npos) continue;
-      const auto element = steel::element_of(part.substr(0, colon));
-      if (!element) continue;
-      if (auto limit = steel::parse_limit(*element, part.substr(colon + 1), "limits")) grade.limits.push_back(*limit);
-    }
-    if (!q.is_null("harden_lo_k1800")) {
-      steel::HeatTreatWindow window;
-      window.operation = "harden";
-      window.low = q.temperature("harden_lo_k1800");
-      window.high = q.temperature("harden_hi_k1800");
-      window.source = grade.source;
-      grade.windows.push_back(window);
-    }
-    if (auto with = book.with(grade)) book = *with;
-  }
-  return book;
-}
-
 }  // namespace tangmark::db

@@ -7,15 +7,11 @@
 
 #include "db/shop_file.h"
 #include "domain/certificate/dossier.h"
-#include "domain/steel/grade.h"
 
 namespace tangmark::db {
 
 /// Everything the shop's record says about one blade, gathered from all its tables. Decides nothing:
 /// what may be said of it is the certificate room's affair. Refuses an unknown blade number.
 Outcome<certificate::Dossier> read_dossier(const ShopFile& shop, std::string_view blade_number);
-
-/// The published grades together with those this shop entered.
-steel::GradeBook grade_book(const ShopFile& shop);
 
 }  // namespace tangmark::db

@@ -2,6 +2,7 @@
 #include "db/store/lot_store.h"
 
 #include "db/row.h"
+#include "db/store/grade_store.h"
 #include "domain/steel/grade.h"
 #include "domain/stock/steel_match.h"
 
@@ -129,7 +130,7 @@ std::optional<KeptLot> latest_lot_of_grade(const ShopFile& shop, std::string_vie
   Query query(shop,
               "SELECT * FROM lot WHERE kind = 'steel' AND owner_id IS NULL AND grade IS NOT NULL "
               "AND price_minor > 0 ORDER BY received_at DESC, number DESC");
-  const auto& book = steel::GradeBook::published();
+  const steel::GradeBook book = grade_book(shop);
   while (query.next())
     if (same_grade(query.text("grade"), grade, book)) return lot_from(query);
   return std::nullopt;

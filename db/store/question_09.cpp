@@ -2,6 +2,7 @@
 #include <set>
 
 #include "db/row.h"
+#include "db/store/grade_store.h"
 #include "db/store/item_store.h"
 #include "db/store/lot_store.h"
 #include "db/store/model_store.h"
@@ -32,10 +33,11 @@ struct Need {
 };
 Need still_needed(const ShopFile& shop, const std::string& grade, const ShopSettings& settings) {
   Need need;
+  const steel::GradeBook book = grade_book(shop);
   for (const KeptItem& item : open_items(shop)) {
     bool wants = false;
     for (const std::string& named : stock::grades_named(item.grade.value_or("")))
-      wants = wants || stock::same_grade(named, grade, steel::GradeBook::published());
+      wants = wants || stock::same_grade(named, grade, book);
     if (!wants || has_its_steel(shop, item)) continue;
     ++need.items;
     const auto model = item.model ? load_model(shop, *item.model) : std::nullopt;
@@ -85,10 +87,9 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
                 {}};
   Length available;
   std::set<std::string> melts;
+  const steel::GradeBook book = grade_book(shop);
   for (const auto& lot : list_lots(shop, stock::LotKind::steel)) {
-    if (lot.owner || !lot.grade ||
-        !stock::same_grade(*lot.grade, *grade, steel::GradeBook::published()))
-      continue;
+    if (lot.owner || !lot.grade || !stock::same_grade(*lot.grade, *grade, book)) continue;
     const auto left = availability_of_lot(shop, lot.id, settings.keep_at_least);
     if (left.pieces == 0) continue;
     available = available + left.available;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/store/family_tree.h"
+#include "db/store/grade_store.h"
 #include "db/store/model_store.h"
 #include "db/store/piece_store.h"
 #include "db/store/question_list.h"
@@ -24,11 +25,12 @@ std::vector<std::string> known_grades(const ShopFile& shop, const KeptPiece& pie
   return known;
 }
 
-bool is_of_grade(const std::vector<std::string>& grades, const commission::Model& model) {
+bool is_of_grade(const std::vector<std::string>& grades, const commission::Model& model,
+                 const steel::GradeBook& book) {
   if (!model.grade) return true;
   for (const std::string& wanted : grades_named(*model.grade))
     for (const std::string& grade : grades)
-      if (same_grade(wanted, grade, steel::GradeBook::published())) return true;
+      if (same_grade(wanted, grade, book)) return true;
   return false;
 }
 
@@ -41,6 +43,7 @@ bool is_shops_own(const ShopFile& shop, const KeptPiece& piece) {
 Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
   const auto settings = load_settings(shop);
   const auto models = list_models(shop);
+  const steel::GradeBook book = grade_book(shop);
   Answer answer{"What can I make from the offcuts I have?",
                 {},
                 {"Piece", "Grade", "Free length", "Mass", "Enough for"},
@@ -52,7 +55,7 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
     const auto grades = known_grades(shop, piece);
     std::string made;
     for (const auto& model : models)
-      if (holds_blank(piece, bar.available(), model) && is_of_grade(grades, model))
+      if (holds_blank(piece, bar.available(), model) && is_of_grade(grades, model, book))
         made += (made.empty() ? "" : ", ") + model.name;
     fitting += made.empty() ? 0 : 1;
     std::string grade;

@@ -29,6 +29,9 @@ extern const Question question_17;
 extern const Question question_18;
 extern const Question question_19;
 extern const Question question_20;
+// Of the steel desk.
+extern const Question question_21;
+extern const Question question_23;
 
 /// What was given under a key; nothing when it is missing or blank.
 std::optional<std::string> given_text(const Given& given, std::string_view key);

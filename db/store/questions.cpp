@@ -9,10 +9,11 @@ namespace tangmark::db {
 namespace {
 
 std::vector<Question> gathered() {
-  std::vector<Question> all{question_01, question_02, question_03, question_04, question_05, question_06, question_07, question_08,
-                            question_09, question_10, question_11, question_12, question_13, question_14,
-                            question_15, question_16, question_17, question_18, question_19,
-                            question_20};
+  std::vector<Question> all{question_01, question_02, question_03, question_04, question_05,
+                            question_06, question_07, question_08, question_09, question_10,
+                            question_11, question_12, question_13, question_14, question_15,
+                            question_16, question_17, question_18, question_19, question_20,
+                            question_21, question_23};
   std::sort(all.begin(), all.end(), [](const Question& a, const Question& b) { return a.number < b.number; });
   return all;
 }
@@ -46,8 +47,9 @@ Outcome<Answer> ask(const ShopFile& shop, int number, const Given& given, Instan
     if (Problems unknown = unknown_keys(question, given); !unknown.empty()) return unknown;
     return question.answer(shop, given, now);
   }
-  return Problem{"question", "There is no question " + std::to_string(number) + ".",
-                 "The questions go from 1 to 20."};
+  return Problem{
+      "question", "There is no question " + std::to_string(number) + ".",
+      "The questions go from 1 to " + std::to_string(all_questions().back().number) + "."};
 }
 
 std::optional<std::string> given_text(const Given& given, std::string_view key) {

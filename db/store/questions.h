@@ -23,7 +23,7 @@ struct Answer {
   friend bool operator==(const Answer&, const Answer&) = default;
 };
 
-/// One of the twenty questions (DEVELOPERS.md lists them), with what it must be told.
+/// One of the questions (DEVELOPERS.md lists them), with what it must be told.
 struct Question {
   int number;
   std::string_view words;  ///< "Which bar did blade 23 come from?"

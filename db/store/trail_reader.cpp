@@ -6,6 +6,7 @@
 
 #include "db/row.h"
 #include "db/store/dossier_reader.h"
+#include "db/store/grade_store.h"
 #include "domain/certificate/dossier_words.h"
 #include "domain/steel/composition.h"
 

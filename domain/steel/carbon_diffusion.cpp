@@ -13,6 +13,7 @@ namespace {
 constexpr double frequency_m2_s = 2.3e-5;
 constexpr double activation_j_mol = 148'000;
 constexpr double gas_constant_j_mol_k = 8.314462618;
+constexpr double most_diffusivity_m2_s = 1e-6;  // no element moves in solid steel so fast
 
 Problems faults_of(const CarbonProfile& profile) {
   Problems faults;
@@ -23,8 +24,8 @@ Problems faults_of(const CarbonProfile& profile) {
   };
   carbon("surface_wt", profile.surface_wt);
   carbon("initial_wt", profile.initial_wt);
-  if (!(profile.diffusivity_m2_s > 0)) {
-    faults.push_back({"diffusivity_m2_s", "The diffusivity must be above zero.",
+  if (!(profile.diffusivity_m2_s > 0 && profile.diffusivity_m2_s <= most_diffusivity_m2_s)) {
+    faults.push_back({"diffusivity_m2_s", "The diffusivity must be above zero and below 1e-6 m2/s.",
                       "For austenite at 950 C it is about 1.1e-11 m2/s."});
   }
   if (!(profile.hours > 0)) {

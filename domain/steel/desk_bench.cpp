@@ -15,21 +15,27 @@
 namespace tangmark::steel {
 namespace {
 
-Outcome<Density> density_of(const DeskInput& input) {
-  const auto figure = input.number("density_kg_m3");
-  if (!figure) return figure.problems();
-  if (!(*figure >= 500 && *figure <= 25'000) || *figure != std::floor(*figure)) {
-    return Problem{"density_kg_m3", "The density must be whole kg/m3 between 500 and 25000.",
-                   "Carbon steel is 7850; multiply g/cm3 by 1000."};
-  }
-  return Density{static_cast<std::int64_t>(*figure)};
+Outcome<double> density_of(const DeskInput& input) {
+  auto figure = input.number("density_kg_m3");
+  if (!figure || (*figure >= 500 && *figure <= 25'000)) return figure;
+  return Problem{"density_kg_m3", "The density must be between 500 and 25000 kg/m3.",
+                 "Carbon steel is 7850; multiply g/cm3 by 1000."};
+}
+
+// A density read from a sheet in lb/in3 is no whole kg/m3: between two whole ones mass is linear.
+template <class MassOf>
+double kilograms(double density, MassOf mass_of) {
+  const auto whole = static_cast<std::int64_t>(density);
+  const double less = mass_of(Density{whole}).in_kilograms();
+  const double more = mass_of(Density{whole + 1}).in_kilograms();
+  return std::lerp(less, more, density - static_cast<double>(whole));
 }
 
 Outcome<DeskAnswer> mass(const DeskInput& input) {
   Gather form;
   const auto section = form.take(input.one_of({"thickness_mm", "diameter_mm"}));
   const Length length = form.take(input.length("length_mm"));
-  const Density density = form.take(density_of(input));
+  const double density = form.take(density_of(input), 7850.0);
   if (form.refused()) return form.problems();
   if (section == 1) {
     if (input.has("width_mm")) {
@@ -37,12 +43,18 @@ Outcome<DeskAnswer> mass(const DeskInput& input) {
     }
     const Length diameter = form.take(input.length("diameter_mm"));
     if (form.refused()) return form.problems();
-    return DeskAnswer{{{"mass_kg", round_mass(length, diameter, density).in_kilograms()}}, {}};
+    return DeskAnswer{
+        {{"mass_kg",
+          kilograms(density, [&](Density d) { return round_mass(length, diameter, d); })}},
+        {}};
   }
   const Length width = form.take(input.length("width_mm"));
   const Length thickness = form.take(input.length("thickness_mm"));
   if (form.refused()) return form.problems();
-  return DeskAnswer{{{"mass_kg", bar_mass(length, width, thickness, density).in_kilograms()}}, {}};
+  return DeskAnswer{
+      {{"mass_kg",
+        kilograms(density, [&](Density d) { return bar_mass(length, width, thickness, d); })}},
+      {}};
 }
 
 Outcome<std::int64_t> whole(const DeskInput& input, std::string_view key) {
@@ -174,7 +186,11 @@ Outcome<DeskAnswer> fuel(const DeskInput& input) {
   const auto amount = input.above_zero(measures[which]);
   if (!amount) return amount.problems();
   const auto heat = fuel_heat(gas, static_cast<FuelMeasure>(which), *amount);
-  if (!heat) return heat.problems();
+  if (!heat) {
+    Problem problem = heat.problem();
+    if (problem.field == "amount") problem.field = measures[which];
+    return problem;
+  }
   return DeskAnswer{{{"energy_mj", btu_in_mj(heat->gross_btu)},
                      {"energy_kwh", btu_in_kwh(heat->gross_btu)},
                      {"energy_btu", heat->gross_btu},

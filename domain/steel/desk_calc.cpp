@@ -51,7 +51,7 @@ const std::vector<DeskCalculation>& desk_calculations() {
   static const std::vector<DeskCalculation> all = [] {
     std::vector<DeskCalculation> list;
     for (auto part : {bench_calculations(), temper_calculations(), hardening_calculations(),
-                      carbon_calculations(), money_calculations()}) {
+                      carbon_calculations(), grade_calculations(), money_calculations()}) {
       std::move(part.begin(), part.end(), std::back_inserter(list));
     }
     return list;

@@ -12,6 +12,7 @@ std::vector<DeskCalculation> bench_calculations();    ///< mass, layers, blend, 
 std::vector<DeskCalculation> hardening_calculations();  ///< critical, ms, hardenability, through
 std::vector<DeskCalculation> carbon_calculations();   ///< phases, carbon, decarb, equalize
 std::vector<DeskCalculation> temper_calculations();   ///< hardness, temper, expect
+std::vector<DeskCalculation> grade_calculations();    ///< grade, advice
 std::vector<DeskCalculation> money_calculations();    ///< loss, price
 
 /// Fields of a composition, for an answer.

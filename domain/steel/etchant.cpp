@@ -13,6 +13,8 @@ namespace {
 
 constexpr double water_g_ml = 0.998;
 constexpr double heavy_baume = 145;
+constexpr double most_ml = 1e6;
+constexpr double most_baume = 46.3;  // the strongest row, 44 weight per cent, as labels round it
 
 struct Row {
   double weight_percent;
@@ -57,11 +59,11 @@ Outcome<double> ferric_chloride_density_g_ml(double weight_percent) {
 
 Outcome<double> ferric_chloride_from_baume_wt(double degrees) {
   const double density = heavy_baume / (heavy_baume - degrees);
-  if (!(degrees >= 0 && degrees < heavy_baume) || density > rows().back().density_g_ml) {
+  if (!(degrees >= 0 && degrees < heavy_baume) || degrees > most_baume) {
     return Problem{"baume", "The Baume degree must lie between 0 and 46.3.",
                    "Check the label: stock is often 42 degrees."};
   }
-  const double heaviest = std::max(density, water_g_ml);
+  const double heaviest = std::clamp(density, water_g_ml, rows().back().density_g_ml);
   return between_rows(heaviest, &Row::density_g_ml, &Row::weight_percent);
 }
 
@@ -74,8 +76,9 @@ Outcome<EtchantMix> dilute_ferric_chloride(double have_wt, double want_wt, doubl
   };
   check_strength("have_wt", have_wt);
   check_strength("want_wt", want_wt);
-  if (!(make_ml > 0)) {
-    form.add({"make_ml", "The volume to make must be above zero.", "Give it in millilitres."});
+  if (!(make_ml > 0 && make_ml <= most_ml)) {
+    form.add({"make_ml", "The volume to make must be above zero and at most 1000 litres.",
+              "Give it in millilitres."});
   }
   if (want_wt > have_wt) {
     form.add({"want_wt", "The bath cannot be stronger than the stock it is made from.",

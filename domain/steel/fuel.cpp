@@ -15,6 +15,7 @@ constexpr double propane_lb_per_gal = 4.24;
 constexpr double propane_vapour_ft3_per_gal = 36.4;
 constexpr double natural_gas_btu_per_ft3 = 1037;
 constexpr double natural_gas_net_share = 0.902;
+constexpr double most_amount = 1e6;
 
 double propane_gallons(FuelMeasure measure, double amount) {
   switch (measure) {
@@ -28,8 +29,8 @@ double propane_gallons(FuelMeasure measure, double amount) {
 }  // namespace
 
 Outcome<FuelHeat> fuel_heat(FuelGas gas, FuelMeasure measure, double amount) {
-  if (!(amount > 0)) {
-    return Problem{"amount", "The amount of gas must be above zero.",
+  if (!(amount > 0 && amount <= most_amount)) {
+    return Problem{"amount", "The amount of gas must be above zero and at most a million units.",
                    "Weigh the cylinder before and after."};
   }
   if (gas == FuelGas::propane) {

@@ -2,6 +2,7 @@
 #include "domain/steel/grade.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "domain/steel/built_in_data.h"
 #include "domain/steel/data_table.h"
@@ -71,7 +72,8 @@ Composition middle_of_limits(const Grade& grade) {
       const double least = limit.least_percent.value_or(0.0);
       percent = limit.most_percent ? (least + *limit.most_percent) / 2 : least;
     }
-    middle = middle.with(limit.element, percent).value();
+    // Limits have few decimals, and so has their middle; the last bits of a sum are none of it.
+    middle = middle.with(limit.element, std::round(percent * 1e6) / 1e6).value();
   }
   return middle;
 }
@@ -103,6 +105,32 @@ Outcome<ElementLimit> parse_limit(Element element, std::string_view text, std::s
     return Problem{std::string(field), "The range runs downwards.", "Write the lower figure first."};
   }
   return limit;
+}
+
+Outcome<std::vector<ElementLimit>> parse_limits(std::string_view text, std::string_view field) {
+  std::vector<ElementLimit> limits;
+  Gather form;
+  for (const std::string_view part : split_outside_brackets(text, ',')) {
+    const std::size_t mark = part.find(':');
+    const std::string_view name = trimmed(part.substr(0, std::min(mark, part.size())));
+    const auto element = element_of(name);
+    if (mark == std::string_view::npos || !element) {
+      form.add({std::string(field),
+                "\"" + std::string(trimmed(part)) + "\" limits no known element.",
+                "Write limits as C:1.10-1.20,Mn:<=0.4,W:>=1.8."});
+      continue;
+    }
+    const bool twice = std::any_of(limits.begin(), limits.end(), [&](const ElementLimit& limit) {
+      return limit.element == *element;
+    });
+    if (twice) {
+      form.add({std::string(field), std::string(symbol(*element)) + " is limited twice.",
+                "Give one range for each element."});
+    }
+    limits.push_back(form.take(parse_limit(*element, part.substr(mark + 1), field)));
+  }
+  if (form.refused()) return form.problems();
+  return limits;
 }
 
 std::string to_text(const ElementLimit& limit) {

@@ -51,6 +51,9 @@ Composition middle_of_limits(const Grade& grade);
 /// Reads one limit: "0.70-0.80", "<=0.15", ">=0.15", "=0.68" (nominal). Refuses a range that runs
 /// downwards.
 Outcome<ElementLimit> parse_limit(Element element, std::string_view text, std::string_view field);
+/// Reads "C:0.70-0.80,Cr:<=0.15", each limit as parse_limit reads it. Refuses an unknown element,
+/// one named twice, and a text without any limit.
+Outcome<std::vector<ElementLimit>> parse_limits(std::string_view text, std::string_view field);
 /// "0.70-0.80 %", "at most 0.15 %", "at least 0.15 %", "about 0.68 %".
 std::string to_text(const ElementLimit& limit);
 

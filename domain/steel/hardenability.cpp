@@ -59,6 +59,8 @@ double factor_of(Element element, double percent) {
   return chosen->constant + chosen->linear * percent + chosen->square * percent * percent;
 }
 
+constexpr double most_carbon_wt = 2.14;
+
 double grain_scale(double grain) { return (1.70 - 0.09 * grain) / (1.70 - 0.09 * usual_grain); }
 
 }  // namespace
@@ -68,6 +70,11 @@ Outcome<Hardenability> hardenability(const Composition& composition, double grai
   if (!(grain >= 1 && grain <= 12)) {
     return Problem{"grain", "The grain size must lie between 1 and 12.",
                    "Use 7 when it was not measured."};
+  }
+  if (composition.weight_percent(Element::C) > most_carbon_wt) {
+    return Problem{"composition",
+                   "Above 2.14 % carbon it is cast iron, which this method does not know.",
+                   "Check the carbon."};
   }
   Hardenability result;
   result.di_in = 1;

@@ -7,6 +7,18 @@
 
 namespace tangmark::steel {
 
+std::string_view word_of(AdviceKind kind) {
+  switch (kind) {
+    case AdviceKind::window:
+      return "window";
+    case AdviceKind::estimate:
+      return "estimate";
+    case AdviceKind::caution:
+      break;
+  }
+  return "caution";
+}
+
 std::vector<Advice> advise(const HeatStep& step, const StepSteel& steel, TemperatureUnit unit) {
   std::vector<Advice> all = window_advice(step, steel.grade, unit);
   for (auto part : {iron_carbon_advice(step, steel, unit), quench_advice(step, steel, unit),

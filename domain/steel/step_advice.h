@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "domain/measure/length.h"
@@ -35,6 +36,9 @@ struct StepSteel {
 /// What a sentence of advice is: a comparison with a published window, an estimate of ours, or a caution
 /// for the maker's safety.
 enum class AdviceKind { window, estimate, caution };
+
+/// "window", "estimate", "caution".
+std::string_view word_of(AdviceKind kind);
 
 /// One sentence about a step. An estimate says so in its own words and is never a promise.
 struct Advice {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The steel desk from a terminal: computations by name.
+#include "db/store/grade_store.h"
 #include "domain/steel/desk_calc.h"
 #include "gui/command/desk_json.h"
 #include "gui/command/record_word.h"
@@ -33,6 +34,16 @@ void list_keys(const steel::DeskCalculation& calculation) {
   say_why(calculation);
 }
 
+// The published grades, with those of a shop before them when one is named. A shop that is only
+// asked for its grades is opened as it is, but never made.
+Outcome<steel::GradeBook> book_of(const Call& call) {
+  const auto path = call.option("shop");
+  if (!path) return steel::GradeBook::published();
+  auto shop = db::ShopFile::open(*path, call.now);
+  if (!shop) return shop.problems();
+  return db::grade_book(*shop);
+}
+
 Exit calc(const Call& call) {
   if (call.words.empty()) {
     list_calculations();
@@ -49,7 +60,9 @@ Exit calc(const Call& call) {
   const auto pairs = call.pairs(1);
   if (!pairs) return refused(call, pairs.problems());
   const std::vector<std::pair<std::string, std::string>> keys(pairs->begin(), pairs->end());
-  const auto answer = steel::run_desk_calculation(call.words[0], keys, steel::GradeBook::published());
+  const auto book = book_of(call);
+  if (!book) return refused(call, book.problems());
+  const auto answer = steel::run_desk_calculation(call.words[0], keys, *book);
   if (!answer) return refused(call, answer.problems());
   const Json fields = json_of(steel::DeskValue(answer->fields));
   if (call.has("json")) {
@@ -72,10 +85,23 @@ Exit calc(const Call& call) {
 
 std::vector<Word> desk_words() {
   const Option json{"json", "", "one JSON object on standard output"};
-  return {{"calc", "a computation of the steel desk; NAME alone lists keys, units, source",
-           "[NAME [key=value ...]]", 0, -1, {json, {"why", "", "say the source and the range"}}, calc},
-          {"kiln-record", "what a kiln record shows", "RECORD.csv", 1, 1,
-           {{"window", "LOW..HIGH", "the soak's window, such as 790C..815C"}, {"zone", "Z", "IANA zone of its wall clock"}, json},
+  return {{"calc",
+           "a computation of the steel desk; NAME alone lists keys, units, source",
+           "[NAME [key=value ...]]",
+           0,
+           -1,
+           {json,
+            {"why", "", "say the source and the range"},
+            {"shop", "FILE", "know the grades of this shop, too"}},
+           calc},
+          {"kiln-record",
+           "what a kiln record shows",
+           "RECORD.csv",
+           1,
+           1,
+           {{"window", "LOW..HIGH", "the soak's window, such as 790C..815C"},
+            {"zone", "Z", "IANA zone of its wall clock"},
+            json},
            kiln_record}};
 }
 

@@ -94,6 +94,22 @@ void list_fields(const db::Action& action) {
       "  set aside, and the reason kept in history.");
 }
 
+Json json_of_advice(const std::vector<steel::Advice>& advice) {
+  Json list = Json::array();
+  for (const steel::Advice& one : advice)
+    list.push_back({{"kind", steel::word_of(one.kind)},
+                    {"heed", one.heed},
+                    {"sentence", one.sentence},
+                    {"source", one.source}});
+  return list;
+}
+
+// What is to be heeded stands among the warnings already.
+void tell_advice(const std::vector<steel::Advice>& advice, bool why) {
+  for (const steel::Advice& one : advice)
+    if (why || !one.heed) tell(one.sentence + (why ? " [" + one.source + "]" : ""));
+}
+
 Exit do_word(const Call& call) {
   if (call.words.size() == 1) {
     list_actions();
@@ -113,10 +129,14 @@ Exit do_word(const Call& call) {
     auto result = db::perform(shop, *action, *given, call.now);
     if (!result) return refused(call, result.problems());
     if (call.has("json")) {
-      say_json({{"done", true}, {"number", result->number}, {"warnings", result->warnings}});
+      say_json({{"done", true},
+                {"number", result->number},
+                {"warnings", result->warnings},
+                {"advice", json_of_advice(result->advice)}});
     } else {
       say("Done" + (result->number.empty() ? std::string(".") : ": " + result->number + "."));
       for (const auto& warning : result->warnings) tell(warning);
+      tell_advice(result->advice, call.has("why"));
     }
     return Exit::done;
   });
@@ -153,7 +173,8 @@ Exit ask(const Call& call) {
   const std::string& typed = call.words[1];
   const auto [end, wrong] = std::from_chars(typed.data(), typed.data() + typed.size(), number);
   if (wrong != std::errc() || end != typed.data() + typed.size())
-    return refused(call, {{"NUMBER", "\"" + typed + "\" is not the number of a question.", "Write a number from 1 to 20."}});
+    return refused(call, {{"NUMBER", "\"" + typed + "\" is not the number of a question.",
+                           "Write the number of one of the questions."}});
   const auto given = call.pairs(2);
   if (!given) return refused(call, given.problems());
   return with_shop(call, [&](db::ShopFile& shop) {
@@ -175,9 +196,20 @@ Exit ask(const Call& call) {
 std::vector<Word> doing_words() {
   const Option json{"json", "", "one JSON object on standard output"};
   return {{"demo", "write the demo shop; its dates are relative to now", "FILE", 1, 1, {}, demo},
-          {"ask", "one of the maker's weekly questions, 1 to 20", "FILE NUMBER [key=value ...]", 2, -1, {json}, ask},
-          {"do", "any action; ACTION alone lists its fields, none lists all", "FILE [ACTION [key=value ...]]", 1, -1,
-           {json}, do_word}};
+          {"ask",
+           "one of the maker's questions by its number",
+           "FILE NUMBER [key=value ...]",
+           2,
+           -1,
+           {json},
+           ask},
+          {"do",
+           "any action; ACTION alone lists its fields, none lists all",
+           "FILE [ACTION [key=value ...]]",
+           1,
+           -1,
+           {json, {"why", "", "say the source of each sentence of advice"}},
+           do_word}};
 }
 
 }  // namespace tangmark::command

@@ -4,10 +4,32 @@
 #include <algorithm>
 #include <utility>
 
+#include "db/store/blade_store.h"
+#include "db/store/step_advice_reader.h"
 #include "gui/desk/blades_desk.h"
+#include "gui/desk/grade_sheet.h"
 
 namespace tangmark::desk {
 namespace {
+
+// What the desk says about the next heats of the route, with what is safe to do in them.
+Section route_advice(const Sight& sight, std::int64_t number) {
+  const auto blade = db::find_blade(sight.shop, number);
+  if (!blade || !blade->in_work()) return {};
+  const db::BladeOnRecord record = db::load_record(sight.shop, *blade);
+  std::vector<steel::Advice> all;
+  for (const auto& step : record.route) {
+    if (!step.open() || !step.temperature) continue;
+    for (steel::Advice& one :
+         db::advice_on(sight.shop, record, step, sight.settings.temperature_unit)) {
+      const bool said = std::any_of(all.begin(), all.end(), [&](const auto& other) {
+        return other.sentence == one.sentence;
+      });
+      if (!said) all.push_back(std::move(one));
+    }
+  }
+  return advice_section("On the heats ahead", all);
+}
 
 Section now_section(const Sight& sight, const db::BladeRow& blade) {
   const std::string number = std::to_string(blade.number);
@@ -168,6 +190,7 @@ Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
                     log_section(sight, db::log_rows(sight.shop, blade.number)),
                     hardness_section(sight, db::hardness_rows(sight.shop, blade.number)),
                     photos_section(sight, blade.number),
+                    route_advice(sight, blade.number),
                     route_section(sight, db::step_rows(sight.shop, blade.number))};
   return sheet;
 }

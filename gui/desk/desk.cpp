@@ -6,7 +6,9 @@
 #include "db/check.h"
 #include "db/shop_file.h"
 #include "db/store/settings_store.h"
+#include "gui/desk/bench_advice.h"
 #include "gui/desk/blades_desk.h"
+#include "gui/desk/calc_desk.h"
 #include "gui/desk/certificates_desk.h"
 #include "gui/desk/commissions_desk.h"
 #include "gui/desk/desk_forms.h"
@@ -35,6 +37,8 @@ struct Desk::Inside {
   std::int64_t changes_seen;
   std::optional<KilnProposal> proposal;
   std::optional<Sheet> answer;  // of the question asked last, until it is put away
+  std::optional<Sheet>
+      worked_out;       // on the steel desk last, until something else is looked at there
   std::string quoting;  // commission on the quote desk; empty when it is left
   std::map<std::string, PromiseView> promises;  // as counted last, by commission
 
@@ -58,8 +62,15 @@ Outcome<Desk> Desk::open(const std::filesystem::path& path, Clock clock) {
   db::ShopFile shop = std::move(opened).value();
   auto settings = db::load_settings(shop);
   const auto changes = shop.changes_by_others();
-  return Desk(std::unique_ptr<Inside>(new Inside{std::move(shop), std::move(clock), std::move(settings), changes,
-                                                 std::nullopt, std::nullopt, {}, {}}));
+  return Desk(std::unique_ptr<Inside>(new Inside{std::move(shop),
+                                                 std::move(clock),
+                                                 std::move(settings),
+                                                 changes,
+                                                 std::nullopt,
+                                                 std::nullopt,
+                                                 std::nullopt,
+                                                 {},
+                                                 {}}));
 }
 
 Instant Desk::now() const { return inside_->clock(); }
@@ -105,7 +116,15 @@ PlaceView Desk::view(Place place, const std::string& id) const {
     case Place::commissions:
       if (!inside_->quoting.empty() && inside_->quoting == id) return quote_view(sight, id, inside_->promise_of(id));
       return commission_view(sight, id);
-    case Place::steel: return steel_view(sight, id);
+    case Place::steel: {
+      PlaceView view = steel_view(sight, id);
+      if (id == "desk" && inside_->worked_out) {
+        std::vector<Section> below = std::move(view.sheet.sections);
+        view.sheet = *inside_->worked_out;
+        view.sheet.sections.insert(view.sheet.sections.end(), below.begin(), below.end());
+      }
+      return view;
+    }
     case Place::blades: return blade_view(sight, id);
     case Place::kiln: return kiln_view(sight, id, inside_->proposal);
     case Place::certificates: return certificate_view(sight, id);
@@ -119,14 +138,23 @@ Form Desk::form(const std::string& action, const Typed& filled) const {
     const auto question = filled.find("question");
     return question_form(inside_->sight(), question == filled.end() ? "" : question->second, filled);
   }
+  if (action == "desk.calc") return calculation_form(filled);
   if (is_desk_form(action)) return desk_form(action, filled);
-  return form_of(action, inside_->sight(), filled);
+  Form form = form_of(action, inside_->sight(), filled);
+  form.under = advice_before(inside_->sight(), action, filled);
+  return form;
 }
 
 Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
   if (action == "desk.ask") {
     const auto question = typed.find("question");
     return ask(question == typed.end() ? "" : question->second, typed);
+  }
+  if (action == "desk.calc") {
+    auto sheet = calculation_sheet(inside_->sight(), typed);
+    if (!sheet) return sheet.problems();
+    inside_->worked_out = std::move(sheet).value();
+    return Said{"", GoTo{Place::steel, "desk"}};
   }
   if (is_desk_form(action)) return desk_act(action, inside_->sight(), typed);
   const auto done = db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());

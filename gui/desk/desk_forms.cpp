@@ -53,6 +53,7 @@ struct Made {
 };
 constexpr Made made_by[] = {
     {"accept_quote", "Commission ", " is accepted.", Place::commissions, ""},
+    {"add_grade", "Grade ", " is added.", Place::steel, "grade "},
     {"add_item", "Item ", " is added.", std::nullopt, ""},
     {"assign_blade", "Blade ", " has begun.", Place::blades, ""},
     {"book_firing", "Firing ", " is booked.", Place::kiln, ""},

@@ -4,7 +4,10 @@
 #include <algorithm>
 
 #include "db/listing/stock_rows.h"
+#include "db/store/grade_store.h"
+#include "gui/desk/calc_desk.h"
 #include "gui/desk/family.h"
+#include "gui/desk/grade_sheet.h"
 
 namespace tangmark::desk {
 namespace {
@@ -110,7 +113,8 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
   }
   view.sheet.title = "Lot " + number;
   view.sheet.under = lot.name;
-  view.sheet.sections = {facts, pieces_section(sight, db::pieces_of_lot(sight.shop, lot.number))};
+  view.sheet.sections = {facts, analysis_section(sight, lot.grade, lot.analysis),
+                         pieces_section(sight, db::pieces_of_lot(sight.shop, lot.number))};
   view.picture = family_of(sight, {"lot", number});
   return view;
 }
@@ -173,6 +177,19 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   return view;
 }
 
+PlaceView desk_view() {
+  PlaceView view;
+  view.next = {
+      "The steel desk",
+      "Each answer names its source and where it is valid; estimates are labelled.",
+      {{"What hardness to expect", OpenForm{"desk.calc", {{"calculation", "expect"}}}, "Enter", ""},
+       {"Add a grade", OpenForm{"add_grade", {}}, "Ctrl Enter", ""}}};
+  view.sheet.title = "Steel desk";
+  view.sheet.under = "The same computations as tangmark calc";
+  view.sheet.sections = {calculations_section()};
+  return view;
+}
+
 }  // namespace
 
 PlaceList steel_list(const Sight& sight) {
@@ -194,6 +211,14 @@ PlaceList steel_list(const Sight& sight) {
                     sentence_case(piece.state) + ", " + piece.mark + (piece.place.empty() ? "" : ", " + piece.place),
                     piece.reserved_for});
   }
+  rows.push_back({"desk", "", "Steel desk", "Work something out: hardness, tempers, billets, baths",
+                  "calc compute"});
+  const steel::GradeBook book = db::grade_book(sight.shop);
+  for (const steel::Grade& grade : book.grades()) {
+    std::string others;
+    for (const std::string& other : grade.also) others += other + " ";
+    rows.push_back({"grade " + grade.name, "", "Grade " + grade.name, grade_line(grade), others});
+  }
   return {"Steel and stock", "Find a lot, grade, tag or species", List(std::move(rows))};
 }
 
@@ -207,6 +232,10 @@ PlaceView steel_view(const Sight& sight, const std::string& id) {
   for (const db::PieceRow& piece : db::all_pieces(sight.shop)) {
     if (id == "piece " + piece.tag) return piece_view(sight, piece);
   }
+  if (id == "desk") return desk_view();
+  const steel::GradeBook book = db::grade_book(sight.shop);
+  if (const steel::Grade* grade = id.starts_with("grade ") ? book.find(id.substr(6)) : nullptr)
+    return grade_view(sight, *grade);
   PlaceView view;
   view.next = {"No steel yet", "A lot is one purchase of one material. It can be entered later, too.",
                {{"Receive a lot", OpenForm{"receive_lot", {}}, "Enter", ""}}};
