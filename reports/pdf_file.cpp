@@ -15,6 +15,7 @@
 #include "domain/measure/utf8.h"
 #include "reports/font_subset.h"
 #include "reports/page_failure.h"
+#include "reports/unicode_map.h"
 #include "reports/picture.h"
 
 namespace tangmark::reports {
@@ -128,6 +129,13 @@ HPDF_Font PdfFile::font(std::size_t file) {
   tag[5] = static_cast<char>('A' + file);
   HPDF_TTFontDef_SetTagName(definition, tag.data());
   loaded_[file] = HPDF_GetFont(doc, definition->base_font, "UTF-8");
+  check();
+  // libharu's own map holds operators that do not belong into it, and readers complain of them.
+  const HPDF_Dict map = static_cast<HPDF_FontAttr>(loaded_[file]->attr)->cmap_stream;
+  const std::string used = unicode_map(characters_[file]);
+  HPDF_MemStream_FreeData(map->stream);
+  HPDF_Stream_Write(map->stream, reinterpret_cast<const HPDF_BYTE*>(used.data()),
+                    static_cast<HPDF_UINT>(used.size()));
   check();
   return loaded_[file];
 }
