@@ -5,6 +5,7 @@
 
 #include "db/actions/action.h"
 #include "db/exchange/day_book.h"
+#include "db/new_shop.h"
 #include "db/store/questions.h"
 #include "domain/measure/utf8.h"
 #include "gui/command/json_text.h"
@@ -168,6 +169,16 @@ Exit demo(const Call& call) {
   return Exit::done;
 }
 
+Exit begin(const Call& call) {
+  const auto settings = call.pairs(1);
+  if (!settings) return refused(call, settings.problems());
+  const auto made =
+      db::begin_shop(call.words[0], db::Given(settings->begin(), settings->end()), call.now);
+  if (!made) return refused(call, made.problems());
+  say("The shop is in " + call.words[0] + ".");
+  return Exit::done;
+}
+
 Exit ask(const Call& call) {
   int number = 0;
   const std::string& typed = call.words[1];
@@ -196,6 +207,13 @@ Exit ask(const Call& call) {
 std::vector<Word> doing_words() {
   const Option json{"json", "", "one JSON object on standard output"};
   return {{"demo", "write the demo shop; its dates are relative to now", "FILE", 1, 1, {}, demo},
+          {"new",
+           "begin a shop in a new file",
+           "FILE [shop_name=... zone=... currency=... ...]",
+           1,
+           -1,
+           {},
+           begin},
           {"ask",
            "one of the maker's questions by its number",
            "FILE NUMBER [key=value ...]",

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/welcome.h"
 
-#include "db/actions/action.h"
+#include "db/new_shop.h"
 #include "db/shop_file.h"
 #include "gui/desk/desk_forms.h"
 
@@ -24,20 +24,15 @@ std::string typed_value(const Typed& typed, const std::string& field) {
   return found == typed.end() ? std::string() : found->second;
 }
 
-Outcome<std::filesystem::path> new_shop(const Typed& typed, const std::filesystem::path& path, Instant now) {
-  auto made = db::ShopFile::create(path, now);
-  if (!made) return Problem{"path", made.problem().sentence, made.problem().remedy};
+Outcome<std::filesystem::path> new_shop(const Typed& typed, const std::filesystem::path& path,
+                                        Instant now) {
+  db::Given settings;
   for (const char* name : {"shop_name", "maker_name", "zone", "currency"}) {
     const std::string value = typed_value(typed, name);
-    if (value.empty()) continue;
-    auto done = db::perform(*made, "change_setting", {{"name", name}, {"value", value}}, now);
-    if (done) continue;
-    // A shop with half its settings is not begun: the file goes, the form stays.
-    { const auto closed = std::move(made).value(); }
-    std::error_code ignored;
-    std::filesystem::remove(path, ignored);
-    return Problem{name, done.problem().sentence, done.problem().remedy};
+    if (!value.empty()) settings[name] = value;
   }
+  const auto made = db::begin_shop(path, settings, now);
+  if (!made) return made.problems();
   return path;
 }
 

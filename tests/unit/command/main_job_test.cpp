@@ -122,3 +122,14 @@ TEST_CASE("every word has help and every weekly question is known") {
     CHECK(run("ask " + demo.file + " " + std::to_string(i + 1) + " " + given[i] + " --json").exit == 0);
   }
 }
+
+TEST_CASE("a shop is begun from a terminal, or not at all") {
+  const Scratch scratch;
+  const std::string file = (scratch / "new.tangmark").string();
+  CHECK(run("new " + file + " shop_name=Bench zone=Nowhere/X").exit == 3);
+  CHECK_FALSE(std::filesystem::exists(file));
+  CHECK(run("new " + file + " shop_name=Bench zone=Europe/Oslo currency=NOK").exit == 0);
+  CHECK(run("do " + file + " new_customer name='Kari Example' --json").json()["number"] == "1");
+  CHECK(run("new " + file).exit == 3);
+  CHECK(run("do " + file + " new_customer name='Ola Example' --json").json()["number"] == "2");
+}
