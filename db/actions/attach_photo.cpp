@@ -51,10 +51,7 @@ Outcome<ActionResult> attach(Work& work, Form& form) {
   const auto caption = form.maybe_text("caption");
   const auto taken_at = form.maybe_instant("taken_at");
   if (form.refused()) return form.problems();
-  if (!the_reader())
-    return Problem{"file", "This program cannot read pictures.",
-                   "Attach it from the window or with tangmark do."};
-  const auto jpeg = the_reader()(file->bytes, "file");
+  const auto jpeg = read_photo(file->bytes, "file");
   if (!jpeg) return jpeg.problems();
   Attachment photo{.id = AttachmentId{0},
                    .kind = "photo",
@@ -72,6 +69,13 @@ Outcome<ActionResult> attach(Work& work, Form& form) {
 
 void set_photo_reader(PhotoReader reader) {
   the_reader() = std::move(reader);
+}
+
+Outcome<std::string> read_photo(std::string_view bytes, std::string_view field) {
+  if (!the_reader())
+    return Problem{std::string(field), "This program cannot read pictures.",
+                   "Attach it from the window or with tangmark do."};
+  return the_reader()(bytes, field);
 }
 
 const Action attach_photo{"attach_photo",

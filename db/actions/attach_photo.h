@@ -17,5 +17,7 @@ using PhotoReader =
 /// Pictures are read by the layer that sets pages, which this one does not know. A program that
 /// attaches photos says once, at its start, who reads them; until then attach_photo is refused.
 void set_photo_reader(PhotoReader reader);
+/// What the reader makes of a picture; a problem when nobody reads pictures in this program.
+Outcome<std::string> read_photo(std::string_view bytes, std::string_view field);
 
 }  // namespace tangmark::db

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/lot_file.h"
 
+#include <utility>
+
+#include "db/actions/attach_photo.h"
 #include "db/row.h"
 
 namespace tangmark::db {
@@ -26,11 +29,23 @@ void keep(Work& work, const Form::File& file, std::string_view kind, stock::LotI
 
 LotFiles read_lot_files(Form& form) {
   LotFiles files{form.maybe_file("photo"), form.maybe_file("document_file")};
-  if (files.photo && !media_type_of(files.photo->bytes).starts_with("image/"))
-    form.add({"photo", files.photo->name + " is not a picture.", "Give a JPEG or PNG file."});
-  if (files.document && media_type_of(files.document->bytes).empty())
+  if (files.photo) {
+    auto jpeg = read_photo(files.photo->bytes, "photo");
+    if (jpeg)
+      files.photo->bytes = std::move(jpeg).value();
+    else
+      form.add(jpeg.problem());
+  }
+  if (!files.document) return files;
+  const std::string media = media_type_of(files.document->bytes);
+  if (media.empty())
     form.add({"document_file", files.document->name + " is neither a PDF nor a picture.",
               "Give a PDF, JPEG or PNG file."});
+  // A scan is kept as it is, to be read closely; but it must be a picture to its end.
+  if (media.starts_with("image/")) {
+    if (const auto read = read_photo(files.document->bytes, "document_file"); !read)
+      form.add(read.problem());
+  }
   return files;
 }
 
