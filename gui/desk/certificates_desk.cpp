@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/certificates_desk.h"
 
+#include <algorithm>
 #include <map>
 
 #include "db/listing/blade_rows.h"
@@ -34,11 +35,28 @@ Section issues_section(const Sight& sight, std::int64_t blade) {
                                    row.why, row.revoked_why.empty() ? "stands" : "revoked: " + row.revoked_why},
                                   false,
                                   {}});
+    if (!row.revoked_why.empty()) continue;
+    section.table.rows.back().offers = {
+        {"Revoke",
+         OpenForm{"revoke_certificate", {{"certificate", std::to_string(row.number)}}},
+         "",
+         ""}};
   }
   return section;
 }
 
-void add_paper(PlaceView& view, const Sight& sight, const std::string& number) {
+// Issuing would only be refused: what is missing is done at the blade.
+void lead_to_the_blade(PlaceView& view, const std::string& number) {
+  view.next.sentence = "The certificate of " + number + " must wait";
+  view.next.offers = {
+      {"To the blade", GoTo{Place::blades, number}, "Enter", ""},
+      {"Print a draft",
+       OpenForm{"desk.print", {{"kind", "certificate"}, {"id", number}}},
+       "Ctrl Enter",
+       ""}};
+}
+
+void add_paper(PlaceView& view, const Sight& sight, const std::string& number, bool stands) {
   auto drafted = draft_certificate(sight, number);
   if (!drafted) {
     Section why;
@@ -71,6 +89,7 @@ void add_paper(PlaceView& view, const Sight& sight, const std::string& number) {
   view.sheet.sections.insert(view.sheet.sections.end(), {absent, told, warnings});
   if (lacks > 0) {
     view.next.why = std::to_string(lacks) + (lacks == 1 ? " thing is" : " things are") + " missing; see at the right.";
+    if (!stands) lead_to_the_blade(view, number);
   }
   view.picture = std::move(drafted).value().paper;
 }
@@ -80,7 +99,12 @@ void add_paper(PlaceView& view, const Sight& sight, const std::string& number) {
 PlaceList certificates_list(const Sight& sight) {
   const auto newest = newest_by_blade(sight);
   std::vector<Row> rows;
-  for (const db::BladeRow& blade : db::blade_rows(sight.shop)) {
+  std::vector<db::BladeRow> blades = db::blade_rows(sight.shop);
+  // What is finished and has none yet comes first.
+  std::stable_partition(blades.begin(), blades.end(), [&](const db::BladeRow& b) {
+    return b.finished && !b.delivered && !b.scrapped && newest.find(b.number) == newest.end();
+  });
+  for (const db::BladeRow& blade : blades) {
     const auto issued = newest.find(blade.number);
     if (blade.scrapped && issued == newest.end()) continue;
     const std::string number = std::to_string(blade.number);
@@ -116,7 +140,7 @@ PlaceView certificate_view(const Sight& sight, const std::string& number) {
   }
   view.sheet.title = "Blade " + number;
   view.sheet.under = blade->title;
-  add_paper(view, sight, number);
+  add_paper(view, sight, number, stands);
   view.sheet.sections.push_back(issues_section(sight, blade->number));
   Section more;
   more.offers = {{"To the blade", GoTo{Place::blades, number}, "", ""}};
