@@ -84,8 +84,8 @@ Exit import_rows(const Call& call) {
     if (path.extension() == ".daybook") {
       done = db::perform_day_books(shop, {{name, *text, path.parent_path()}}, call.now);
     } else {
-      const auto stem = action_of_table(path.stem().string());
-      const db::Action* action = db::find_action(stem);
+      const std::string table = path.stem().string();
+      const db::Action* action = db::find_action(action_of_table(table));
       if (!action)
         return refuse({{name, "The table's name says nothing that can be added.",
                         "Name it after what its rows are: customers.csv, lots.csv, models.csv, or an "

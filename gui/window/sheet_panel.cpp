@@ -166,7 +166,7 @@ wxSizer* SheetPanel::offers(wxWindow* on, const std::vector<desk::Offer>& offers
 }
 
 void SheetPanel::fit() {
-  const int width = scroll_->GetClientSize().x - look().sizes.gap(5);
+  const int width = scroll_->GetClientSize().x - 2 * look().sizes.gap(2);  // the inset
   if (width < 80 || width == fitted_) return;
   fitted_ = width;
   for (const Breaking& text : breaking_) text.text->fit(width - text.less);

@@ -71,7 +71,8 @@ TEST_CASE("a certificate says its evidence, and a reprint is the same bytes") {
   const auto issued = run("certificate " + demo.file + " 21 --json --pdf " + one.string());
   REQUIRE(issued.exit == 0);
   CHECK(issued.json().at("issued").get<bool>());
-  for (const auto& statement : issued.json().at("statements")) {
+  const auto said = issued.json();
+  for (const auto& statement : said.at("statements")) {
     CHECK(std::string("ABCDE").find(statement.at("level").get<std::string>()) != std::string::npos);
     CHECK_FALSE(statement.at("evidence").empty());
   }
