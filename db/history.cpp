@@ -49,6 +49,26 @@ void link_function(sqlite3_context* context, int count, sqlite3_value** values) 
   answer(context, sha256_hex(bytes));
 }
 
+// Whether a row as history kept it is the row as it is now. A schema step adds columns behind the
+// others, empty in rows of before: those are all that the row may have more.
+bool agrees(std::string_view kept, std::string_view now) {
+  if (kept == now) return true;
+  if (!kept.ends_with('}') || !now.starts_with(kept.substr(0, kept.size() - 1))) return false;
+  std::string_view rest = now.substr(kept.size() - 1);
+  while (rest.starts_with(",\"")) {
+    const auto end = rest.find("\":", 2);
+    if (end == std::string_view::npos || rest.substr(end + 2, 4) != "null") return false;
+    rest.remove_prefix(end + 6);
+  }
+  return rest == "}";
+}
+
+void agree_function(sqlite3_context* context, int, sqlite3_value** values) {
+  const bool both =
+      sqlite3_value_type(values[0]) != SQLITE_NULL && sqlite3_value_type(values[1]) != SQLITE_NULL;
+  sqlite3_result_int(context, both && agrees(text_of(values[0]), text_of(values[1])) ? 1 : 0);
+}
+
 void now_function(sqlite3_context* context, int, sqlite3_value**) {
   answer(context, to_stored(static_cast<ShopFile::Stamp*>(sqlite3_user_data(context))->now));
 }
@@ -128,19 +148,18 @@ void follow_chain(SQLite::Database& database, std::vector<std::string>& breaks) 
 
 void compare_table(SQLite::Database& database, const std::string& table,
                    std::vector<std::string>& breaks) {
-  SQLite::Statement rows(
-      database,
-      fmt::format(R"(WITH last AS (SELECT row, new FROM history WHERE id IN
+  SQLite::Statement rows(database,
+                         fmt::format(R"(WITH last AS (SELECT row, new FROM history WHERE id IN
   (SELECT max(id) FROM history WHERE subject = '{0}' GROUP BY row)),
 now AS (SELECT id, {1} AS j FROM "{0}")
 SELECT now.id, CASE WHEN last.row IS NULL THEN 'has no history'
   WHEN last.new IS NULL THEN 'is there though history says it was dropped'
   ELSE 'differs from what history says it is' END
-FROM now LEFT JOIN last ON last.row = now.id WHERE last.new IS NOT now.j
+FROM now LEFT JOIN last ON last.row = now.id WHERE NOT tm_agrees(last.new, now.j)
 UNION ALL
 SELECT last.row, 'is gone though history says it is there' FROM last
 LEFT JOIN now ON now.id = last.row WHERE now.id IS NULL AND last.new IS NOT NULL)",
-                  table, row_as_json(database, table, "")));
+                                     table, row_as_json(database, table, "")));
   while (rows.executeStep())
     breaks.push_back(fmt::format("Row {} of {} {}: it was changed outside the program.",
                                  rows.getColumn(0).getInt64(), table,
@@ -158,6 +177,7 @@ void teach_history(SQLite::Database& database, ShopFile::Stamp& stamp) {
   teach("tm_digest", 1, &digest_function);
   teach("tm_digest", 2, &digest_function);
   teach("tm_link", 8, &link_function);
+  teach("tm_agrees", 2, &agree_function);
   teach("tm_now", 0, &now_function);
   teach("tm_action", 0, &action_function);
   teach("tm_reason", 0, &reason_function);

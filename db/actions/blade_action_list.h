@@ -6,9 +6,11 @@
 namespace tangmark::db {
 
 extern const Action add_route_step;
+extern const Action add_to_trial;
 extern const Action assign_blade;
 extern const Action attach_photo;
 extern const Action correct;
+extern const Action end_trial;
 extern const Action finish_blade;
 extern const Action fit_handle;
 extern const Action log_finding;
@@ -19,5 +21,6 @@ extern const Action log_temper;
 extern const Action scrap_blade;
 extern const Action settle_finding;
 extern const Action skip_step;
+extern const Action start_trial;
 
 }  // namespace tangmark::db

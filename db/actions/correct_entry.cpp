@@ -107,6 +107,16 @@ const std::vector<EntryField>& entry_fields() {
       {"strength", [](LogEntry& e, const std::string& t,
                       const Work&) { return into(e.strength, parse_share(t, "value")); }},
       yes_no("resist", &LogEntry::resist),
+      {"purpose", [](LogEntry& e, const std::string& t,
+                     const Work&) { return into(e.etch_for, of_word<EtchFor>(t, "value")); }},
+      {"contrast",
+       [](LogEntry& e, const std::string& t, const Work&) -> Problems {
+         if (t.size() != 1 || t[0] < '0' || t[0] > '5')
+           return {
+               {"value", "A contrast is a whole number from 0 to 5.", "Write, for example, 4."}};
+         e.contrast = t[0] - '0';
+         return {};
+       }},
       mass("mass_in", &LogEntry::mass_in),
       mass("mass_out", &LogEntry::mass_out),
       mass("gas", &LogEntry::gas),

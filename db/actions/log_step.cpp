@@ -28,6 +28,15 @@ std::vector<Field> step_fields() {
           {"strength", "Strength", FieldKind::share, false, "10 %"},
           {"passes", "Passes", FieldKind::number, false, "4"},
           {"resist", "Stencil or resist", FieldKind::yes_no},
+          {"purpose",
+           "Etched for",
+           FieldKind::choice,
+           false,
+           "of an etch",
+           "",
+           {"pattern", "maker's mark", "image"}},
+          {"contrast", "Contrast of the pattern", FieldKind::number, false,
+           "after an etch, 0 none to 5 clearest"},
           {"mass_in", "Mass before", FieldKind::mass, false, "412 g"},
           {"mass_out", "Mass after", FieldKind::mass, false, "395 g"},
           {"gas", "Gas used", FieldKind::mass, false, "350 g"},
@@ -49,10 +58,28 @@ void read_bench(Form& form, LogEntry& entry) {
   entry.strength = form.maybe_share("strength");
   entry.passes = form.maybe_whole("passes", 1, 1000);
   entry.resist = form.maybe_yes("resist");
+  entry.etch_for = form.maybe_word<EtchFor>("purpose");
+  entry.contrast = form.maybe_whole("contrast", 0, 5);
   entry.mass_in = form.maybe_mass("mass_in");
   entry.mass_out = form.maybe_mass("mass_out");
   entry.gas = form.maybe_mass("gas");
   entry.result = form.maybe_text("result");
+}
+
+// An etch through a stencil is an image unless it is said to be the maker's mark; any other brings
+// out what the steel holds.
+void say_what_the_etch_is_for(Form& form, LogEntry& entry) {
+  if (entry.operation != "etch") {
+    if (entry.etch_for || entry.contrast)
+      form.add({entry.etch_for ? "purpose" : "contrast",
+                "Only an etch has a purpose and a contrast.", "Leave it out, or log an etch."});
+    return;
+  }
+  const bool resist = entry.resist.value_or(false);
+  if (!entry.etch_for) entry.etch_for = resist ? EtchFor::image : EtchFor::pattern;
+  if (entry.contrast && *entry.etch_for != EtchFor::pattern)
+    form.add({"contrast", "A contrast is judged of a pattern.",
+              "Leave it out, or say purpose=pattern."});
 }
 
 // A step named by its place on the route; without one, the first open step of the operation is
@@ -85,6 +112,7 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   }
   LogEntry entry = read_entry(work, form, blade ? blade->id : BladeId{0}, operation);
   read_bench(form, entry);
+  say_what_the_etch_is_for(form, entry);
   read_heat(work, form, entry);
   if (blade) read_step(work, form, entry);
   if (form.refused()) return form.problems();

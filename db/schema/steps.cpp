@@ -4,11 +4,12 @@
 #include <array>
 
 #include "db/schema/step_001.h"
+#include "db/schema/step_002.h"
 
 namespace tangmark::db {
 
 std::span<const char* const> schema_steps() {
-  static const std::array<const char*, 1> steps{step_001};
+  static const std::array<const char*, 2> steps{step_001, step_002};
   return steps;
 }
 

@@ -6,6 +6,7 @@
 #include "db/row.h"
 #include "db/store/settings_store.h"
 #include "db/store/trail_reader.h"
+#include "domain/blade/log_entry.h"
 #include "domain/certificate/dossier_words.h"
 #include "domain/kiln/record.h"
 #include "domain/kiln/record_soak.h"
@@ -72,6 +73,24 @@ cert::Quench quench_of(const Query& q) {
   return quench;
 }
 
+cert::EtchPurpose purpose_of(const Query& q) {
+  const auto stated = q.maybe_word<blade::EtchFor>("etch_for");
+  // Entries of before there was the field say it by their resist and their note.
+  if (!stated && !q.yes("resist")) return cert::EtchPurpose::show_steel;
+  if (!stated)
+    return q.text("note").find("mark") != std::string::npos ? cert::EtchPurpose::makers_mark
+                                                            : cert::EtchPurpose::image;
+  switch (*stated) {
+    case blade::EtchFor::pattern:
+      return cert::EtchPurpose::show_steel;
+    case blade::EtchFor::makers_mark:
+      return cert::EtchPurpose::makers_mark;
+    case blade::EtchFor::image:
+      break;
+  }
+  return cert::EtchPurpose::image;
+}
+
 cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zone, int number) {
   cert::BenchEntry entry;
   entry.number = number;
@@ -99,11 +118,8 @@ cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zo
   if (entry.operation == cert::Operation::etch) {
     cert::Etch etch;
     etch.etchant = q.text("etchant");
-    if (q.yes("resist")) {
-      const bool mark = q.text("note").find("mark") != std::string::npos;
-      etch.purpose = mark ? cert::EtchPurpose::makers_mark : cert::EtchPurpose::image;
-      etch.resist = "stencil or resist";
-    }
+    etch.purpose = purpose_of(q);
+    if (q.yes("resist")) etch.resist = "stencil or resist";
     entry.etch = etch;
   }
   return entry;

@@ -38,6 +38,8 @@ void read_bench(const Query& row, LogEntry& entry) {
   entry.strength = row.maybe_share("strength_ppm");
   entry.passes = row.maybe_integer("passes");
   entry.resist = row.maybe_yes("resist");
+  entry.etch_for = row.maybe_word<EtchFor>("etch_for");
+  entry.contrast = row.maybe_integer("contrast");
   entry.mass_in = row.maybe_mass("mass_in_ug");
   entry.mass_out = row.maybe_mass("mass_out_ug");
   entry.gas = row.maybe_mass("gas_ug");
@@ -85,7 +87,8 @@ void set_bench(Row& row, const LogEntry& entry) {
       .set("strength_ppm", entry.strength);
   row.set("passes", entry.passes).set("resist", entry.resist).set("mass_in_ug", entry.mass_in);
   row.set("mass_out_ug", entry.mass_out).set("gas_ug", entry.gas).set("result", entry.result);
-  row.set("note", entry.note);
+  row.set("note", entry.note).set("contrast", entry.contrast);
+  if (entry.etch_for) row.set_word("etch_for", *entry.etch_for);
 }
 
 std::vector<KeptLogEntry> all_of(Query query) {

@@ -32,6 +32,7 @@ extern const Question question_20;
 // Of the steel desk.
 extern const Question question_21;
 extern const Question question_23;
+extern const Question question_25;
 
 /// What was given under a key; nothing when it is missing or blank.
 std::optional<std::string> given_text(const Given& given, std::string_view key);

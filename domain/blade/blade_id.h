@@ -11,5 +11,6 @@ using RouteStepId = Id<struct RouteStepTag>;
 using LogEntryId = Id<struct LogEntryTag>;
 using ReadingId = Id<struct ReadingTag>;
 using FindingId = Id<struct FindingTag>;
+using TrialId = Id<struct TrialTag>;
 
 }  // namespace tangmark::blade

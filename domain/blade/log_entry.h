@@ -24,6 +24,10 @@ namespace tangmark::blade {
 /// How a time in the log came about. A late entry is never made to look live.
 enum class HowTimed { live, entered_later, estimated };
 
+/// What an etch was for: bringing out what the steel holds, the maker's mark through a stencil, or
+/// an image that is no pattern of the steel.
+enum class EtchFor { pattern, makers_mark, image };
+
 /// What really happened to a blade in one operation. Append only: a correction is a new entry that
 /// names the one it supersedes. Fields that an operation does not have stay empty.
 struct LogEntry {
@@ -69,6 +73,8 @@ struct LogEntry {
   std::optional<Share> strength{};  ///< of the etchant, by mass
   std::optional<std::int64_t> passes{};
   std::optional<bool> resist{};  ///< a stencil or lacquer kept the etchant off
+  std::optional<EtchFor> etch_for{};
+  std::optional<std::int64_t> contrast{};  ///< of the pattern after the etch, 0 none to 5 clearest
   std::optional<Mass> mass_in{}, mass_out{}, gas{};
   std::optional<std::string> result{};  ///< "file skates", "straight within 0.3"
   std::optional<std::string> note{};
@@ -79,6 +85,11 @@ using KeptLogEntry = Kept<LogEntry, LogEntryId>;
 }  // namespace tangmark::blade
 
 namespace tangmark {
+template <>
+inline constexpr auto trade_words<blade::EtchFor> =
+    std::array{std::pair{blade::EtchFor::pattern, std::string_view{"pattern"}},
+               std::pair{blade::EtchFor::makers_mark, std::string_view{"maker's mark"}},
+               std::pair{blade::EtchFor::image, std::string_view{"image"}}};
 template <>
 inline constexpr auto trade_words<blade::HowTimed> =
     std::array{std::pair{blade::HowTimed::live, std::string_view{"live"}},

@@ -5,7 +5,11 @@
 
 #include <catch2/catch.hpp>
 
+#include "db/history.h"
 #include "db/schema/steps.h"
+#include "db/store/blade_store.h"
+#include "db/store/dossier_reader.h"
+#include "db/store/log_store.h"
 #include "tests/scratch.h"
 #include "tests/shop_fixture.h"
 
@@ -103,4 +107,27 @@ TEST_CASE("two windows on one file see each other's changes") {
   CHECK(two->changes_by_others() != before);
   CHECK(two->database().execAndGet("SELECT value FROM setting WHERE name='shop_name'").getString() ==
         "Reedbank Forge");
+}
+
+TEST_CASE(
+    "a file of schema step 1 is taken forward, with all that was in it and its history whole") {
+  Scratch scratch;
+  const auto path = scratch / "old.tangmark";
+  {
+    SQLite::Database old(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    old.exec(bytes_of(TANGMARK_TESTS_DIR "/unit/db/old_files/step_001.sql"));
+  }
+  auto shop = ShopFile::open(path, bench_day);
+  REQUIRE(shop);
+  CHECK_FALSE(shop->read_only());
+  CHECK(std::filesystem::exists(scratch / "old.before-step-2.tangmark"));
+  CHECK(db::check_history(*shop).empty());
+  const auto log = db::log_of(*shop, db::find_blade(*shop, 11)->id);
+  REQUIRE(log.size() == 1);
+  CHECK(log.front().resist == true);
+  CHECK_FALSE(log.front().etch_for);
+  // The purpose of an etch of before is read off its note, as it was then.
+  const auto dossier = db::read_dossier(*shop, "11");
+  REQUIRE(dossier);
+  CHECK(dossier->log.front().etch->purpose == certificate::EtchPurpose::makers_mark);
 }
