@@ -8,6 +8,7 @@
 #include "db/store/step_advice_reader.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/grade_sheet.h"
+#include "gui/desk/further_work.h"
 
 namespace tangmark::desk {
 namespace {
@@ -145,12 +146,12 @@ Section photos_section(const Sight& sight, std::int64_t blade) {
   return section;
 }
 
-Section route_section(const Sight& sight, const std::vector<db::StepRow>& steps) {
+Section route_section(const Sight& sight, std::int64_t blade) {
   Section section;
   section.title = "Still ahead";
   section.table.columns = {{"Step"}, {"Temperature", Align::right}, {"Hands-on h", Align::right},
                            {"Wait h", Align::right}, {"When"}};
-  for (const db::StepRow& step : steps) {
+  for (const db::StepRow& step : db::step_rows(sight.shop, blade)) {
     if (step.done || !step.skipped_why.empty()) continue;
     std::string booked;
     if (step.booked_for) booked = when(sight, *step.booked_for) + ", " + step.booked_kiln;
@@ -158,7 +159,12 @@ Section route_section(const Sight& sight, const std::vector<db::StepRow>& steps)
                                    step.temperature ? words(sight, *step.temperature) : "",
                                    hours_text(step.hands_on), hours_text(step.attended + step.unattended), booked},
                                   false,
-                                  {}});
+                                  {{"Leave out",
+                                    OpenForm{"skip_step",
+                                             {{"blade", std::to_string(blade)},
+                                              {"step", std::to_string(step.position)}}},
+                                    "",
+                                    ""}}});
   }
   return section;
 }
@@ -191,7 +197,8 @@ Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
                     hardness_section(sight, db::hardness_rows(sight.shop, blade.number)),
                     photos_section(sight, blade.number),
                     route_advice(sight, blade.number),
-                    route_section(sight, db::step_rows(sight.shop, blade.number))};
+                    route_section(sight, blade.number),
+                    further_at_blade(blade)};
   return sheet;
 }
 

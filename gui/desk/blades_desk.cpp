@@ -28,6 +28,10 @@ NextLine next_for(const Sight& sight, const db::BladeRow& blade) {
     next.sentence = "Next: decide what was found on " + number;
     next.offers = {{"Settle the finding", OpenForm{"settle_finding", open_finding_filled(sight, blade.number)},
                     "Enter", ""}};
+  } else if (blade.next_operation.empty() && !blade.finished) {
+    next.sentence = "Next: is all work on " + number + " done?";
+    next.offers = {
+        {"All is done", DoNow{"finish_blade", {{"blade", number}}}, "Enter", ""}};
   } else if (blade.next_operation.empty()) {
     next.sentence = "Next: the certificate of " + number;
     next.offers = {{"To its certificate", GoTo{Place::certificates, number}, "Enter", ""}};
@@ -53,15 +57,17 @@ NextLine next_for(const Sight& sight, const db::BladeRow& blade) {
 std::string log_action_for(const std::string& operation) {
   if (operation == "harden") return "log_quench";
   if (operation == "temper") return "log_temper";
+  if (operation == "handle") return "fit_handle";
   return "log_step";
 }
 
 Typed next_step_filled(const db::BladeRow& blade) {
-  Typed filled{{"blade", std::to_string(blade.number)}, {"operation", blade.next_operation}};
+  Typed filled{{"blade", std::to_string(blade.number)}};
+  const std::string action = log_action_for(blade.next_operation);
+  if (action == "log_step") filled["operation"] = blade.next_operation;
+  if (action == "fit_handle") return filled;
   if (blade.next_temperature) {
-    const std::string degrees = to_text(*blade.next_temperature, TemperatureUnit::celsius);
-    filled["set"] = degrees;
-    filled["temperature"] = degrees;
+    filled["set"] = to_text(*blade.next_temperature, TemperatureUnit::celsius);
   }
   if (blade.next_soak) filled["hold"] = to_text(*blade.next_soak);
   return filled;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/commissions_desk.h"
+#include "gui/desk/further_work.h"
 
 #include <algorithm>
 
@@ -231,8 +232,13 @@ PlaceView commission_view(const Sight& sight, const std::string& number) {
                  {"New customer", OpenForm{"new_customer", {}}, "", ""},
                  {"Quote desk", PlaceWork{"quote desk", number}, "",
                   found->items.empty() ? "It has no item yet." : ""}};
-  view.sheet.sections = {items_section(sight, *found), money_section(sight, *found), promises_section(sight, *found),
-                         quotes_section(sight, *found), contacts_section(sight, *found), more};
+  std::vector<Section>& sections = view.sheet.sections;
+  sections = {items_section(sight, *found), money_section(sight, *found),
+              promises_section(sight, *found), quotes_section(sight, *found)};
+  for (Section& waits : waits_of_commission(sight, *found)) sections.push_back(std::move(waits));
+  sections.push_back(contacts_section(sight, *found));
+  sections.push_back(further_at_commission(sight, *found));
+  sections.push_back(std::move(more));
   return view;
 }
 

@@ -8,6 +8,7 @@
 #include "gui/desk/calc_desk.h"
 #include "gui/desk/family.h"
 #include "gui/desk/grade_sheet.h"
+#include "gui/desk/further_work.h"
 
 namespace tangmark::desk {
 namespace {
@@ -111,6 +112,7 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
   if (!lot.owner.empty() && !lot.returned) {
     facts.offers.push_back({"Give it back", OpenForm{"return_material", {{"lot", number}}}, "", ""});
   }
+  for (Offer& offer : further_at_lot(lot)) facts.offers.push_back(std::move(offer));
   view.sheet.title = "Lot " + number;
   view.sheet.under = lot.name;
   view.sheet.sections = {facts, analysis_section(sight, lot.grade, lot.analysis),
@@ -137,6 +139,7 @@ PlaceView piece_view(const Sight& sight, const db::PieceRow& piece) {
   if (!piece.blade.empty()) facts.offers.push_back({"To blade " + piece.blade, GoTo{Place::blades, piece.blade}, "", ""});
   facts.offers.push_back({"Label", ShowDocument{"piece-label", piece.tag}, "", ""});
   if (piece.lot) facts.offers.push_back({"To its lot", GoTo{Place::steel, "lot " + std::to_string(*piece.lot)}, "", ""});
+  for (Offer& offer : further_at_piece(piece)) facts.offers.push_back(std::move(offer));
   view.sheet.title = "Piece " + piece.tag;
   view.sheet.under = size_words(sight, piece);
   view.sheet.sections = {facts};
@@ -151,7 +154,8 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   view.next.why = billet.layers ? std::to_string(*billet.layers) + " layers by count of stacking. " : "";
   view.next.why += billet.scrapped ? "Scrapped." : billet.finished ? "Finished." : "In work.";
   if (billet.finished || billet.scrapped) {
-    view.next.offers = {{"Start another billet", OpenForm{"start_billet", {}}, "Enter", ""}};
+    view.next.offers = {{"Start another billet", OpenForm{"start_billet", {}}, "Enter", ""},
+                        {"Log a melt", OpenForm{"melt_ingot", {}}, "Ctrl Enter", ""}};
   } else {
     view.next.offers = {{"Log a stage", OpenForm{"weld_stage", {{"billet", number}}}, "Enter", ""},
                         {"Crop it", OpenForm{"crop", {{"billet", number}}}, "Ctrl Enter", ""}};
@@ -159,6 +163,7 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   Section facts;
   facts.facts = {{"Made by", billet.made_by, "", when(sight, billet.started_at)},
                  {"Pattern", billet.pattern.empty() ? "not recorded" : billet.pattern, "", billet.name}};
+  facts.offers = further_at_billet(billet);
   Section stages;
   stages.title = "Stages";
   stages.table.columns = {{"Stage"}, {"When"}, {"Work"}, {"In", Align::right}, {"Out", Align::right},
