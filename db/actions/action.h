@@ -20,7 +20,7 @@ namespace tangmark::db {
 enum class FieldKind {
   text, long_text, choice, yes_no, number, share, money, date, instant, duration,
   temperature, temperature_step, length, mass, volume, file,
-  commission, item, blade, lot, piece, billet, kiln, firing, bath, model, customer, finding, certificate
+  commission, item, blade, lot, piece, billet, kiln, firing, bath, model, customer, finding, certificate, operation
 };
 
 /// One thing an action asks for.

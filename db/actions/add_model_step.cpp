@@ -82,7 +82,7 @@ const Action add_model_step{
     "add_model_step",
     "Add the next operation to a model's usual route.",
     {{"model", "Model", FieldKind::model, true, "chef 240"},
-     {"operation", "Operation", FieldKind::text, true, "rough grind"},
+     {"operation", "Operation", FieldKind::operation, true, "rough grind"},
      {"hands_on", "Hands on", FieldKind::duration, false, "1 h 20 min", "0 min"},
      {"attended", "Attended wait", FieldKind::duration, false, "20 min", "0 min"},
      {"unattended", "Unattended", FieldKind::duration, false, "2 h", "0 min"},

@@ -125,7 +125,7 @@ Outcome<ActionResult> log(Work& work, Form& form) {
 
 const Action log_step{"log_step", "Log one operation on a blade; its step on the route is ticked.",
                       joined({{blade_field(),
-                               {"operation", "Operation", FieldKind::text, true, "rough grind"},
+                               {"operation", "Operation", FieldKind::operation, true, "rough grind"},
                                {"step", "Step", FieldKind::number, false,
                                 "its place on the route, when it is there twice"}},
                               time_fields(),

@@ -94,7 +94,7 @@ const Action add_route_step{
     "add_route_step",
     "Add an operation to the route of a blade.",
     {blade_field(),
-     {"operation", "Operation", FieldKind::text, true, "sub-zero"},
+     {"operation", "Operation", FieldKind::operation, true, "sub-zero"},
      {"position", "Position", FieldKind::number, false, "at the end when empty"},
      {"hands_on", "Hands-on time", FieldKind::duration, false, "40 min"},
      {"attended", "Attended wait", FieldKind::duration, false, "20 min"},

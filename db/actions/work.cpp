@@ -48,7 +48,7 @@ bool Work::passes(const Catch& caught) {
     case Weight::ask:
       if (override_reason_.empty()) {
         problems_.push_back({problem.field, problem.sentence,
-                             problem.remedy + " Or give override with the reason, which is kept."});
+                             problem.remedy + std::string(may_override)});
         return false;
       }
       Row("override").set("at", now_).set("action", action_.name).set("catch", caught->number)

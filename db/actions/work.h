@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "db/actions/action.h"
@@ -10,6 +11,10 @@
 #include "domain/measure/caught.h"
 
 namespace tangmark::db {
+
+/// Ends the remedy of what may be set aside.
+inline constexpr std::string_view may_override =
+    " Or give override with the reason, which is kept.";
 
 /// What a running action works with: the shop file inside its transaction, the times, and the place
 /// where slips are caught.

@@ -64,6 +64,7 @@ std::string_view kind_word(db::FieldKind kind) {
     case customer: return "customer number";
     case finding: return "finding number";
     case certificate: return "certificate number";
+    case operation: return "operation";
   }
   return "";
 }

@@ -6,6 +6,7 @@
 #include "db/listing/kiln_rows.h"
 #include "db/listing/name_rows.h"
 #include "db/listing/stock_rows.h"
+#include "db/store/operation_store.h"
 
 namespace tangmark::desk {
 namespace {
@@ -78,6 +79,14 @@ std::vector<Choice> firings(const Sight& sight) {
   return made;
 }
 
+std::vector<Choice> operations(const Sight& sight) {
+  std::vector<Choice> made;
+  for (const db::ShopOperation& operation : db::all_operations(sight.shop)) {
+    made.push_back({operation.name, sentence_case(operation.name)});
+  }
+  return made;
+}
+
 std::vector<Choice> named(std::vector<db::NamedRow> rows) {
   std::vector<Choice> made;
   for (const db::NamedRow& row : rows) {
@@ -100,6 +109,7 @@ std::vector<Choice> all(db::FieldKind kind, const Sight& sight) {
     case db::FieldKind::model: return named(db::model_names(sight.shop));
     case db::FieldKind::customer: return named(db::customer_names(sight.shop));
     case db::FieldKind::finding: return named(db::finding_names(sight.shop));
+    case db::FieldKind::operation: return operations(sight);
     case db::FieldKind::certificate: return named(db::certificate_names(sight.shop));
     default: return {};
   }

@@ -21,6 +21,7 @@
 #include "gui/desk/sight.h"
 #include "gui/desk/steel_desk.h"
 #include "gui/desk/today_desk.h"
+#include "gui/desk/window_words.h"
 
 namespace tangmark::desk {
 namespace {
@@ -158,7 +159,7 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
   }
   if (is_desk_form(action)) return desk_act(action, inside_->sight(), typed);
   const auto done = db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());
-  if (!done) return done.problems();
+  if (!done) return in_window_words(done.problems());
   inside_->look_again();
   Said said;
   said.sentence = done_words(action, done->number);

@@ -149,11 +149,14 @@ Form form_of(const std::string& name, const Sight& sight, const Typed& filled) {
   }
   form.title = std::string(action->summary);
   if (form.title.ends_with(".")) form.title.pop_back();
-  form.fields = form_fields(action->fields, sight, filled);
+  // First, so that it stands in sight when it is asked for; hidden until then.
+  form.fields = {common_field("override", "Set aside because",
+                              "only when a caution is to be set aside; the reason is kept", filled)};
+  for (FormField& field : form_fields(action->fields, sight, filled)) {
+    form.fields.push_back(std::move(field));
+  }
   form.fields.push_back(common_field("at", "When it happened",
                                      "now, unless said otherwise; late entries are marked so", filled));
-  form.fields.push_back(common_field("override", "Set aside because",
-                                     "only when a caution is to be set aside; the reason is kept", filled));
   form.fields.push_back(common_field("note_why", "Reason, for the history", "", filled));
   return form;
 }

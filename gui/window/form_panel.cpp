@@ -15,6 +15,7 @@
 #include "gui/window/press.h"
 #include "gui/window/text.h"
 #include "gui/window/words.h"
+#include "gui/desk/window_words.h"
 
 namespace tangmark::window {
 namespace {
@@ -193,7 +194,8 @@ std::string FormPanel::value_of(std::size_t position) const {
   const wxWindow* control = lines_[position].control;
   if (const auto* text = dynamic_cast<const wxTextCtrl*>(control)) return typed(text->GetValue());
   if (const auto* tick = dynamic_cast<const wxCheckBox*>(control)) {
-    return tick->GetValue() ? "yes" : "no";
+    // Never ticked is never said; taken back is a no.
+    return tick->GetValue() ? "yes" : field.value == "yes" ? "no" : "";
   }
   const auto* choice = static_cast<const wxChoice*>(control);
   const int at = choice->GetSelection() - (field.required ? 0 : 1);
@@ -227,7 +229,13 @@ void FormPanel::show_problems(const Problems& problems) {
     if (wrong && first == nullptr) first = lines_[i].control;
     if (wrong && form_.fields[i].hidden) hidden_at_fault = true;
   }
+  if (desk::may_be_set_aside(problems)) {
+    for (desk::FormField& field : form_.fields) {
+      if (field.name == "override") field.hidden = false;
+    }
+  }
   show_hidden(all_shown_ || hidden_at_fault);
+  scroll_->Scroll(0, 0);
   if (first != nullptr) first->SetFocus();
 }
 

@@ -33,7 +33,8 @@ TEST_CASE("a shop file that may grow no further refuses a change and stays sound
   const std::string address(15'000, 'x');
   const auto fill = [&] {
     for (int i = 0; i < 1000; ++i)
-      REQUIRE(db::perform(*shop, "new_customer", {{"name", "Jon Ek"}, {"address", address}}, noon()));
+      if (!db::perform(*shop, "new_customer", {{"name", "Jon Ek"}, {"address", address}}, noon()))
+        break;
   };
   CHECK_THROWS_WITH(fill(), Catch::Contains("full"));
   db::Query count(*shop, "SELECT count(*) AS n FROM customer");

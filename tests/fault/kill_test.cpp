@@ -38,8 +38,10 @@ std::int64_t buyers_in(const std::filesystem::path& file) {
   return count.integer("n");
 }
 
-// Lets a child note buyers for so long, kills it, and returns how many it had acknowledged.
-std::int64_t killed_after(const std::filesystem::path& file, std::chrono::microseconds life) {
+// Lets a child note buyers, kills it some time after it acknowledged so many, and returns how many
+// it had acknowledged in all.
+std::int64_t killed_after(const std::filesystem::path& file, int first,
+                          std::chrono::microseconds then) {
   int ends[2];
   REQUIRE(pipe(ends) == 0);
   const pid_t child = fork();
@@ -49,13 +51,14 @@ std::int64_t killed_after(const std::filesystem::path& file, std::chrono::micros
     note_buyers(file, ends[1]);
   }
   close(ends[1]);
-  usleep(static_cast<useconds_t>(life.count()));
+  std::int64_t acknowledged = 0;
+  char byte = 0;
+  while (acknowledged < first && read(ends[0], &byte, 1) == 1) ++acknowledged;
+  usleep(static_cast<useconds_t>(then.count()));
   kill(child, SIGKILL);
   int status = 0;
   waitpid(child, &status, 0);
   CHECK(WIFSIGNALED(status));
-  std::int64_t acknowledged = 0;
-  char byte = 0;
   while (read(ends[0], &byte, 1) == 1) ++acknowledged;
   close(ends[0]);
   return acknowledged;
@@ -66,10 +69,10 @@ void kill_many(int times) {
   const auto file = scratch / "shop.tangmark";
   REQUIRE(db::ShopFile::create(file, noon()));
   std::mt19937 chance(7);
-  std::uniform_int_distribution<int> life(500, 40'000);
+  std::uniform_int_distribution<int> first(0, 6), then(0, 6'000);
   std::int64_t before = 0, in_all = 0;
   for (int i = 0; i < times; ++i) {
-    const std::int64_t acknowledged = killed_after(file, std::chrono::microseconds{life(chance)});
+    const std::int64_t acknowledged = killed_after(file, first(chance), std::chrono::microseconds{then(chance)});
     const std::int64_t kept = buyers_in(file);
     REQUIRE(kept >= before + acknowledged);
     REQUIRE(kept <= before + acknowledged + 1);  // the last may have been kept unacknowledged

@@ -178,7 +178,7 @@ def print_a_certificate():
         if "80CrV2" not in page and "not identified" not in page:
             raise Story("the page says nothing of the steel: " + page)
         w.sees("missing")
-        w.press("Print it")
+        w.press("Print a draft")
         w.fill("Into the file", paper)
         w.press("Print")
         w.sees("Printed into")

@@ -88,7 +88,8 @@ TEST_CASE("every action is offered in some place of the window") {
   later = std::chrono::hours{27};  // firings of tomorrow have begun by then
   take_all(*desk, offered);
   // The bench and the quote desk take these; those of a commission that is ready are tested apart.
-  for (const char* other : {"accept_plan", "log_quench", "make_quote", "take_balance", "deliver"}) {
+  for (const char* other : {"accept_plan", "log_quench", "make_quote", "take_balance", "deliver",
+                            "start_trial", "add_to_trial", "end_trial"}) {
     offered.actions.insert(other);
   }
   for (const db::Action* action : db::all_actions()) {
