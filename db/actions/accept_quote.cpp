@@ -3,6 +3,7 @@
 #include "db/actions/commission_action_list.h"
 #include "db/actions/quote_asked.h"
 #include "db/store/commission_store.h"
+#include "db/store/refund_store.h"
 #include "domain/commission/commission_step.h"
 
 namespace tangmark::db {
@@ -16,6 +17,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto state =
       commission ? form.take(after_step(commission->state, CommissionStep::accept, "commission"))
                  : CommissionState::enquiry;
+  const auto terms = form.word<RefundTerms>("refund", RefundTerms::less_material);
   if (quote && quote->answer)
     form.add({"version", "This version is " + std::string(word_of(*quote->answer)) + ".",
               "Make a new version."});
@@ -36,6 +38,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   commission->specification_confirmed_on = day;
   if (!commission->refund_rule) commission->refund_rule = work.settings().refund_rule;
   store_commission(work.shop(), *commission);
+  freeze_refund_terms(work.shop(), commission->id, terms);
   return work.done(quote_number(*commission, *quote));
 }
 
@@ -45,7 +48,9 @@ const Action accept_quote{
     "accept_quote",
     "Note that the buyer accepted a quote; it becomes an order, and other versions are superseded.",
     {{"commission", "Commission", FieldKind::commission, true, "12"},
-     {"version", "Version", FieldKind::number, false, "2; the newest when not given"}},
+     {"version", "Version", FieldKind::number, false, "2; the newest when not given"},
+     {"refund", "If the buyer withdraws, what came in goes back", FieldKind::choice, false,
+      "less material used", "less material used", choices_of<RefundTerms>()}},
     run};
 
 }  // namespace tangmark::db

@@ -20,7 +20,11 @@ extern const Action log_step;
 extern const Action log_temper;
 extern const Action scrap_blade;
 extern const Action settle_finding;
+extern const Action pause_timer;
+extern const Action resume_timer;
 extern const Action skip_step;
 extern const Action start_trial;
+extern const Action start_timer;
+extern const Action stop_timer;
 
 }  // namespace tangmark::db

@@ -12,6 +12,7 @@ extern const Action note_contact;
 extern const Action add_model;
 extern const Action add_model_step;
 extern const Action add_model_use;
+extern const Action accept_estimate;
 extern const Action add_item;
 extern const Action change_item;
 extern const Action sell_stock_knife;
@@ -35,6 +36,7 @@ extern const Action deliver;
 extern const Action cancel_commission;
 extern const Action refund;
 extern const Action correct_payment;
+extern const Action note_rate;
 extern const Action note_aftercare;
 extern const Action erase_customer;
 

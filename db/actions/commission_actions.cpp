@@ -11,6 +11,7 @@ std::vector<const Action*> commission_actions() {
           &add_model,
           &add_model_step,
           &add_model_use,
+          &accept_estimate,
           &add_item,
           &change_item,
           &sell_stock_knife,
@@ -34,6 +35,7 @@ std::vector<const Action*> commission_actions() {
           &cancel_commission,
           &refund,
           &correct_payment,
+          &note_rate,
           &note_aftercare,
           &erase_customer};
 }

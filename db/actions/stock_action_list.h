@@ -10,6 +10,7 @@ extern const Action receive_lot;
 extern const Action reserve;
 extern const Action release_reservation;
 extern const Action cut_piece;
+extern const Action take_cuts;
 extern const Action start_billet;
 extern const Action weld_stage;
 extern const Action crop;

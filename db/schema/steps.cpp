@@ -5,11 +5,12 @@
 
 #include "db/schema/step_001.h"
 #include "db/schema/step_002.h"
+#include "db/schema/step_003.h"
 
 namespace tangmark::db {
 
 std::span<const char* const> schema_steps() {
-  static const std::array<const char*, 2> steps{step_001, step_002};
+  static const std::array<const char*, 3> steps{step_001, step_002, step_003};
   return steps;
 }
 

@@ -2,12 +2,11 @@
 #include "db/store/blade_actuals.h"
 
 #include "db/row.h"
-#include "db/store/family_tree.h"
 #include "db/store/item_store.h"
+#include "db/store/piece_costs.h"
 #include "db/store/piece_store.h"
 #include "db/store/quote_store.h"
 #include "domain/costing/price.h"
-#include "domain/stock/lot_mass.h"
 
 namespace tangmark::db {
 namespace {
@@ -35,16 +34,12 @@ void add_hours(const ShopFile& shop, BladeActuals& actuals) {
   actuals.attended = log.duration("attended_s");
 }
 
-Money steel_of(const ShopFile& shop, std::optional<stock::PieceId> id, Currency currency) {
-  Money sum(0, currency);
+// Bars by their lots' prices, billets by what went into them; nothing when that is not on record.
+Money steel_of(const ShopFile& shop, std::optional<stock::PieceId> id,
+               const ShopSettings& settings) {
   const auto piece = id ? load_piece(shop, *id) : std::nullopt;
-  if (!piece) return sum;
-  const auto lots = ancestors_of(shop, *id).lots;
-  for (const auto& lot : lots)
-    if (const auto per_kg = stock::price_per_kg(lot); per_kg && per_kg->currency() == currency)
-      sum += scaled_half_even(*per_kg, piece->mass.micrograms(), Mass::grams(1000).micrograms());
-  // Of a billet each lot is a part of the mass; without the stack's shares they count alike.
-  return lots.size() > 1 ? scaled_half_even(sum, 1, static_cast<std::int64_t>(lots.size())) : sum;
+  const auto cost = piece ? cost_of_piece(shop, *piece, piece->mass, settings) : std::nullopt;
+  return cost.value_or(Money(0, settings.currency));
 }
 
 Money used_up_of(const ShopFile& shop, BladeId blade, Currency currency) {
@@ -135,7 +130,7 @@ BladeActuals actuals_of(const ShopFile& shop, BladeId id, const ShopSettings& se
       .id = id,
       .number = query.integer("number"),
       .title = query.text("title"),
-      .steel = steel_of(shop, query.maybe_id<stock::PieceId>("piece_id"), currency),
+      .steel = steel_of(shop, query.maybe_id<stock::PieceId>("piece_id"), settings),
       .used_up = used_up_of(shop, id, currency),
       .energy = energy_of(shop, id, settings),
       .outside = outside_of(shop, id, item, currency),

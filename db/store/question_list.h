@@ -33,6 +33,15 @@ extern const Question question_20;
 extern const Question question_21;
 extern const Question question_23;
 extern const Question question_25;
+extern const Question question_31;
+extern const Question question_32;
+extern const Question question_33;
+extern const Question question_34;
+extern const Question question_35;
+extern const Question question_36;
+extern const Question question_37;
+extern const Question question_38;
+extern const Question question_39;
 
 /// What was given under a key; nothing when it is missing or blank.
 std::optional<std::string> given_text(const Given& given, std::string_view key);

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "db/row.h"
+#include "db/store/learning_store.h"
 #include "db/store/lot_store.h"
 #include "db/store/model_store.h"
 #include "domain/blade/operation.h"
@@ -88,7 +89,11 @@ costing::CostSource source_of(const ShopFile& shop, const ModelUse& use,
 Duration learned(const ShopFile& shop, std::optional<ModelId> model, const ModelStep& step,
                  std::vector<std::string>& assumptions) {
   if (!model || step.hands_on <= Duration{}) return step.hands_on;
-  const double guess_h = static_cast<double>(step.hands_on.count()) / 3600.0;
+  // A model that has learnt keeps the guess it began with, so that no piece counts twice.
+  const std::int64_t guess_s =
+      guess_before_learning(shop, *model, Learns::hands_on, step.operation)
+          .value_or(step.hands_on.count());
+  const double guess_h = static_cast<double>(guess_s) / 3600.0;
   const auto estimate = costing::estimate(guess_h, hours_on_record(shop, *model, step.operation));
   if (estimate.n == 0) return step.hands_on;
   assumptions.push_back("Hours of " + step.operation + ": " + estimate.why());

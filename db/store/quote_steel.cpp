@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
-#include "db/store/billet_store.h"
-#include "db/store/family_tree.h"
 #include "db/store/lot_store.h"
+#include "db/store/piece_costs.h"
 #include "db/store/piece_store.h"
 #include "db/store/quote_item.h"
 #include "db/store/reservation_store.h"
@@ -16,42 +15,16 @@ namespace {
 using namespace commission;
 using namespace stock;
 
-// What a piece that went into a billet cost, by the mass it had and the price of its lot.
-Money cost_of_part(const ShopFile& shop, const BilletPart& part, Currency currency) {
-  Money sum(0, currency);
-  const auto lots = ancestors_of(shop, part.piece).lots;
-  for (const KeptLot& lot : lots)
-    if (const auto per_kg = price_per_kg(lot); per_kg && per_kg->currency() == currency)
-      sum += scaled_half_even(*per_kg, part.mass.micrograms(), Mass::grams(1000).micrograms());
-  // A piece with several lots behind it is a billet itself: each lot's price counts for its part.
-  return lots.size() > 1 ? scaled_half_even(sum, 1, static_cast<std::int64_t>(lots.size())) : sum;
-}
-
-std::optional<costing::SteelFromBillet> from_billet(const ShopFile& shop, const KeptPiece& piece,
-                                                    const ShopSettings& settings) {
-  costing::BilletMaking making;
-  for (const KeptBilletPart& part : parts_of_billet(shop, *piece.billet))
-    making.parts.push_back({"", part.mass, cost_of_part(shop, part, settings.currency)});
-  Duration hands_on{};
-  for (const KeptWeldStage& stage : stages_of_billet(shop, *piece.billet))
-    hands_on += stage.hands_on;
-  const Money per_hour = settings.hourly_rate + settings.overhead_per_hour;
-  making.work.push_back(costing::pay_for(per_hour, {hands_on, Duration{}, Share()}));
-  making.finished = mass_of_billet(shop, *piece.billet);
-  const auto cost = costing::billet_cost(making);
-  if (!cost) return std::nullopt;
-  return costing::SteelFromBillet{*cost, std::min(piece.mass, cost->usable)};
-}
-
 std::optional<costing::Ingredient> reserved_billet(const ShopFile& shop, const KeptItem& item,
                                                    const ShopSettings& settings) {
   for (const KeptReservation& reservation : reservations_of_item(shop, item.id)) {
     const auto piece = reservation.piece ? load_piece(shop, *reservation.piece) : std::nullopt;
     if (!piece || !piece->billet) continue;
-    auto steel = from_billet(shop, *piece, settings);
-    if (!steel) continue;
-    if (reservation.mass) steel->piece = std::min(*reservation.mass, steel->billet.usable);
-    return costing::Ingredient{"Billet piece " + piece->tag, *steel, 0};
+    const auto billet = cost_of_billet(shop, *piece->billet, settings);
+    if (!billet) continue;
+    const Mass mass = std::min(reservation.mass.value_or(piece->mass), billet->usable);
+    return costing::Ingredient{"Billet piece " + piece->tag,
+                               costing::SteelFromBillet{*billet, mass}, 0};
   }
   return std::nullopt;
 }

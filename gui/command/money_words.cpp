@@ -4,6 +4,8 @@
 
 #include "db/row.h"
 #include "db/store/commission_store.h"
+#include "db/store/delay_letter_of.h"
+#include "db/store/ledger.h"
 #include "db/store/named.h"
 #include "db/store/promise_reader.h"
 #include "db/store/quote_inputs.h"
@@ -124,12 +126,66 @@ Exit promise(const Call& call) {
   });
 }
 
+Exit letter(const Call& call) {
+  return with_shop(call, [&](db::ShopFile& shop) {
+    const auto commission = db::commission_named(shop, call.words[1], "commission");
+    if (!commission) return refused(call, commission.problems());
+    const auto drafted = db::delay_letter_of(shop, *commission, call.now);
+    if (!drafted) return refused(call, drafted.problems());
+    const std::string text = commission::delay_letter(*drafted);
+    if (call.has("json")) {
+      say_json({{"commission", commission->number}, {"promised", to_stored(drafted->promised)},
+                {"new_day", to_stored(drafted->new_day)}, {"text", text}});
+      return Exit::done;
+    }
+    say(text);
+    tell("A draft: edit it, send it, then keep what was said with tell_delay new_day=" +
+         to_stored(drafted->new_day) + " words=...");
+    return Exit::done;
+  });
+}
+
+Outcome<int> year_named(const std::string& text) {
+  const auto number = db::number_named(text, "YEAR");
+  if (!number) return number.problem();
+  if (*number < 1900 || *number > 2199)
+    return Problem{"YEAR", "\"" + text + "\" is no year.", "Write it as 2026."};
+  return static_cast<int>(*number);
+}
+
+Exit ledger(const Call& call) {
+  const auto year = year_named(call.words[1]);
+  if (!year) return refused(call, year.problems());
+  return with_shop(call, [&](db::ShopFile& shop) {
+    const auto settings = db::load_settings(shop);
+    const auto lines = db::ledger(shop, *year, settings);
+    const std::string table = db::ledger_csv(lines, settings.currency);
+    if (const auto path = call.option("csv")) {
+      if (auto done = write_whole(*path, table); !done) return refused(call, done.problems());
+      say(std::to_string(lines.size()) + " lines of " + std::to_string(*year) + " are in " + *path + ".");
+    } else if (call.has("json")) {
+      Json totals = Json::array();
+      for (const auto& total : db::year_totals(lines))
+        totals.push_back({{"what", total.what}, {"currency", total.amount.currency().code()},
+                          {"amount_minor", total.amount.minor()}});
+      say_json({{"year", *year}, {"lines", lines.size()}, {"totals", totals}});
+    } else {
+      say(table);
+    }
+    tell("Tax rates are those you entered: ask your tax office or accountant what they mean.");
+    return Exit::done;
+  });
+}
+
 }  // namespace
 
 std::vector<Word> money_words() {
   const Option json{"json", "", "one JSON object on standard output"};
   return {{"quote", "the quote of a commission", "FILE COMMISSION", 2, 2, {{"pdf", "OUT", "write the page for the buyer"}, json}, quote},
-          {"promise", "when a commission is ready, and whom it harms", "FILE COMMISSION", 2, 2, {{"seed", "K", "for chance"}, json}, promise}};
+          {"promise", "when a commission is ready, and whom it harms", "FILE COMMISSION", 2, 2, {{"seed", "K", "for chance"}, json}, promise},
+          {"letter", "a letter of delay, drafted for you to edit", "FILE COMMISSION", 2, 2, {json}, letter},
+          {"ledger", "the money of a year, for an accountant", "FILE YEAR", 2, 2,
+           {{"csv", "OUT", "write every line as a table"}, json}, ledger}};
 }
 
 }  // namespace tangmark::command

@@ -5,6 +5,7 @@
 
 #include "db/actions/action.h"
 #include "db/row.h"
+#include "db/store/cutting_case.h"
 #include "db/store/plan_case.h"
 #include "db/store/settings_store.h"
 #include "domain/kiln/plan_json.h"
@@ -184,36 +185,16 @@ Exit plan(const Call& call) {
   return plan_shop(call);
 }
 
-// The bars and offcuts of a lot that lie free, and the blanks that the queue wants of its steel and
-// section: items in work or accepted that have no blade yet.
-Outcome<stock::CuttingCase> case_of_lot(const db::ShopFile& shop, const std::string& lot, const commission::ShopSettings& settings) {
-  db::Query head(shop, "SELECT id, grade, thickness_nm, price_minor, count FROM lot WHERE CAST(number AS TEXT) = ?");
-  head.bind(lot);
-  if (!head.next()) return Problem{"lot", "There is no lot " + lot + ".", "Check its number."};
-  constexpr std::int64_t mm = 1'000'000;
-  stock::CuttingCase cutting;
-  cutting.kerf_mm = (settings.kerf.nanometres() + mm - 1) / mm;
-  cutting.keep_mm = settings.keep_at_least.nanometres() / mm;
-  db::Query bars(shop, "SELECT p.tag, p.length_nm, l.price_minor, l.count, l.length_nm AS bought_nm FROM piece p JOIN lot l ON l.id = p.lot_id "
-                       "WHERE l.id = ? AND p.state = 'on hand' AND p.length_nm IS NOT NULL AND NOT EXISTS"
-                       "(SELECT 1 FROM reservation r WHERE r.piece_id = p.id AND r.released_at IS NULL) ORDER BY p.id");
-  bars.bind(head.integer("id"));
-  while (bars.next()) {
-    const std::int64_t bought = std::max<std::int64_t>(1, bars.integer("bought_nm") * bars.integer("count"));
-    const auto price = static_cast<std::int64_t>(static_cast<double>(bars.integer("price_minor")) * static_cast<double>(bars.integer("length_nm")) /
-                                                 static_cast<double>(bought));
-    cutting.bars.push_back({bars.text("tag"), bars.integer("length_nm") / mm, price});
+// "17-1:4+7,17-3:5", as take_cuts reads it.
+std::string cuts_text(const stock::CuttingPlan& plan, const db::LotCutting& lot) {
+  std::string text;
+  for (const auto& cut : plan.cuts) {
+    text += (text.empty() ? "" : ",") + lot.pieces[cut.bar].tag + ":";
+    for (const std::size_t blank : cut.blanks)
+      text += (blank == cut.blanks.front() ? "" : "+") +
+              std::to_string(lot.items[blank].id.row());
   }
-  db::Query wanted(shop, "SELECT i.id, i.title, m.blank_length_nm FROM item i JOIN commission c ON c.id = i.commission_id JOIN model m ON m.id = i.model_id "
-                         "WHERE c.state IN('accepted','in work') AND i.cancelled_on IS NULL AND coalesce(i.grade, m.grade) = ? "
-                         "AND m.blank_thickness_nm = ? AND NOT EXISTS(SELECT 1 FROM blade b WHERE b.item_id = i.id AND b.scrapped_at IS NULL) ORDER BY i.id");
-  wanted.bind(head.text("grade")).bind(head.integer("thickness_nm"));
-  while (wanted.next())
-    cutting.blanks.push_back({"item " + wanted.text("id"), (wanted.integer("blank_length_nm") + mm - 1) / mm});
-  if (cutting.bars.empty()) return Problem{"lot", "Nothing of lot " + lot + " lies free.", "Receive more, or release a reservation."};
-  if (cutting.blanks.empty())
-    return Problem{"lot", "No accepted item without a blade wants this steel and thickness.", "Cut for one item with: tangmark do FILE cut_piece."};
-  return cutting;
+  return text;
 }
 
 void say_cuts(const stock::CuttingPlan& plan, const stock::CuttingCase& cutting) {
@@ -246,12 +227,17 @@ Exit cut(const Call& call) {
     return Exit::usage;
   }
   return with_shop(call, [&](db::ShopFile& shop) {
-    const auto cutting = case_of_lot(shop, call.words[1], db::load_settings(shop));
-    if (!cutting) return refused(call, cutting.problems());
-    const auto plan = stock::cutting_plan(*cutting, out_of_time);
+    const auto lot = db::cutting_of_lot(shop, call.words[1], db::load_settings(shop));
+    if (!lot) return refused(call, lot.problems());
+    const auto plan = stock::cutting_plan(lot->cutting, out_of_time);
     if (!plan) return refused(call, plan.problems());
-    if (call.has("json")) say(stock::to_json(*plan, *cutting));
-    else say_cuts(*plan, *cutting);
+    if (call.has("json")) {
+      say(stock::to_json(*plan, lot->cutting));
+    } else {
+      say_cuts(*plan, lot->cutting);
+      say("Cut it so with: tangmark do " + call.words[0] + " take_cuts lot=" + call.words[1] +
+          " cuts=" + cuts_text(*plan, *lot));
+    }
     return plan->unplaced.empty() ? Exit::done : Exit::answer_is_no;
   });
 }

@@ -7,6 +7,7 @@
 #include "db/store/blade_store.h"
 #include "db/store/step_advice_reader.h"
 #include "gui/desk/blades_desk.h"
+#include "gui/desk/timer_offers.h"
 #include "gui/desk/grade_sheet.h"
 #include "gui/desk/further_work.h"
 
@@ -192,6 +193,7 @@ Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
   sheet.title = "Blade " + std::to_string(blade.number);
   sheet.under = blade.title;
   sheet.sections = {now_section(sight, blade),
+                    timer_section(sight, blade),
                     findings_section(sight, db::finding_rows(sight.shop, blade.number)),
                     log_section(sight, db::log_rows(sight.shop, blade.number)),
                     hardness_section(sight, db::hardness_rows(sight.shop, blade.number)),

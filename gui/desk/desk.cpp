@@ -11,6 +11,7 @@
 #include "gui/desk/calc_desk.h"
 #include "gui/desk/certificates_desk.h"
 #include "gui/desk/commissions_desk.h"
+#include "gui/desk/delay_letter_draft.h"
 #include "gui/desk/desk_forms.h"
 #include "gui/desk/forms.h"
 #include "gui/desk/kiln_desk.h"
@@ -141,6 +142,7 @@ Form Desk::form(const std::string& action, const Typed& filled) const {
   }
   if (action == "desk.calc") return calculation_form(filled);
   if (is_desk_form(action)) return desk_form(action, filled);
+  if (action == "tell_delay") return form_of(action, inside_->sight(), with_letter(inside_->sight(), filled));
   Form form = form_of(action, inside_->sight(), filled);
   form.under = advice_before(inside_->sight(), action, filled);
   return form;

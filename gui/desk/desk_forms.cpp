@@ -7,6 +7,7 @@
 #include "db/actions/action.h"
 #include "db/backup.h"
 #include "db/exchange/export.h"
+#include "db/store/ledger.h"
 #include "gui/desk/forms.h"
 #include "gui/desk/papers.h"
 #include "reports/page_failure.h"
@@ -41,6 +42,21 @@ Outcome<Said> print(const Sight& sight, const Typed& typed) {
     return Problem{"path", failure.what(), "Choose another place and print again."};
   }
   return Said{"Printed into " + path + ".", std::nullopt};
+}
+
+Outcome<Said> write_ledger(const Sight& sight, const Typed& typed) {
+  const std::string path = with_home(value(typed, "path")), asked = value(typed, "year");
+  const auto year = asked.empty() ? std::optional<std::int64_t>(static_cast<int>(sight.today().year()))
+                                  : number_of(asked);
+  if (!year || *year < 1900 || *year > 2199)
+    return Problem{"year", "\"" + asked + "\" is no year.", "Write it as 2026."};
+  if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/ledger.csv."};
+  const auto lines = db::ledger(sight.shop, static_cast<int>(*year), sight.settings);
+  std::ofstream file(path, std::ios::binary | std::ios::trunc);
+  file << db::ledger_csv(lines, sight.settings.currency);
+  file.close();
+  if (!file) return Problem{"path", path + " cannot be written.", "Choose another place."};
+  return Said{std::to_string(lines.size()) + " lines written into " + path + ".", std::nullopt};
 }
 
 // "receive_lot" as the end of a sentence: what kind of thing the number counts.
@@ -85,6 +101,17 @@ Form desk_form(const std::string& name, const Typed& filled) {
     form.under = "The copy stands alone and is made while other windows go on.";
     form.submit = "Back up";
     form.fields = {path_field("Into the file", "~/shop-backup.tangmark", "a new file; a stick is a good place")};
+  } else if (name == "desk.ledger") {
+    form.title = "Write the ledger of a year";
+    form.under = "Every line as a table (CSV), for an accountant. Tax rates are those you entered.";
+    form.submit = "Write it";
+    form.fields = {path_field("Into the file", "~/ledger.csv", "a file that is there already is replaced")};
+    FormField year;
+    year.name = "year";
+    year.label = "Year";
+    year.help = "2026; this year when not given";
+    year.value = value(filled, "year");
+    form.fields.push_back(year);
   } else if (name == "desk.export") {
     form.title = "Export everything in open formats";
     form.under = "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.";
@@ -110,6 +137,7 @@ Form desk_form(const std::string& name, const Typed& filled) {
 
 Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed& typed) {
   if (name == "desk.print") return print(sight, typed);
+  if (name == "desk.ledger") return write_ledger(sight, typed);
   const std::string path = with_home(value(typed, "path"));
   if (path.empty()) return Problem{"path", "It needs a place to write to.", "Give a path such as ~/shop-backup."};
   auto done = name == "desk.backup" ? db::back_up(sight.shop, path) : db::export_shop(sight.shop, path);

@@ -95,10 +95,14 @@ Section further_at_commission(const Sight& sight, const db::CommissionRow& c) {
     offers.push_back(open_form("It waits for something", "hold", item));
     offers.push_back(open_form("A part goes out of the shop", "send_outside", item));
     offers.push_back(open_form("Reserve material", "reserve", item));
+    offers.push_back(open_form("Letter of delay", "tell_delay", here));
     offers.push_back(open_form("Their answer to a delay", "record_consent", here));
     if (c.state != "ready") offers.push_back(open_form("All of it is ready", "make_ready", here));
     offers.push_back(open_form("Cancel it", "cancel_commission", here));
   }
+  if (c.quote_version)
+    offers.push_back({"Compare the quote's versions",
+                      OpenForm{"desk.ask", {{"question", "33"}, {"commission", std::to_string(c.number)}}}, "", ""});
   if (!c.paid.is_zero()) {
     offers.push_back(open_form("Give money back", "refund", here));
     offers.push_back(open_form("A payment was wrong", "correct_payment", {}));
@@ -128,6 +132,7 @@ std::vector<Offer> further_at_lot(const db::LotRow& lot) {
   const Typed here{{"lot", std::to_string(lot.number)}};
   std::vector<Offer> offers;
   if (lot.bought) offers.push_back(open_form("Used up", "use_consumable", here));
+  if (lot.kind == "steel") offers.push_back(open_form("Cut for the queue", "take_cuts", here));
   if (lot.kind == "handle") offers.push_back(open_form("Reserve", "reserve", here));
   offers.push_back(open_form("Attach a photo", "attach_photo", here));
   return offers;

@@ -6,6 +6,7 @@
 #include <string>
 #include <variant>
 
+#include "gui/desk/cut_drawing.h"
 #include "gui/desk/family_tree.h"
 #include "gui/desk/kiln_board.h"
 #include "gui/desk/life_line.h"
@@ -27,7 +28,7 @@ struct Paper {
 };
 
 /// What a place draws beside its words; nothing for places that need no picture.
-using Picture = std::variant<std::monostate, KilnBoard, LifeLine, FamilyTree, QuoteView, Paper>;
+using Picture = std::variant<std::monostate, KilnBoard, LifeLine, FamilyTree, QuoteView, Paper, CutDrawing>;
 
 struct PlaceList {
   std::string title;

@@ -8,6 +8,7 @@
 #include "db/listing/kiln_rows.h"
 #include "db/listing/name_rows.h"
 #include "db/store/settings_store.h"
+#include "gui/desk/money_sheets.h"
 #include "gui/desk/sheet.h"
 
 namespace tangmark::desk {
@@ -140,6 +141,10 @@ PlaceList shop_list(const Sight&) {
                 {"hours", "", "Hours at the bench", "When somebody is here; days off", ""},
                 {"kilns", "", "Kilns, ovens and baths", "Their limits, circuits and checks", ""},
                 {"models", "", "Models", "Knives made again", "pattern route"},
+                {"promises", "", "Promises", "The board: kept, at risk, by how much", "delay letter late"},
+                {"learning", "", "What the record says", "Hours, belts, gas, losses to take over", "learn estimate"},
+                {"buying", "", "To buy", "Steel, belts and gas for the queue", "stock recall"},
+                {"money", "", "Money", "The year, rates, the rack by age", "tax ledger accountant"},
                 {"customers", "", "Customers", "People", "buyers"},
                 {"file", "", "The shop file", "Backup, check, export, history", ""}})};
 }
@@ -155,6 +160,14 @@ PlaceView shop_view(const Sight& sight, const std::string& id) {
     view.sheet = kilns_sheet(sight);
   } else if (id == "models") {
     view.sheet = models_sheet(sight);
+  } else if (id == "promises") {
+    view.sheet = promises_sheet(sight);
+  } else if (id == "learning") {
+    view.sheet = learning_sheet(sight);
+  } else if (id == "buying") {
+    view.sheet = buying_sheet(sight);
+  } else if (id == "money") {
+    view.sheet = money_sheet(sight);
   } else if (id == "customers") {
     view.sheet = customers_sheet(sight);
   } else if (id == "file") {

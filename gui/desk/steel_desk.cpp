@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "db/listing/stock_rows.h"
+#include "gui/desk/cut_drawing.h"
 #include "db/store/grade_store.h"
 #include "gui/desk/calc_desk.h"
 #include "gui/desk/family.h"
@@ -118,6 +119,10 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
   view.sheet.sections = {facts, analysis_section(sight, lot.grade, lot.analysis),
                          pieces_section(sight, db::pieces_of_lot(sight.shop, lot.number))};
   view.picture = family_of(sight, {"lot", number});
+  if (auto proposal = cut_proposal(sight, number)) {
+    view.sheet.sections.insert(view.sheet.sections.begin(), std::move(proposal->section));
+    view.picture = std::move(proposal->drawing);
+  }
   return view;
 }
 

@@ -77,6 +77,7 @@ PlaceView today_view(const Sight& sight, const std::string& id) {
   Section start;
   start.offers = {{"New enquiry", OpenForm{"new_commission", {}}, "", ""},
                   {"Log a step", OpenForm{"log_step", {}}, "", ""},
+                  {"Start a timer", OpenForm{"start_timer", {}}, "", ""},
                   {"Receive a lot", OpenForm{"receive_lot", {}}, "", ""},
                   {"Day list", ShowDocument{"day-list", to_stored(sight.today())}, "", ""}};
   view.sheet.sections = {firings_section(sight), promises_section(sight), start, questions_section()};

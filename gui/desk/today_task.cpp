@@ -7,14 +7,16 @@
 #include "db/listing/commission_rows.h"
 #include "db/listing/kiln_rows.h"
 #include "db/listing/stock_rows.h"
+#include "db/store/timer_store.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/commissions_desk.h"
+#include "gui/desk/timer_offers.h"
 
 namespace tangmark::desk {
 namespace {
 
 // Order of urgency: steel that may crack, then fire, then people, then stock.
-enum Urgency { untempered_late, running, untempered, firing_soon, finding, promise_late, money, contact, stock_low };
+enum Urgency { untempered_late, running, untempered, timer, firing_soon, finding, promise_late, money, contact, stock_low };
 
 void add_blades(const Sight& sight, std::vector<Task>& tasks) {
   for (const db::BladeRow& blade : db::blades_in_shop(sight.shop)) {
@@ -129,12 +131,23 @@ void add_stock(const Sight& sight, std::vector<Task>& tasks) {
   }
 }
 
+void add_timers(const Sight& sight, std::vector<Task>& tasks) {
+  for (const auto& open : db::open_timers(sight.shop)) {
+    const std::string number = std::to_string(open.number);
+    const bool lost = db::forgotten_timer(sight.shop, open, sight.settings, sight.now).has_value();
+    tasks.push_back({"timer " + number, number,
+                     lost ? "Was timer " + number + " forgotten?" : "Timer " + number + ", " + open.operation,
+                     timer_words(sight, open), timer_offers(sight, open), lost ? running : timer});
+  }
+}
+
 }  // namespace
 
 std::vector<Task> tasks_of(const Sight& sight) {
   std::vector<Task> tasks;
   add_blades(sight, tasks);
   add_firings(sight, tasks);
+  add_timers(sight, tasks);
   add_commissions(sight, tasks);
   add_stock(sight, tasks);
   std::stable_sort(tasks.begin(), tasks.end(),

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "gui/window/cut_canvas.h"
 #include "gui/window/family_canvas.h"
 #include "gui/window/kiln_canvas.h"
 #include "gui/window/life_canvas.h"
@@ -19,11 +20,12 @@ Stage::Stage(wxWindow* parent, Answers answers) : Surface(parent, Depth::window)
   kiln_ = new KilnCanvas(this, {answers.firing_selected, answers.firing_trial, answers.firing_dropped});
   life_ = new LifeCanvas(this);
   family_ = new FamilyCanvas(this, answers.perform);
+  cuts_ = new CutCanvas(this);
   page_ = new PageCanvas(this);
   quote_ = new QuotePanel(this, answers.price);
   between_ = new Rule(this, Rule::Way::down);
   sheet_ = new SheetPanel(this, answers.perform);
-  for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, page_, quote_, between_}) {
+  for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_, between_}) {
     part->Hide();
   }
 }
@@ -43,13 +45,15 @@ void Stage::lay_out(const desk::Picture& picture) {
     above = life_;
   } else if (std::holds_alternative<desk::FamilyTree>(picture)) {
     above = family_;
+  } else if (std::holds_alternative<desk::CutDrawing>(picture)) {
+    above = cuts_;
   } else if (std::holds_alternative<desk::Paper>(picture)) {
     at_left = page_;
   } else if (std::holds_alternative<desk::QuoteView>(picture)) {
     above = quote_;
     alone = true;
   }
-  for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, page_, quote_}) {
+  for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_}) {
     part->Show(part == above || part == at_left);
   }
   between_->Show(at_left != nullptr);
@@ -75,6 +79,7 @@ void Stage::show(const desk::PlaceView& view) {
   if (const auto* board = std::get_if<desk::KilnBoard>(&view.picture)) kiln_->show(*board);
   if (const auto* life = std::get_if<desk::LifeLine>(&view.picture)) life_->show(*life);
   if (const auto* tree = std::get_if<desk::FamilyTree>(&view.picture)) family_->show(*tree);
+  if (const auto* cuts = std::get_if<desk::CutDrawing>(&view.picture)) cuts_->show(*cuts);
   if (const auto* paper = std::get_if<desk::Paper>(&view.picture)) page_->show(paper->document);
   if (const auto* quote = std::get_if<desk::QuoteView>(&view.picture)) quote_->show(*quote);
   Layout();

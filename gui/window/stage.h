@@ -8,6 +8,7 @@
 
 namespace tangmark::window {
 
+class CutCanvas;
 class FamilyCanvas;
 class KilnCanvas;
 class LifeCanvas;
@@ -37,6 +38,7 @@ class Stage final : public Surface {
   KilnCanvas* kiln_;
   LifeCanvas* life_;
   FamilyCanvas* family_;
+  CutCanvas* cuts_;
   PageCanvas* page_;
   QuotePanel* quote_;
   Rule* between_;

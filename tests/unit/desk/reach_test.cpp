@@ -63,6 +63,9 @@ struct Offered {
 void begin_more(Desk& desk) {
   REQUIRE(desk.act("lock_firing", {{"firing", "4"}}));
   REQUIRE(desk.act("start_billet", {{"kind", "pattern-welded"}, {"pieces", "14-3,7-2"}}));
+  REQUIRE(desk.act("start_timer", {{"blades", "46"}, {"operation", "drill"}}));
+  REQUIRE(desk.act("start_timer", {{"blades", "47"}, {"operation", "drill"}}));
+  REQUIRE(desk.act("pause_timer", {{"blade", "47"}}));
   REQUIRE(desk.act("reserve", {{"item", "40"}, {"piece", "14-2D"}, {"length", "300 mm"}}));
 }
 

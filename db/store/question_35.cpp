@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
+#include "db/store/learning_store.h"
+#include "db/store/named.h"
+#include "db/store/question_list.h"
+
+namespace tangmark::db {
+namespace {
+
+Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+  std::optional<commission::ModelId> only;
+  if (given_text(given, "model")) {
+    const auto model = given_thing(shop, given, "model", model_named);
+    if (!model) return model.problems();
+    only = model->id;
+  }
+  Answer answer{"What does the record say against the models?",
+                {},
+                {"Model", "What", "Of", "Model says", "Proposed", "Unit", "Pieces", "Why"},
+                {}};
+  for (const ModelProposal& one : model_proposals(shop, only))
+    answer.rows.push_back({one.model.name, std::string(word_of(one.what)), one.of,
+                           fmt::format("{:.2f}", one.now), fmt::format("{:.2f}", one.proposed),
+                           one.unit, std::to_string(one.n), one.why});
+  answer.sentences.push_back(
+      answer.rows.empty()
+          ? "Nothing: no figure with three pieces on record is more than 5 % off."
+          : "Nothing is changed yet. Take a proposal with accept_estimate, naming model, what and "
+            "of.");
+  return answer;
+}
+
+}  // namespace
+
+const Question question_35{35,
+                           "What did I learn: which hours, belts, gas and losses should change?",
+                           {{"model", "Model", FieldKind::model, false, "chef 240"}},
+                           answer};
+
+}  // namespace tangmark::db
