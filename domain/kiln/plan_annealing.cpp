@@ -13,12 +13,16 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 // A blade without a place weighs more than anything a plan may cost to have it.
 constexpr std::int64_t unplaced_mc = 1'000'000'000'000;
 
-// By how much the estimate of a change may be too high.
-constexpr std::int64_t estimate_slack_mc = 30'000;
-constexpr std::int64_t patience_mc = 100'000;
-// A firing costs about 100,000 to 200,000.
-constexpr double warmest_mc = 60'000;
-constexpr double coldest_mc = 600;
+// In shares of what a firing costs: by how much the estimate of a change may be too high, and by how
+// much a change may be too dear while it still spreads.
+constexpr double estimate_slack = 0.2;
+constexpr double patience = 0.6;
+// A minute by which firings are pushed is reckoned as this share of a firing.
+constexpr double push_share = 0.002;
+
+std::int64_t part(double share, std::int64_t of) {
+  return static_cast<std::int64_t>(share * static_cast<double>(of));
+}
 }  // namespace
 
 PlanAnnealing::PlanAnnealing(const PlanTables& tables, std::uint64_t seed)
@@ -108,8 +112,18 @@ void PlanAnnealing::start() {
                    [&](int a, int b) { return tables_.blade(a).due < tables_.blade(b).due; });
   for (int b : blades)
     if (!insert_blade(b)) unplaced_.push_back(b);
+  weigh();
   note_best();
   write_best();
+}
+
+/// What a firing costs in this case: prices may be those of any country, or none at all.
+void PlanAnnealing::weigh() {
+  std::int64_t firings = 0;
+  for (int b : table_.order()) firings += table_.batch(b).cost_mc;
+  const auto count = std::max<std::int64_t>(1, static_cast<std::int64_t>(table_.order().size()));
+  firing_mc_ = std::max({std::int64_t{1}, firings / count, table_.cost_mc() / (20 * count)});
+  fitting_.price_of_pushing(std::max<std::int64_t>(1, part(push_share, firing_mc_)));
 }
 
 /// The plan itself is written down only when the search is about to leave it.
@@ -222,15 +236,29 @@ bool PlanAnnealing::put_back() {
   for (std::size_t i = taken_.size(); i > 1; --i)
     std::swap(taken_[i - 1], taken_[at(chance_.below(static_cast<int>(i)))]);
   std::int64_t spent = 0;
+  const std::int64_t slack = part(estimate_slack, firing_mc_);
   for (const Stretch& s : taken_)
-    if (!fitting_.fit(s.first, s.second, limit_ - table_.cost_mc() - spent + estimate_slack_mc))
+    if (!fitting_.fit(s.first, s.second, limit_ - table_.cost_mc() - spent + slack))
       return false;
     else spent += fitting_.cost_mc();
   return true;
 }
 
+/// A blade without a place, to be put in together with what is taken out for it.
+void PlanAnnealing::take_unplaced() {
+  const int blade = unplaced_[at(chance_.below(static_cast<int>(unplaced_.size())))];
+  const BladeFacts& facts = tables_.blade(blade);
+  const int end = facts.first_op + facts.ops;
+  for (int op = facts.first_op; op < end; ++op)
+    if (table_.batch_of(op) >= 0) return;  // partly locked: only the careful way serves
+  taken_.push_back({facts.first_op, end - 1});
+  trying_ = blade;
+  limit_ += unplaced_mc;
+}
+
 bool PlanAnnealing::remake() {
   taken_.clear();
+  if (!unplaced_.empty() && chance_.one_in(4)) take_unplaced();
   const int style = chance_.below(10);
   if (style < 5) take_blades(1 + chance_.below(3));
   else if (style < 8) take_firing();
@@ -288,19 +316,20 @@ void PlanAnnealing::step() {
   const std::int64_t before = table_.cost_mc();
   const double allowance = -warmth_ * std::log(1 - chance_.share());
   limit_ = before + static_cast<std::int64_t>(allowance);
+  trying_ = -1;
   table_.begin();
-  if (!try_step() || !table_.settle(limit_ + patience_mc, 12) || table_.cost_mc() > limit_) {
-    table_.undo();
-    return;
-  }
-  if (best_pending_ && cost() > best_cost_) {
+  const bool made = try_step() && table_.settle(limit_ + part(patience, firing_mc_), 12) &&
+                    table_.cost_mc() <= limit_;
+  if (!made) return table_.undo();
+  const std::int64_t after = cost() - (trying_ >= 0 ? unplaced_mc : 0);
+  if (best_pending_ && after > best_cost_) {
     // About to leave the best plan: write it down first, and let this change pass.
     table_.undo();
-    write_best();
-    return;
+    return write_best();
   }
   table_.keep();
-  if (cost() < best_cost_) note_best();
+  if (trying_ >= 0) std::erase(unplaced_, trying_);
+  if (after < best_cost_) note_best();
 }
 
 void PlanAnnealing::retry_unplaced() {
@@ -310,24 +339,37 @@ void PlanAnnealing::retry_unplaced() {
   if (cost() < best_cost_) note_best();
 }
 
-void PlanAnnealing::run(const SearchLimits& limits, std::int64_t bound_mc) {
-  if (limits.iterations <= 0 && !limits.time_used) return;
+/// False when there is nothing to do.
+bool PlanAnnealing::any_step(SearchClock& clock) {
+  clock.count();
+  ++steps_;
+  const bool empty = table_.order().empty();
+  if (empty && (unplaced_.empty() || steps_ > 2000)) return false;
+  if (!unplaced_.empty() && (empty || steps_ % 64 == 0)) retry_unplaced();
+  else step();
+  return true;
+}
+
+void PlanAnnealing::try_out(SearchClock& clock, std::int64_t steps, std::int64_t bound_mc) {
+  warmth_ = Spell{}.warmest * static_cast<double>(firing_mc_);
+  for (std::int64_t i = 0; i < steps && best_cost_ > bound_mc; ++i) {
+    if (clock.looks_up() && clock.over()) break;
+    if (!any_step(clock)) break;
+  }
+  write_best();
+}
+
+void PlanAnnealing::run(SearchClock& clock, const Spell& spell, std::int64_t bound_mc) {
+  const double from = clock.share();
+  const double warmest = spell.warmest * static_cast<double>(firing_mc_);
   while (best_cost_ > bound_mc) {
-    if (iterations_ % 32 == 0) {
-      const double timed = limits.time_used ? limits.time_used() : 0;
-      if (timed >= 1) break;
-      const double share = limits.iterations > 0 ? static_cast<double>(iterations_) /
-                                                       static_cast<double>(limits.iterations)
-                                                 : timed;
-      warmth_ = warmest_mc * std::pow(coldest_mc / warmest_mc, share);
+    if (clock.looks_up()) {
+      if (clock.share() >= spell.until) break;
+      const double passed = (clock.share() - from) / std::max(1e-9, spell.until - from);
+      warmth_ = warmest * std::pow(spell.coldest / spell.warmest, passed);
+      clock.tell(best_cost_ % unplaced_mc, bound_mc, static_cast<int>(unplaced_.size()));
     }
-    if (limits.iterations > 0 && iterations_ >= limits.iterations) break;
-    ++iterations_;
-    const bool empty = table_.order().empty();
-    if (empty && iterations_ > 2000) break;
-    if (!unplaced_.empty() && (empty || iterations_ % 64 == 0)) retry_unplaced();
-    else if (!empty) step();
-    else break;
+    if (!any_step(clock)) break;
   }
   write_best();
 }

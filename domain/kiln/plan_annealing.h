@@ -5,8 +5,8 @@
 #include <set>
 #include <vector>
 
+#include "domain/kiln/plan_clock.h"
 #include "domain/kiln/plan_fitting.h"
-#include "domain/kiln/plan_search.h"
 
 namespace tangmark::kiln {
 
@@ -19,21 +19,30 @@ class PlanAnnealing {
 
   /// A first plan: blades by their due date, each put in where it costs least.
   void start();
-  /// Improves the plan until the limits are reached or the cost has met `bound_mc`.
-  void run(const SearchLimits& limits, std::int64_t bound_mc);
+  /// Improves the plan from where it stands until the clock shows `until` or the cost has met
+  /// `bound_mc`. Warmth falls from the first to the second share of what a firing costs.
+  struct Spell {
+    double until = 1;
+    double warmest = 0.35, coldest = 0.05;
+  };
+  void run(SearchClock& clock, const Spell& spell, std::int64_t bound_mc);
+  /// So many steps without cooling down.
+  void try_out(SearchClock& clock, std::int64_t steps, std::int64_t bound_mc);
 
   const FiringPlan& best() const { return best_; }
   std::int64_t best_cost_mc() const { return best_cost_; }
   /// Blades that the best plan has no place for.
   const std::vector<int>& unplaced() const { return best_unplaced_; }
-  std::int64_t iterations() const { return iterations_; }
 
  private:
   using Stretch = std::pair<int, int>;  ///< first and last operation
 
   void lock_firings();
+  void weigh();
   void step();
+  bool any_step(SearchClock& clock);
   void retry_unplaced();
+  void take_unplaced();
   bool try_step();
   bool try_insert(int blade, int attempt);
   bool insert_blade(int blade);
@@ -60,10 +69,11 @@ class PlanAnnealing {
   ChainFitting fitting_;
   std::vector<Stretch> taken_;
   std::vector<int> unplaced_;
-  std::vector<int> saved_unplaced_;
+  int trying_ = -1;  ///< the blade without a place that this step tries to put in
+  std::int64_t firing_mc_ = 1;  ///< what a firing of this case costs, about
   double warmth_ = 0;  ///< millicents by which a step may be worse, about once in e times
   std::int64_t limit_ = 0;  ///< what the plan may cost after this step
-  std::int64_t iterations_ = 0;
+  std::int64_t steps_ = 0;
   FiringPlan best_;
   std::int64_t best_cost_ = 0;
   bool best_pending_ = false;

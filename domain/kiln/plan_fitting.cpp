@@ -11,7 +11,6 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 constexpr std::size_t most_ways = 8;   // kept per operation
 constexpr int most_gaps = 3;           // looked at per kiln
 constexpr int may_push_min = 30;       // a firing may be asked to begin so much later
-constexpr std::int64_t push_mc_per_min = 300;
 }  // namespace
 
 void ChainFitting::list_joinable(int first, int last) {
@@ -63,7 +62,7 @@ void ChainFitting::try_join(int op, const Way& before, int index, int from, int 
     if (overlooked()) continue;
     const int push = std::max(0, from - batch.start);
     int end = batch.end + push;
-    std::int64_t cost = push * push_mc_per_min;
+    std::int64_t cost = push * push_mc_per_min_;
     if (o.kind == PlanKind::harden) end += o.quench;
     else if (o.shortest_soak > batch.soak) end += o.shortest_soak - batch.soak;
     if (affordable(op, before.cost + cost, end))
@@ -86,7 +85,7 @@ void ChainFitting::try_gap(int op, int kiln, int after, const Way& before, int i
   if (!known->found) return;
   const Timetable::Probe& found = known->probe;
   if (found.pushes > 0 && !may_push_) return;
-  const std::int64_t cost = before.cost + found.cost_mc + found.pushes * push_mc_per_min;
+  const std::int64_t cost = before.cost + found.cost_mc + found.pushes * push_mc_per_min_;
   if (affordable(op, cost, found.end))
     add({found.end, cost, -1, kiln, found.start, index, until == never});
 }
@@ -124,7 +123,7 @@ std::optional<std::int64_t> ChainFitting::closing_cost(int op, const Way& way) c
   const int gap = table_.batch(table_.batch_of(o.after)).start - way.end;
   if (gap > next.gap_max && !way.loose) return std::nullopt;
   const int push = std::max(0, next.gap_min - gap);
-  return push > 2 * may_push_min ? std::nullopt : std::optional(way.cost + push * push_mc_per_min);
+  return push > 2 * may_push_min ? std::nullopt : std::optional(way.cost + push * push_mc_per_min_);
 }
 
 bool ChainFitting::put(int first, int last, const std::vector<int>& chosen) {

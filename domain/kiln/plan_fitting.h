@@ -25,6 +25,9 @@ class ChainFitting {
   /// The chain is not begun before this minute.
   void not_before(int minute) { not_before_ = minute; }
 
+  /// What is reckoned for each minute by which a firing has to give way.
+  void price_of_pushing(std::int64_t mc_per_min) { push_mc_per_min_ = mc_per_min; }
+
   /// Puts the operations first..last (of one blade, in no firing now, the rest of the chain placed)
   /// into the timetable. Call between `begin` and `settle`. False when no way was found; the
   /// timetable is then half changed and must be undone. Ways that cost more than `most_mc` (new
@@ -56,6 +59,7 @@ class ChainFitting {
   Timetable& table_;
   PlanChance& chance_;
   int overlook_ = 0;
+  std::int64_t push_mc_per_min_ = 300;
   int not_before_ = 0;
   Crowding crowding_ = Crowding::sometimes;
   int first_ = 0;
