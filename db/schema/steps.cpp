@@ -6,11 +6,12 @@
 #include "db/schema/step_001.h"
 #include "db/schema/step_002.h"
 #include "db/schema/step_003.h"
+#include "db/schema/step_004.h"
 
 namespace tangmark::db {
 
 std::span<const char* const> schema_steps() {
-  static const std::array<const char*, 3> steps{step_001, step_002, step_003};
+  static const std::array<const char*, 4> steps{step_001, step_002, step_003, step_004};
   return steps;
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "db/row.h"
+#include "db/store/record_store.h"
 #include "db/store/settings_store.h"
 #include "db/store/trail_reader.h"
 #include "domain/blade/log_entry.h"
@@ -36,9 +37,12 @@ bool is_heat(cert::Operation operation) {
 // again from the file that was attached, so that nothing stands between paper and statement.
 std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry, const Zone& zone) {
   if (entry.is_null("firing_id") || entry.is_null("time_in") || entry.is_null("time_out")) return std::nullopt;
-  Query q(shop, "SELECT r.starts_at, r.ends_at, r.independent, r.peak_k1800, k.checked_on, a.bytes "
-                "FROM kiln_record r JOIN kiln k ON k.id = r.kiln_id JOIN attachment a ON a.id = r.attachment_id "
-                "WHERE r.firing_id = ? ORDER BY r.independent DESC, r.id DESC LIMIT 1");
+  Query q(shop,
+          "SELECT r.starts_at, r.ends_at, r.independent, r.peak_k1800, r.settings, k.checked_on, "
+          "a.bytes "
+          "FROM kiln_record r JOIN kiln k ON k.id = r.kiln_id JOIN attachment a ON a.id = "
+          "r.attachment_id "
+          "WHERE r.firing_id = ? ORDER BY r.independent DESC, r.id DESC LIMIT 1");
   q.bind(entry.integer("firing_id"));
   if (!q.next()) return std::nullopt;
   cert::RecordCoverage covered;
@@ -47,7 +51,7 @@ std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& 
   covered.to = q.instant("ends_at");
   covered.peak = q.temperature("peak_k1800");
   covered.kiln_checked = q.maybe_date("checked_on");
-  const auto record = kiln::read_kiln_record(q.text("bytes"), zone);
+  const auto record = read_kept_record(q.text("bytes"), q.text("settings"), zone);
   if (!record) return covered;
   const Temperature set = entry.maybe_temperature("set_k1800").value_or(covered.peak.value());
   const kiln::SoakWindow window{set + TemperatureDifference::celsius(-15), set + TemperatureDifference::celsius(15)};

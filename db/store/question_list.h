@@ -31,7 +31,9 @@ extern const Question question_19;
 extern const Question question_20;
 // Of the steel desk.
 extern const Question question_21;
+extern const Question question_22;
 extern const Question question_23;
+extern const Question question_24;
 extern const Question question_25;
 extern const Question question_31;
 extern const Question question_32;

@@ -5,6 +5,7 @@
 
 #include "db/row.h"
 #include "db/store/blade_state.h"
+#include "db/store/hardness_record.h"
 #include "db/store/step_advice_reader.h"
 #include "domain/steel/temper_parameter.h"
 
@@ -70,20 +71,6 @@ void read_tempers(const BladeOnRecord& record, TrialBlade& blade) {
     blade.variables[TrialVariable::temper_parameter] = sum->parameter;
 }
 
-std::optional<double> hardness_of(const BladeOnRecord& record) {
-  double sum = 0;
-  int readings = 0;
-  for (const HardnessReading& reading : record.readings) {
-    const bool counts = !reading.void_why && reading.scale == "HRC" &&
-                        (!record.state.last_heat_at || reading.at >= *record.state.last_heat_at);
-    if (!counts) continue;
-    sum += static_cast<double>(reading.tenths + reading.tenths_to.value_or(reading.tenths)) / 20;
-    ++readings;
-  }
-  if (readings == 0) return std::nullopt;
-  return sum / readings;
-}
-
 std::optional<double> warp_of(const BladeOnRecord& record) {
   std::optional<double> most;
   for (const LogEntry& entry : record.log) {
@@ -105,7 +92,7 @@ std::optional<double> contrast_of(const BladeOnRecord& record) {
 std::optional<double> outcome_of(const BladeOnRecord& record, TrialOutcome outcome) {
   switch (outcome) {
     case TrialOutcome::hardness:
-      return hardness_of(record);
+      return mean_hrc_after_heat(record);
     case TrialOutcome::warp:
       return warp_of(record);
     case TrialOutcome::contrast:

@@ -50,7 +50,8 @@ Exit labels(const Call& call) {
   });
 }
 
-Exit quote_side(const Call& call, Outcome<reports::Document> (*make)(const desk::Press&, std::string_view)) {
+Exit numbered(const Call& call,
+              Outcome<reports::Document> (*make)(const desk::Press&, std::string_view)) {
   return print(call, [&](const desk::Press& press) { return make(press, call.words[1]); });
 }
 
@@ -75,15 +76,51 @@ Exit calendar(const Call& call) {
 std::vector<Word> paper_words() {
   const Option pdf{"pdf", "OUT", "write the pages"};
   return {
-      {"invoice", "the balance invoice of a commission", "FILE COMMISSION", 2, 2, {pdf},
-       [](const Call& call) { return quote_side(call, desk::invoice_paper); }},
-      {"receipt", "the receipt of its deposit", "FILE COMMISSION", 2, 2, {pdf},
-       [](const Call& call) { return quote_side(call, desk::receipt_paper); }},
+      {"invoice",
+       "the balance invoice of a commission",
+       "FILE COMMISSION",
+       2,
+       2,
+       {pdf},
+       [](const Call& call) { return numbered(call, desk::invoice_paper); }},
+      {"receipt",
+       "the receipt of its deposit",
+       "FILE COMMISSION",
+       2,
+       2,
+       {pdf},
+       [](const Call& call) { return numbered(call, desk::receipt_paper); }},
       {"traveller", "the card that goes with a blade", "FILE BLADE", 2, 2, {pdf}, traveller},
       {"firing-sheet", "the sheet by the kiln", "FILE FIRING", 2, 2, {pdf}, firing_sheet},
+      {"record-sheet",
+       "the records of a firing, their curves and what they show",
+       "FILE FIRING",
+       2,
+       2,
+       {pdf},
+       [](const Call& call) { return numbered(call, desk::record_paper); }},
+      {"trial-sheet",
+       "a trial, plotted, and what it shows",
+       "FILE TRIAL",
+       2,
+       2,
+       {pdf},
+       [](const Call& call) { return numbered(call, desk::trial_paper); }},
       {"day-list", "what needs hands on a day", "FILE DATE", 2, 2, {pdf}, day_list},
-      {"labels", "labels of lots, pieces or blades", "FILE lots|pieces|blades [NUMBER...]", 2, -1, {pdf}, labels},
-      {"calendar", "firings and promises as a calendar file", "FILE", 1, 1, {{"ics", "OUT", "write the calendar"}}, calendar},
+      {"labels",
+       "labels of lots, pieces or blades",
+       "FILE lots|pieces|blades [NUMBER...]",
+       2,
+       -1,
+       {pdf},
+       labels},
+      {"calendar",
+       "firings and promises as a calendar file",
+       "FILE",
+       1,
+       1,
+       {{"ics", "OUT", "write the calendar"}},
+       calendar},
   };
 }
 

@@ -5,7 +5,9 @@
 #include <utility>
 
 #include "db/store/blade_store.h"
+#include "db/store/hardness_record.h"
 #include "db/store/step_advice_reader.h"
+#include "domain/steel/figure_text.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/timer_offers.h"
 #include "gui/desk/grade_sheet.h"
@@ -51,11 +53,13 @@ Section now_section(const Sight& sight, const db::BladeRow& blade) {
   }
   if (blade.scrapped || blade.delivered) return section;
   const Typed filled{{"blade", number}};
-  section.offers = {{"Log a finding", OpenForm{"log_finding", filled}, "", ""},
-                    {"Log a hardness reading", OpenForm{"log_hardness", filled}, "", ""},
-                    {"Attach a photo", OpenForm{"attach_photo", filled}, "", ""},
-                    {"Traveller", ShowDocument{"traveller", number}, "", ""},
-                    {"Scrap it", OpenForm{"scrap_blade", filled}, "", ""}};
+  section.offers = {
+      {"Log a finding", OpenForm{"log_finding", filled}, "", ""},
+      {"Log a hardness reading", OpenForm{"log_hardness", filled}, "", ""},
+      {"Attach a photo", OpenForm{"attach_photo", filled}, "", ""},
+      {"Start a trial with it", OpenForm{"start_trial", {{"blades", number}}}, "", ""},
+      {"Traveller", ShowDocument{"traveller", number}, "", ""},
+      {"Scrap it", OpenForm{"scrap_blade", filled}, "", ""}};
   if (blade.commission) {
     section.offers.insert(section.offers.begin(),
                           {"To its commission", GoTo{Place::commissions, std::to_string(*blade.commission)}, "", ""});
@@ -134,6 +138,34 @@ Section hardness_section(const Sight& sight, const std::vector<db::HardnessRow>&
   return section;
 }
 
+// What a published table lets one expect after its tempers, beside what was read.
+Section expected_section(const Sight& sight, std::int64_t number) {
+  Section section;
+  const auto blade = db::find_blade(sight.shop, number);
+  const auto record = blade ? std::optional(db::load_record(sight.shop, *blade)) : std::nullopt;
+  if (!record || record->state.tempers_done == 0) return section;
+  const db::HardnessRecord hardness = db::hardness_record_of(sight.shop, *record);
+  section.title = "Hardness expected";
+  if (!hardness.expected) {
+    section.paragraphs = {"No hardness is foretold. " + hardness.why_not};
+    return section;
+  }
+  std::string sources;
+  for (const std::string& source : hardness.expected->sources)
+    sources += (sources.empty() ? "" : "; ") + source;
+  section.facts = {{"By estimate",
+                    steel::rounded_text(hardness.expected->low.points, 0) + " to " +
+                        steel::rounded_text(hardness.expected->high.points, 0),
+                    "HRC", hardness.expected->band}};
+  if (hardness.measured_hrc)
+    section.facts.push_back({"Measured", steel::rounded_text(*hardness.measured_hrc, 1), "HRC",
+                             "mean after the last heat"});
+  section.paragraphs = {"Source: " + sources + "."};
+  for (const db::KilnBias& bias : db::biases_of(db::hardness_records(sight.shop, hardness.grade)))
+    section.paragraphs.push_back(db::bias_sentence(bias));
+  return section;
+}
+
 Section photos_section(const Sight& sight, std::int64_t blade) {
   Section section;
   section.title = "Photos";
@@ -197,6 +229,7 @@ Sheet blade_sheet(const Sight& sight, const db::BladeRow& blade) {
                     findings_section(sight, db::finding_rows(sight.shop, blade.number)),
                     log_section(sight, db::log_rows(sight.shop, blade.number)),
                     hardness_section(sight, db::hardness_rows(sight.shop, blade.number)),
+                    expected_section(sight, blade.number),
                     photos_section(sight, blade.number),
                     route_advice(sight, blade.number),
                     route_section(sight, blade.number),

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/blades_desk.h"
 
+#include "db/store/trial_store.h"
 #include "gui/desk/blade_sheet.h"
+#include "gui/desk/trial_sheet.h"
 
 namespace tangmark::desk {
 namespace {
@@ -136,10 +138,16 @@ PlaceList blades_list(const Sight& sight) {
     if (blade.commission) row.more_words += " " + std::to_string(*blade.commission);
     rows.push_back(std::move(row));
   }
+  for (const db::KeptTrial& trial : db::all_trials(sight.shop)) {
+    const std::string number = std::to_string(trial.number);
+    rows.push_back({"trial " + number, "T" + number, trial.question,
+                    trial.ended_at ? "Ended: " + trial.conclusion : "Trial, still asked", "trial"});
+  }
   return {"Blades", "Find a blade, steel or buyer", List(std::move(rows))};
 }
 
 PlaceView blade_view(const Sight& sight, const std::string& number) {
+  if (number.starts_with("trial ")) return trial_view(sight, number.substr(6));
   const auto wanted = number_of(number);
   const auto found = wanted ? db::blade_row(sight.shop, *wanted) : std::nullopt;
   if (!found) return {nothing_here(), {}, {}};

@@ -78,6 +78,7 @@ constexpr Made made_by[] = {
     {"make_quote", "Quote ", " is made.", std::nullopt, ""},
     {"new_commission", "Commission ", " is open.", Place::commissions, ""},
     {"receive_lot", "Lot ", " is received.", Place::steel, "lot "},
+    {"start_trial", "Trial ", " is started.", Place::blades, "trial "},
     {"start_billet", "Billet ", " is started.", Place::steel, "billet "},
     {"take_balance", "Balance taken, payment ", ".", std::nullopt, ""},
     {"take_deposit", "Deposit taken, payment ", ".", std::nullopt, ""},

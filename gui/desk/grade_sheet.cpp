@@ -2,6 +2,7 @@
 #include "gui/desk/grade_sheet.h"
 
 #include "db/store/grade_store.h"
+#include "db/store/hardness_record.h"
 #include "domain/steel/analysis_check.h"
 #include "domain/steel/figure_text.h"
 #include "domain/steel/temper_hardness.h"
@@ -66,6 +67,8 @@ Section tempers_section(const Sight& sight, const steel::Grade& grade) {
            false,
            {}});
   }
+  for (const db::KilnBias& bias : db::biases_of(db::hardness_records(sight.shop, grade.name)))
+    section.paragraphs.push_back(db::bias_sentence(bias));
   if (section.table.rows.empty()) {
     section.paragraphs = {
         "No published temper table of this grade is on file, so no hardness is foretold. "

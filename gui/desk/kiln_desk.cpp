@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "db/listing/blade_rows.h"
+#include "db/store/firing_report.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/kiln_board_of.h"
 
@@ -75,7 +76,30 @@ Section firing_section(const Sight& sight, const db::FiringRow& firing) {
     section.offers = {{"Let it move", OpenForm{"unlock_firing", {{"firing", number}}}, "", ""}};
   }
   section.offers.push_back({"Firing sheet", ShowDocument{"firing-sheet", number}, "", ""});
+  if (db::has_record(sight.shop, firing.number)) {
+    section.offers.push_back({"See its record", ShowDocument{"record", number}, "", ""});
+    section.offers.push_back(
+        {"Set its record right", OpenForm{"correct_record", {{"firing", number}}}, "", ""});
+  }
   section.offers.push_back({"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "", ""});
+  return section;
+}
+
+// What its record shows, where there is one; the curve is a page of its own.
+Section record_section(const Sight& sight, const db::FiringRow& firing) {
+  Section section;
+  if (!db::has_record(sight.shop, firing.number)) return section;
+  const auto report = db::firing_report(sight.shop, std::to_string(firing.number), "firing");
+  section.title = "As recorded";
+  if (!report) {
+    section.paragraphs = {report.problem().sentence};
+    return section;
+  }
+  const TemperatureUnit unit = sight.settings.temperature_unit;
+  section.paragraphs = db::report_sentences(*report, sight.zone(), unit);
+  for (const std::string& head : db::report_heads()) section.table.columns.push_back({head});
+  for (auto& row : db::report_rows(*report, sight.zone(), unit))
+    section.table.rows.push_back({std::move(row), false, {}});
   return section;
 }
 
@@ -166,6 +190,7 @@ PlaceView kiln_view(const Sight& sight, const std::string& id, const std::option
     }
   } else if (firing) {
     view.sheet.sections.push_back(firing_section(sight, *firing));
+    view.sheet.sections.push_back(record_section(sight, *firing));
   }
   Section more;
   more.offers = {{"To the bench", PlaceWork{"bench", {}}, "F9", ""},

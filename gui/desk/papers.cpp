@@ -41,6 +41,8 @@ Outcome<reports::Document> document_of(const Sight& sight, const std::string& ki
   if (kind == "invoice") return invoice_paper(press, id);
   if (kind == "traveller") return traveller_paper(press, id);
   if (kind == "firing-sheet") return firing_sheet_paper(press, id);
+  if (kind == "record") return record_paper(press, id);
+  if (kind == "trial") return trial_paper(press, id);
   if (kind == "lot-label") return label_paper(press, "lots", {id});
   if (kind == "piece-label") return label_paper(press, "pieces", {id});
   if (kind == "blade-label") return label_paper(press, "blades", {id});

@@ -19,8 +19,8 @@ namespace tangmark::desk {
 const reports::FontBook& fonts();
 
 /// A document of the shop by its kind: "quote", "receipt", "invoice" of a commission; "traveller",
-/// "certificate" of a blade; "firing-sheet" of a firing; "day-list" of a day; "lot-label",
-/// "piece-label", "blade-label". The very page that is printed.
+/// "certificate" of a blade; "firing-sheet" and "record" of a firing; "trial"; "day-list" of a day;
+/// "lot-label", "piece-label", "blade-label". The very page that is printed.
 Outcome<Paper> paper_of(const Sight& sight, const std::string& kind, const std::string& id);
 
 /// The certificate of a blade as it would be issued now: what the record bears, and its page.

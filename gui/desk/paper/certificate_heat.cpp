@@ -2,6 +2,7 @@
 #include "gui/desk/paper/certificate_heat.h"
 
 #include "db/row.h"
+#include "db/store/record_store.h"
 #include "domain/certificate/dossier_words.h"
 #include "domain/certificate/heat_words.h"
 #include "domain/kiln/record.h"
@@ -62,16 +63,20 @@ std::vector<reports::HeatLine> heat_lines(const cert::Dossier& dossier) {
 }
 
 std::vector<reports::Curve> recorded_curves(const db::ShopFile& shop, const blade::KeptBlade& blade, const cert::Dossier& dossier) {
-  db::Query q(shop, "SELECT f.kind, f.set_k1800, b.time_in, b.time_out, a.bytes, r.starts_at, s.low_k1800, s.high_k1800 FROM firing_blade b "
-                    "JOIN firing f ON f.id = b.firing_id JOIN kiln_record r ON r.firing_id = f.id "
-                    "JOIN attachment a ON a.id = r.attachment_id LEFT JOIN route_step s ON s.id = b.route_step_id "
-                    "WHERE b.blade_id = ? AND f.state = 'done' ORDER BY f.actual_start");
+  db::Query q(shop,
+              "SELECT f.kind, f.set_k1800, b.time_in, b.time_out, a.bytes, r.settings, "
+              "r.starts_at, s.low_k1800, s.high_k1800 FROM firing_blade b "
+              "JOIN firing f ON f.id = b.firing_id JOIN kiln_record r ON r.firing_id = f.id "
+              "JOIN attachment a ON a.id = r.attachment_id LEFT JOIN route_step s ON s.id = "
+              "b.route_step_id "
+              "WHERE b.blade_id = ? AND f.state = 'done' ORDER BY f.actual_start");
   q.bind(blade.id);
   std::vector<reports::Curve> curves;
   int tempers = 0;
   while (q.next()) {
     const bool hardening = q.text("kind") == "harden";
-    const auto record = kiln::read_kiln_record(q.text("bytes"), dossier.manner.zone);
+    const auto record =
+        db::read_kept_record(q.text("bytes"), q.text("settings"), dossier.manner.zone);
     if (!record || curves.size() >= 3) continue;
     reports::Curve curve;
     curve.title = hardening ? "Hardening" : q.text("kind") == "anneal" ? "Anneal" : "Temper " + std::to_string(++tempers);

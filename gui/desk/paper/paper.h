@@ -31,6 +31,10 @@ Outcome<reports::Document> receipt_paper(const Press& press, std::string_view co
 Outcome<reports::Document> invoice_paper(const Press& press, std::string_view commission);
 Outcome<reports::Document> traveller_paper(const Press& press, std::string_view blade);
 Outcome<reports::Document> firing_sheet_paper(const Press& press, std::string_view firing);
+/// The records of a firing: curves with the window as a band, and what they show blade by blade.
+Outcome<reports::Document> record_paper(const Press& press, std::string_view firing);
+/// A trial: each variable plotted against the outcome, and what that shows.
+Outcome<reports::Document> trial_paper(const Press& press, std::string_view trial);
 /// What needs hands on a day.
 Outcome<reports::Document> day_list_paper(const Press& press, CalendarDate day);
 /// Labels of "lots", "pieces" or "blades" by number or tag; none named: all that are on hand or in work.
