@@ -175,6 +175,11 @@ PlaceView kiln_view(const Sight& sight, const std::string& id, const std::option
   view.next = {"No firing is booked", "Planning books what waits: it keeps your hours, the kilns' limits and every wait.",
                {{"Plan the kilns", PlaceWork{"plan", {}}, "Enter", ""},
                 {"Book one by hand", OpenForm{"book_firing", {}}, "Ctrl Enter", ""}}};
+  if (db::kiln_rows(sight.shop).empty()) {
+    view.next = {"No kiln yet",
+                 "Give its real limits: the planner keeps to them, and a quote knows its energy.",
+                 {{"Add a kiln or oven", OpenForm{"add_kiln", {}}, "Enter", ""}}};
+  }
   if (firing) view.next = next_firing_line(sight, *firing);
   for (const db::BladeRow& blade : db::blades_in_shop(sight.shop)) {
     if (id == "blade " + std::to_string(blade.number) && waits_for_kiln(blade)) view.next = next_blade_line(sight, blade);
