@@ -141,15 +141,13 @@ KilnBoard board_of(const Sight& sight, const std::string& selected, const std::o
   board.to = sight.now + after_now;
   board.selected = selected;
   std::vector<db::FiringRow> firings = db::firing_rows(sight.shop, board.from - earlier_heat, board.to);
-  // A firing selected further ahead is brought into sight.
-  if (const auto far = std::find_if(firings.begin(), firings.end(), [&](const auto& f) {
-        return std::to_string(f.number) == selected; }); far == firings.end() && !selected.empty()) {
-    for (const db::FiringRow& row : db::firing_rows(sight.shop, board.to, board.to + hours{24 * 21})) {
-      if (std::to_string(row.number) != selected) continue;
-      board.from = row.heat_from - hours{12};
-      board.to = board.from + before_now + after_now;
-      firings = db::firing_rows(sight.shop, board.from - earlier_heat, board.to);
-    }
+  // A firing selected elsewhere in time is brought into sight.
+  const auto number = number_of(selected);
+  const auto far = number ? db::firing_row(sight.shop, *number) : std::nullopt;
+  if (far && (far->ends_at < board.from || far->heat_from > board.to)) {
+    board.from = far->heat_from - hours{12};
+    board.to = board.from + before_now + after_now;
+    firings = db::firing_rows(sight.shop, board.from - earlier_heat, board.to);
   }
   add_time(sight, board);
   if (proposal) firings = as_proposed(std::move(firings), *proposal);

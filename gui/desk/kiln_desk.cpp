@@ -24,6 +24,18 @@ std::vector<db::FiringRow> ahead(const Sight& sight) {
   return firings;
 }
 
+// Newest first: their records come out of the logger days later.
+std::vector<db::FiringRow> done_lately(const Sight& sight) {
+  constexpr std::chrono::hours lately{24 * 365};
+  std::vector<db::FiringRow> firings =
+      db::firing_rows(sight.shop, sight.now - lately, sight.now);
+  std::erase_if(firings, [](const db::FiringRow& f) { return f.state != "done"; });
+  std::stable_sort(firings.begin(), firings.end(), [](const auto& a, const auto& b) {
+    return a.starts_at > b.starts_at;
+  });
+  return firings;
+}
+
 bool waits_for_kiln(const db::BladeRow& blade) {
   return !blade.scrapped && !blade.delivered && blade.next_temperature.has_value();
 }
@@ -156,15 +168,18 @@ PlaceList kiln_list(const Sight& sight) {
   for (const db::BladeRow& blade : blades) {
     if (is_hot_wait(blade)) add(blade);
   }
-  for (const db::FiringRow& firing : ahead(sight)) {
+  const auto add_firing = [&](const db::FiringRow& firing, const std::string& before) {
     const std::string number = std::to_string(firing.number);
-    rows.push_back({number, "F" + number, when(sight, firing.starts_at) + ", " + firing.kiln,
+    rows.push_back({number, "F" + number,
+                    before + when(sight, firing.starts_at) + ", " + firing.kiln,
                     caption_of(sight, firing) + ": " + blade_names(firing), firing.kind});
-  }
+  };
+  for (const db::FiringRow& firing : ahead(sight)) add_firing(firing, "");
   for (const db::BladeRow& blade : blades) {
     if (!is_hot_wait(blade)) add(blade);
   }
-  return {"Waiting, and firings ahead", "Find a blade, kiln or steel", List(std::move(rows))};
+  for (const db::FiringRow& firing : done_lately(sight)) add_firing(firing, "Done ");
+  return {"Waiting, ahead and done", "Find a blade, kiln or steel", List(std::move(rows))};
 }
 
 PlaceView kiln_view(const Sight& sight, const std::string& id, const std::optional<KilnProposal>& proposal) {
