@@ -13,6 +13,8 @@ extern const Action add_model;
 extern const Action add_model_step;
 extern const Action add_model_use;
 extern const Action accept_estimate;
+extern const Action add_price_extra;
+extern const Action choose_option;
 extern const Action add_item;
 extern const Action change_item;
 extern const Action sell_stock_knife;

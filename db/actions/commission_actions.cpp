@@ -12,6 +12,8 @@ std::vector<const Action*> commission_actions() {
           &add_model_step,
           &add_model_use,
           &accept_estimate,
+          &add_price_extra,
+          &choose_option,
           &add_item,
           &change_item,
           &sell_stock_knife,

@@ -112,9 +112,9 @@ void add_item(const ShopFile& shop, const KeptItem& item, const Zone& zone, Prom
 }
 
 std::vector<KeptCommission> in_order_of_work(const ShopFile& shop,
-                                             std::optional<CommissionId> asked) {
+                                             std::optional<CommissionId> asked, QueuePlace place) {
   struct Place {
-    bool is_asked;
+    int standing;  // a rush before all others, one only asked about behind them
     CalendarDate promised, accepted;
     KeptCommission commission;
   };
@@ -124,12 +124,13 @@ std::vector<KeptCommission> in_order_of_work(const ShopFile& shop,
     const bool is_asked = asked && commission.id == *asked && !is_under_way(commission.state);
     if (!is_under_way(commission.state) && !is_asked) continue;
     const auto promise = standing_promise(shop, commission.id);
-    places.push_back({is_asked, promise ? promise->day : never,
+    const bool rush = asked && commission.id == *asked && place == QueuePlace::rush;
+    places.push_back({rush ? -1 : is_asked ? 1 : 0, promise ? promise->day : never,
                       commission.accepted_on.value_or(never), std::move(commission)});
   }
   std::sort(places.begin(), places.end(), [](const Place& a, const Place& b) {
-    return std::tie(a.is_asked, a.promised, a.accepted, a.commission.number) <
-           std::tie(b.is_asked, b.promised, b.accepted, b.commission.number);
+    return std::tie(a.standing, a.promised, a.accepted, a.commission.number) <
+           std::tie(b.standing, b.promised, b.accepted, b.commission.number);
   });
   std::vector<KeptCommission> ordered;
   for (Place& place : places) ordered.push_back(std::move(place.commission));
@@ -139,7 +140,7 @@ std::vector<KeptCommission> in_order_of_work(const ShopFile& shop,
 }  // namespace
 
 PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
-                                std::optional<CommissionId> asked) {
+                                std::optional<CommissionId> asked, QueuePlace place) {
   const ShopSettings settings = load_settings(shop);
   PromiseQueue queue{.now = now,
                      .zone = settings.zone,
@@ -147,7 +148,7 @@ PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
                      .pace = {},
                      .blades = {},
                      .promises = {}};
-  for (const KeptCommission& commission : in_order_of_work(shop, asked)) {
+  for (const KeptCommission& commission : in_order_of_work(shop, asked, place)) {
     for (const KeptItem& item : items_of(shop, commission.id))
       add_item(shop, item, settings.zone, queue);
     if (const auto promise = standing_promise(shop, commission.id))
@@ -157,8 +158,8 @@ PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
 }
 
 Outcome<PromiseAnswer> answer_promise(const ShopFile& shop, const KeptCommission& commission,
-                                      Instant now, Runs runs) {
-  return promise_answer(read_promise_queue(shop, now, commission.id), commission.id, runs);
+                                      Instant now, Runs runs, QueuePlace place) {
+  return promise_answer(read_promise_queue(shop, now, commission.id, place), commission.id, runs);
 }
 
 std::optional<CalendarDate> forecast_day(const ShopFile& shop, const KeptCommission& commission,

@@ -9,20 +9,26 @@
 
 namespace tangmark::db {
 
+/// Where a commission that is not accepted yet would stand: behind all others, or as a rush before
+/// them.
+enum class QueuePlace { last, rush };
+
 /// The queue as the shop file has it: open blades with what is left of their routes, items that
 /// have no blade yet with their model's route, in the order promised, then accepted; bench hours
 /// and days off; booked firings, holds and outside work as fixed days. `asked` joins at the end
-/// when it is not accepted yet. Assumptions: an operation takes its planned time, a quarter of the
+/// when it is not accepted yet; as a rush it goes before all others, accepted or not. Assumptions: an operation takes its planned time, a quarter of the
 /// time 1.25 times it or more; a kiln step with nothing booked waits up to three days for a kiln
 /// day (common practice, no source).
 commission::PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
-                                            std::optional<commission::CommissionId> asked);
+                                            std::optional<commission::CommissionId> asked,
+                                            QueuePlace place = QueuePlace::last);
 
 /// When a commission is ready and whom it harms. Refuses a shop without bench hours and a
 /// commission whose items have no route.
 Outcome<commission::PromiseAnswer> answer_promise(const ShopFile& shop,
                                                   const commission::KeptCommission& commission,
-                                                  Instant now, commission::Runs runs);
+                                                  Instant now, commission::Runs runs,
+                                                  QueuePlace place = QueuePlace::last);
 
 /// The day met in 80 of 100 runs; none when nothing can be forecast.
 std::optional<CalendarDate> forecast_day(const ShopFile& shop,

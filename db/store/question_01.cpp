@@ -33,7 +33,9 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
     if (!read) return read.problem();
     day = *read;
   }
-  const auto promise = answer_promise(shop, *commission, now, Runs{});
+  const bool rush = given_text(given, "rush").value_or("no") == "yes";
+  const auto promise = answer_promise(shop, *commission, now, Runs{},
+                                      rush ? QueuePlace::rush : QueuePlace::last);
   if (!promise) return promise.problems();
   const Forecast& forecast = promise->forecast;
   Answer answer{"Can I take commission " + std::to_string(commission->number) + ", and what slips?",
@@ -62,7 +64,8 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
 const Question question_01{1,
                            "Can I take this commission by a day, and what slips?",
                            {{"commission", "Commission", FieldKind::commission, true, "12"},
-                            {"day", "Day", FieldKind::date, false, "2027-05-12"}},
+                            {"day", "Day", FieldKind::date, false, "2027-05-12"},
+                            {"rush", "As a rush, before all others", FieldKind::yes_no}},
                            answer};
 
 }  // namespace tangmark::db

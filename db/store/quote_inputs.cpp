@@ -5,6 +5,7 @@
 
 #include "db/store/item_store.h"
 #include "db/store/model_store.h"
+#include "db/store/price_extra_store.h"
 #include "db/store/quote_item.h"
 #include "db/store/settings_store.h"
 #include "domain/costing/price_list.h"
@@ -14,8 +15,8 @@ namespace {
 
 using namespace commission;
 
-// The list prices of all items, each with what its blade is longer than the model's; nothing when
-// one of them has no list price.
+// The list prices of all items, each with what its blade is longer than the model's, its steel and
+// its options; nothing when one of them has no list price.
 std::optional<Money> listed(const ShopFile& shop, const std::vector<KeptItem>& items,
                             Currency currency) {
   Money sum(0, currency);
@@ -25,6 +26,12 @@ std::optional<Money> listed(const ShopFile& shop, const std::vector<KeptItem>& i
     const std::int64_t longer = (item.blade_length - model->blade_length).nanometres();
     sum += *model->price;
     if (model->price_per_mm) sum += scaled_half_even(*model->price_per_mm, longer, 1'000'000);
+    if (item.grade)
+      if (const auto steel = price_extra(shop, ExtraKind::steel, *item.grade, item.model);
+          steel && steel->price.currency() == currency)
+        sum += steel->price;
+    for (const ItemOption& option : options_of_item(shop, item.id))
+      if (option.price.currency() == currency) sum += option.price;
   }
   return sum;
 }

@@ -8,6 +8,7 @@
 #include "db/store/learning_store.h"
 #include "db/store/lot_store.h"
 #include "db/store/model_store.h"
+#include "db/store/price_extra_store.h"
 #include "domain/blade/operation.h"
 #include "domain/costing/learning.h"
 
@@ -90,9 +91,8 @@ Duration learned(const ShopFile& shop, std::optional<ModelId> model, const Model
                  std::vector<std::string>& assumptions) {
   if (!model || step.hands_on <= Duration{}) return step.hands_on;
   // A model that has learnt keeps the guess it began with, so that no piece counts twice.
-  const std::int64_t guess_s =
-      guess_before_learning(shop, *model, Learns::hands_on, step.operation)
-          .value_or(step.hands_on.count());
+  const std::int64_t guess_s = guess_before_learning(shop, *model, Learns::hands_on, step.operation)
+                                   .value_or(step.hands_on.count());
   const double guess_h = static_cast<double>(guess_s) / 3600.0;
   const auto estimate = costing::estimate(guess_h, hours_on_record(shop, *model, step.operation));
   if (estimate.n == 0) return step.hands_on;
@@ -112,6 +112,33 @@ std::optional<costing::Swing> swing_on_record(const ShopFile& shop, std::optiona
                         std::max(part(seen->high_quarter), Share::whole())};
 }
 
+// How many blades a filling serves when the record is still short. Common practice, no source.
+constexpr std::int64_t quenches_of_a_filling = 100, etches_of_a_filling = 20;
+
+// Oil and etchant by their filling: its price over the blades it serves. Nothing when the model
+// counts the medium itself, or no bath with a priced filling is on record.
+void add_bath_wear(const ShopFile& shop, const ModelStep& step, std::size_t at,
+                   const ShopSettings& settings, ItemCosts& costs) {
+  const bool etches = step.operation == "etch";
+  if (!step.medium || !(etches || step.operation == "harden")) return;
+  Query query(shop, R"(
+SELECT bath.name, lot.price_minor, lot.currency, (SELECT count(DISTINCT blade_id) FROM log_entry
+  WHERE log_entry.bath_id = bath.id AND started_at >= coalesce(bath.filled_at, '')) AS served
+FROM bath JOIN lot ON lot.id = bath.lot_id
+WHERE bath.medium = ? AND bath.retired_at IS NULL AND lot.price_minor > 0 ORDER BY bath.id LIMIT 1)");
+  query.bind(*step.medium);
+  if (!query.next()) return;
+  const Money filling = query.money("price_minor", "currency");
+  if (filling.currency() != settings.currency) return;
+  const std::int64_t usual = etches ? etches_of_a_filling : quenches_of_a_filling;
+  const std::int64_t blades = std::max(usual, query.integer("served"));
+  costs.item.ingredients.push_back(
+      {"Bath: " + query.text("name"), costing::BathWear{filling, blades}, at});
+  costs.assumptions.push_back("A filling of " + query.text("name") + " is shared by " +
+                              std::to_string(blades) + " blades; " + query.text("served") +
+                              " are on record since it was filled.");
+}
+
 void add_operations(const ShopFile& shop, const KeptItem& item, const std::vector<ModelStep>& route,
                     const ShopSettings& settings, ItemCosts& costs) {
   for (const ModelStep& step : route) {
@@ -120,6 +147,7 @@ void add_operations(const ShopFile& shop, const KeptItem& item, const std::vecto
                                      step.survival,
                                      swing_on_record(shop, item.model, step, hands_on)});
     const std::size_t at = costs.item.operations.size() - 1;
+    add_bath_wear(shop, step, at, settings, costs);
     if (auto firing = firing_of_step(shop, step, settings, costs.assumptions)) {
       if (hands_on + step.attended > Duration{})
         firing->use.hands_on = firing->use.attended = firing->use.unattended =
@@ -167,6 +195,9 @@ Outcome<ItemCosts> costed_item(const ShopFile& shop, const KeptItem& item,
                    "Add the model anew with today's prices."};
   if (auto steel = steel_of_item(shop, item, model, settings, costs.assumptions))
     costs.item.ingredients.push_back(std::move(*steel));
+  for (const ItemOption& option : options_of_item(shop, item.id))
+    if (option.price.currency() == settings.currency)
+      costs.item.options.push_back({option.name, option.price});
   add_operations(shop, item, route, settings, costs);
   add_uses(shop, item, route, settings, costs);
   return costs;

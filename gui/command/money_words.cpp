@@ -106,7 +106,8 @@ Exit promise(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto commission = db::commission_named(shop, call.words[1], "commission");
     if (!commission) return refused(call, commission.problems());
-    const auto answer = db::answer_promise(shop, *commission, call.now, {1000, seed});
+    const auto answer = db::answer_promise(shop, *commission, call.now, {1000, seed},
+                                           call.has("rush") ? db::QueuePlace::rush : db::QueuePlace::last);
     if (!answer) return refused(call, answer.problems());
     Json harmed = Json::array();
     for (const auto& harm : answer->harmed)
@@ -182,7 +183,7 @@ Exit ledger(const Call& call) {
 std::vector<Word> money_words() {
   const Option json{"json", "", "one JSON object on standard output"};
   return {{"quote", "the quote of a commission", "FILE COMMISSION", 2, 2, {{"pdf", "OUT", "write the page for the buyer"}, json}, quote},
-          {"promise", "when a commission is ready, and whom it harms", "FILE COMMISSION", 2, 2, {{"seed", "K", "for chance"}, json}, promise},
+          {"promise", "when a commission is ready, and whom it harms", "FILE COMMISSION", 2, 2, {{"rush", "", "worked on before all others"}, {"seed", "K", "for chance"}, json}, promise},
           {"letter", "a letter of delay, drafted for you to edit", "FILE COMMISSION", 2, 2, {json}, letter},
           {"ledger", "the money of a year, for an accountant", "FILE YEAR", 2, 2,
            {{"csv", "OUT", "write every line as a table"}, json}, ledger}};

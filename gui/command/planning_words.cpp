@@ -207,16 +207,32 @@ void say_cuts(const stock::CuttingPlan& plan, const stock::CuttingCase& cutting)
   say(plan.proven ? "No better plan exists." : "The best plan found in the time given.");
 }
 
+// An everyday case is answered at once; only a long one, or a wish for proof, takes the long bound.
+constexpr std::size_t everyday_blanks = 20;
+constexpr double everyday_s = 0.95, long_s = 10.0;
+
+double usual_seconds(std::size_t blanks) { return blanks <= everyday_blanks ? everyday_s : long_s; }
+
+std::size_t blanks_in(const std::string& case_text) {
+  const Json json = Json::parse(case_text, nullptr, false);
+  const auto blanks = json.is_object() ? json.find("blanks") : json.end();
+  return json.is_object() && blanks != json.end() && blanks->is_array() ? blanks->size() : 0;
+}
+
 Exit cut(const Call& call) {
-  const auto seconds = seconds_of(call, 10.0);
+  const auto seconds = seconds_of(call, long_s);
   if (!seconds) return refused(call, seconds.problems());
   const auto began = Clock::now();
-  const auto out_of_time = [began, allowed = std::max(0.01, *seconds - kept_back_s)] {
-    return std::chrono::duration<double>(Clock::now() - began).count() >= allowed;
+  double allowed = *seconds;
+  const bool stated = call.has("seconds");
+  const auto out_of_time = [began, &allowed] {
+    return std::chrono::duration<double>(Clock::now() - began).count() >=
+           std::max(0.01, allowed - kept_back_s);
   };
   if (const auto path = call.option("case")) {
     const auto text = read_whole(*path);
     if (!text) return refused(call, text.problems());
+    if (!stated) allowed = usual_seconds(blanks_in(*text));
     const auto answer = stock::cut_case_text(*text, out_of_time);
     if (!answer) return refused(call, answer.problems());
     say(*answer);
@@ -229,6 +245,7 @@ Exit cut(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto lot = db::cutting_of_lot(shop, call.words[1], db::load_settings(shop));
     if (!lot) return refused(call, lot.problems());
+    if (!stated) allowed = usual_seconds(lot->items.size());
     const auto plan = stock::cutting_plan(lot->cutting, out_of_time);
     if (!plan) return refused(call, plan.problems());
     if (call.has("json")) {
@@ -259,7 +276,7 @@ std::vector<Word> planning_words() {
             {"json", "", "one JSON object on standard output"}},
            plan},
           {"cut", "which blank comes from which bar of a lot, or of a case", "[FILE LOT]", 0, 2,
-           {{"case", "CASE.json", "plan this case and print the answer"}, {"seconds", "S", "bound of the whole process, 10 unless given"},
+           {{"case", "CASE.json", "plan this case and print the answer"}, {"seconds", "S", "bound of the whole process; 10, or 1 for up to 20 blanks, unless given"},
             {"json", "", "one JSON object on standard output"}},
            cut}};
 }

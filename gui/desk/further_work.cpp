@@ -85,6 +85,7 @@ Section further_at_commission(const Sight& sight, const db::CommissionRow& c) {
   if (is_open(c)) {
     offers.push_back(open_form("What was said", "note_contact", here));
     offers.push_back(open_form("A change of an item", "change_item", item));
+    offers.push_back(open_form("An option from the price list", "choose_option", item));
     offers.push_back(open_form("A stock knife goes into it", "sell_stock_knife", here));
     offers.push_back(open_form("They confirm the specification", "confirm_specification", here));
   }

@@ -101,6 +101,7 @@ Sheet models_sheet(const Sight& sight) {
   offer(offers, "Add a model", "add_model");
   offer(offers, "Add a step to a model", "add_model_step");
   offer(offers, "Add what it uses", "add_model_use");
+  offer(offers, "Put a steel or option on the price list", "add_price_extra");
   offer(offers, "Add an operation of this shop", "add_operation");
   return names_sheet("Models", "A knife the shop makes again: its usual route, hours, belts and blank.",
                      db::model_names(sight.shop), std::move(offers));

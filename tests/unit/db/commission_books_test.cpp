@@ -6,6 +6,7 @@
 #include "db/store/ledger.h"
 #include "db/store/model_store.h"
 #include "db/store/money_store.h"
+#include "db/store/promise_reader.h"
 #include "db/store/refund_store.h"
 #include "db/store/settings_store.h"
 #include "domain/measure/table_text.h"
@@ -137,4 +138,72 @@ TEST_CASE("a corrected invoice is credited in full, and the ledger's papers sum 
   REQUIRE(table);
   CHECK(table->size() == lines.size() + 1);
   CHECK(csv.find("-500.00") != std::string::npos);
+}
+
+TEST_CASE("a price by formula: base, length, steel and options; options are lines of their own") {
+  Maker maker;
+  maker.model();
+  maker.did("add_price_extra", {{"kind", "steel"}, {"name", "80CrV2"}, {"price", "30.00"}});
+  maker.did("add_price_extra", {{"name", "leather sheath"}, {"price", "45.00"}});
+  maker.did("add_price_extra", {{"name", "leather sheath"}, {"price", "50.00"}});
+  const auto commission = maker.enquiry();
+  maker.did("add_item", {{"commission", commission}, {"model", "chef 240"}});
+  CHECK_FALSE(maker.tries("choose_option", {{"item", "1"}, {"name", "engraving"}}));
+  maker.did("choose_option", {{"item", "1"}, {"name", "leather sheath"}});
+  maker.did("make_quote", {{"commission", commission}, {"by_list", "yes"}});
+  db::Query quote(maker.shop, "SELECT price_minor FROM quote ORDER BY id DESC LIMIT 1");
+  REQUIRE(quote.next());
+  CHECK(quote.integer("price_minor") == 500'00);  // 420 + 30 + 50
+  db::Query line(
+      maker.shop,
+      "SELECT amount_minor FROM quote_line WHERE side = 'price' AND text = 'leather sheath'");
+  REQUIRE(line.next());
+  CHECK(line.integer("amount_minor") == 50'00);
+  maker.did("choose_option", {{"item", "1"}, {"name", "leather sheath"}, {"off", "yes"}});
+  maker.did("make_quote", {{"commission", commission}, {"by_list", "yes"}});
+  db::Query again(maker.shop, "SELECT price_minor FROM quote ORDER BY id DESC LIMIT 1");
+  REQUIRE(again.next());
+  CHECK(again.integer("price_minor") == 450'00);
+}
+
+TEST_CASE("a filling of oil is shared by the blades it serves") {
+  Maker maker;
+  maker.did("receive_lot", {{"name", "quench oil"},
+                            {"kind", "oil"},
+                            {"quantity", "20"},
+                            {"unit", "l"},
+                            {"price", "150.00"}});
+  maker.did("add_bath", {{"name", "oil tank"}, {"medium", "medium oil"}, {"lot", "1"}});
+  maker.did("add_model", {{"name", "petty"},
+                          {"grade", "80CrV2"},
+                          {"blade_length", "150 mm"},
+                          {"blank_length", "260 mm"},
+                          {"blank_width", "30 mm"},
+                          {"blank_thickness", "3 mm"}});
+  maker.did("add_model_step", {{"model", "petty"},
+                               {"operation", "harden"},
+                               {"hands_on", "30 min"},
+                               {"medium", "medium oil"}});
+  const auto commission = maker.enquiry();
+  maker.did("add_item", {{"commission", commission}, {"model", "petty"}});
+  maker.did("make_quote", {{"commission", commission}});
+  db::Query line(maker.shop, "SELECT amount_minor FROM quote_line WHERE text = 'Bath: oil tank'");
+  REQUIRE(line.next());
+  CHECK(line.integer("amount_minor") == 1'50);  // 150 over a hundred blades
+}
+
+TEST_CASE("a rush is worked on first, and says whom it harms") {
+  Maker maker;
+  maker.model();
+  for (const char* day : {"monday", "tuesday", "wednesday", "thursday", "friday"})
+    maker.did("add_bench_hours", {{"weekday", day}, {"from", "8:00"}, {"to", "12:00"}});
+  for (int i = 0; i < 3; ++i) accepted(maker);
+  const auto asked = maker.enquiry();
+  maker.did("add_item", {{"commission", asked}, {"model", "chef 240"}});
+  const auto last = db::answer_promise(maker.shop, named(maker, asked), maker.now, {200, 1});
+  const auto rush = db::answer_promise(maker.shop, named(maker, asked), maker.now, {200, 1},
+                                       db::QueuePlace::rush);
+  REQUIRE((last && rush));
+  CHECK(rush->forecast.at80 < last->forecast.at80);
+  CHECK(rush->harmed.size() > last->harmed.size());
 }
