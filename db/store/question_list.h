@@ -44,6 +44,7 @@ extern const Question question_36;
 extern const Question question_37;
 extern const Question question_38;
 extern const Question question_39;
+extern const Question question_40;
 
 /// What was given under a key; nothing when it is missing or blank.
 std::optional<std::string> given_text(const Given& given, std::string_view key);

@@ -15,7 +15,7 @@ std::vector<Question> gathered() {
                             question_16, question_17, question_18, question_19, question_20,
                             question_21, question_22, question_23, question_24, question_25,
                             question_31, question_32, question_33, question_34, question_35,
-                            question_36, question_37, question_38, question_39};
+                            question_36, question_37, question_38, question_39, question_40};
   std::sort(all.begin(), all.end(), [](const Question& a, const Question& b) { return a.number < b.number; });
   return all;
 }

@@ -50,7 +50,12 @@ struct Desk::Inside {
     return counted->second;
   }
   Sight sight() const { return {shop, settings, clock()}; }
-  void look_again() { settings = db::load_settings(shop); }
+  // What the quote being priced is made from, by commission, until anything changes.
+  std::optional<std::pair<std::string, db::QuoteInputs>> priced{};
+  void look_again() {
+    settings = db::load_settings(shop);
+    priced.reset();
+  }
 };
 
 Desk::Desk(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
@@ -292,7 +297,13 @@ Job Desk::promise_job(const std::string& commission) const {
 }
 
 Outcome<PriceAnswer> Desk::price(const QuoteView& view, const std::string& typed) const {
-  return answer_price(inside_->sight(), view.commission, typed);
+  Inside& in = *inside_;
+  if (!in.priced || in.priced->first != view.commission) {
+    auto inputs = read_quote_inputs(in.sight(), view.commission);
+    if (!inputs) return inputs.problems();
+    in.priced.emplace(view.commission, std::move(inputs).value());
+  }
+  return answer_price(in.sight(), in.priced->second, typed);
 }
 
 BenchView Desk::bench(const std::vector<std::string>& put_off) const {

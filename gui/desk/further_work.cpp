@@ -101,6 +101,9 @@ Section further_at_commission(const Sight& sight, const db::CommissionRow& c) {
     if (c.state != "ready") offers.push_back(open_form("All of it is ready", "make_ready", here));
     offers.push_back(open_form("Cancel it", "cancel_commission", here));
   }
+  if (is_open(c))
+    offers.push_back({"What if a line took more",
+                      OpenForm{"desk.ask", {{"question", "40"}, {"commission", std::to_string(c.number)}}}, "", ""});
   if (c.quote_version)
     offers.push_back({"Compare the quote's versions",
                       OpenForm{"desk.ask", {{"question", "33"}, {"commission", std::to_string(c.number)}}}, "", ""});

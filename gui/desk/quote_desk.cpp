@@ -97,23 +97,23 @@ std::vector<PricePart> parts_of(const costing::CostSheet& sheet) {
   return parts;
 }
 
-PriceAnswer answer_of(const Sight& sight, const db::QuoteDraft& draft) {
-  const costing::Price& price = draft.sheet.price;
+PriceAnswer answer_of(const Sight& sight, const costing::CostSheet& sheet) {
+  const costing::Price& price = sheet.price;
   PriceAnswer answer;
   answer.margin = amount_text(price.without_tax - price.cost);
   answer.margin_share = to_text(tenths_of_percent(price.margin));
-  answer.earned_per_hour = draft.sheet.earned_per_hour ? amount_text(*draft.sheet.earned_per_hour) : "no hours";
+  answer.earned_per_hour = sheet.earned_per_hour ? amount_text(*sheet.earned_per_hour) : "no hours";
   answer.aim_per_hour = "aim " + amount_text(sight.settings.hourly_rate);
-  answer.floor = amount_text(draft.sheet.floor);
+  answer.floor = amount_text(sheet.floor);
   answer.deposit = amount_text(price.deposit);
   answer.deposit_note = to_text(sight.settings.deposit_share) + ", to start";
   answer.total = amount_text(price.total);
   answer.tax = price.tax.is_zero() ? "no tax" : "tax " + amount_text(price.tax);
-  const Money above = price.shown - draft.sheet.floor;
+  const Money above = price.shown - sheet.floor;
   answer.sentence = above.minor() >= 0
                         ? "Above the floor by " + amount_text(above) + "."
                         : "Below the floor by " + amount_text(-above) + ": you earn less than your own rate.";
-  answer.parts = parts_of(draft.sheet);
+  answer.parts = parts_of(sheet);
   return answer;
 }
 
@@ -160,12 +160,21 @@ Outcome<db::QuoteDraft> draft_at(const Sight& sight, const std::string& number, 
 
 }  // namespace
 
-Outcome<PriceAnswer> answer_price(const Sight& sight, const std::string& number, const std::string& typed) {
-  const auto price = parse_money(typed, sight.settings.currency, "price");
+Outcome<db::QuoteInputs> read_quote_inputs(const Sight& sight, const std::string& number) {
+  const auto commission = db::commission_named(sight.shop, number, "commission");
+  if (!commission) return commission.problems();
+  return db::quote_inputs(sight.shop, *commission, db::QuoteWish{});
+}
+
+Outcome<PriceAnswer> answer_price(const Sight& sight, const db::QuoteInputs& inputs,
+                                  const std::string& typed) {
+  const auto price = parse_money(typed, inputs.costs.currency, "price");
   if (!price) return price.problems();
-  const auto draft = draft_at(sight, number, *price);
-  if (!draft) return draft.problems();
-  return answer_of(sight, *draft);
+  costing::CostInputs costs = inputs.costs;
+  costs.terms.rule = costing::FixedPrice{*price};
+  const auto sheet = costing::build_up(costs);
+  if (!sheet) return sheet.problems();
+  return answer_of(sight, *sheet);
 }
 
 PlaceView quote_view(const Sight& sight, const std::string& number, const std::optional<PromiseView>& promise) {
@@ -177,7 +186,7 @@ PlaceView quote_view(const Sight& sight, const std::string& number, const std::o
   quote.currency = commission->currency.code();
   quote.rows = rows_of(draft->sheet);
   quote.price = amount_text(draft->sheet.price.shown);
-  quote.answer = answer_of(sight, *draft);
+  quote.answer = answer_of(sight, draft->sheet);
   quote.movers = movers_of(draft->sheet, quote.answer);
   quote.notes = draft->inputs.assumptions;
   quote.notes.insert(quote.notes.begin(),
