@@ -87,7 +87,7 @@ void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) draw_lane(gc, lane);
   draw_trial(gc);
   const double now = x_of(board_.now);
-  if (now >= left()) {
+  if (now >= left() && now <= GetClientSize().x) {
     const Sizes& sizes = look().sizes;
     const desk::Palette& p = look().palette;
     const double bottom = lane_top(board_.lanes.size() - 1) + lane_height() - sizes.gap(2);
