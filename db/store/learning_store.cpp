@@ -55,6 +55,17 @@ std::vector<double> uses_on_record(const ShopFile& shop, ModelId model, const Mo
   return logged;
 }
 
+// Half of the record lies between.
+std::string spread_of(const costing::Estimate& estimate) {
+  if (!estimate.record) return "";
+  return fmt::format("{:.2f} to {:.2f}", estimate.record->low_quarter,
+                     estimate.record->high_quarter);
+}
+
+std::string short_words_of(const costing::LossRate& rate) {
+  return fmt::format("{}, {:.1f} to {:.1f} %", rate.counts(), 100 * rate.low, 100 * rate.high);
+}
+
 struct Route {
   std::vector<KeptModelStep> steps;
   std::size_t count(const std::string& operation) const {
@@ -78,7 +89,8 @@ void add_time(const ShopFile& shop, const KeptModel& model, const Route& route,
   const double held = static_cast<double>(now.count()) / per_hour;
   if (actuals.size() < 3 || std::abs(estimate.figure - held) <= 0.05 * held) return;
   all.push_back({model, what, step.operation, "h", held, estimate.figure, estimate.n,
-                 estimate.why(), guess, now.count(), std::llround(estimate.figure * per_hour)});
+                 estimate.why(), spread_of(estimate), guess, now.count(),
+                 std::llround(estimate.figure * per_hour)});
 }
 
 std::string words_of(const costing::LossRate& rate) {
@@ -97,7 +109,7 @@ void add_loss(const ShopFile& shop, const KeptModel& model, const KeptModelStep&
   if (std::llabs(proposed.millionths() - step.survival.millionths()) <= 5'000) return;
   all.push_back({model, Learns::survival, step.operation, "%", 100 * step.survival.fraction(),
                  100 * proposed.fraction(), static_cast<std::size_t>(record.of), words_of(*rate),
-                 guess, step.survival.millionths(), proposed.millionths()});
+                 short_words_of(*rate), guess, step.survival.millionths(), proposed.millionths()});
 }
 
 void add_use(const ShopFile& shop, const KeptModel& model, const KeptModelUse& use,
@@ -110,7 +122,7 @@ void add_use(const ShopFile& shop, const KeptModel& model, const KeptModelUse& u
   const double held = use.quantity.fraction();
   if (std::abs(estimate.figure - held) <= 0.05 * held) return;
   all.push_back({model, Learns::use, use.text, use.unit, held, estimate.figure, estimate.n,
-                 estimate.why(), guess, use.quantity.millionths(),
+                 estimate.why(), spread_of(estimate), guess, use.quantity.millionths(),
                  std::llround(estimate.figure * 1e6)});
 }
 

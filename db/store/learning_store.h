@@ -31,6 +31,7 @@ struct ModelProposal {
   double proposed = 0;  ///< the guess drawn toward the record
   std::size_t n = 0;    ///< pieces on record
   std::string why;      ///< spread and counts, in words
+  std::string spread;   ///< the same, short: "0.78 to 0.98", "0 of 10, 0.0 to 30.8 %"
   std::int64_t guess_stored = 0, now_stored = 0, proposed_stored = 0;
 };
 

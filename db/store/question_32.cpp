@@ -28,7 +28,7 @@ std::string standing_of(const Forecast& forecast) {
   if (!forecast.promised) return "no day promised";
   const int kept = static_cast<int>(100 * (1 - forecast.late_part) + 0.5);
   if (forecast.days_late > 0)
-    return "at risk: " + std::to_string(forecast.days_late) + " days late at 80 of 100, kept in " +
+    return "at risk: " + std::to_string(forecast.days_late) + " days late, kept in " +
            std::to_string(kept) + " of 100";
   return "holds in " + std::to_string(kept) + " of 100";
 }
@@ -61,8 +61,8 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
   }
   answer.sentences.push_back(
       at_risk == 0 ? "Every promise given holds in 80 of 100 runs of the queue."
-                   : std::to_string(at_risk) +
-                         " promises are at risk. A letter to each is drafted by: tangmark letter "
+                   : std::to_string(at_risk) + (at_risk == 1 ? " promise is" : " promises are") +
+                         " at risk. A letter to each is drafted by: tangmark letter "
                          "FILE COMMISSION; tell_delay keeps what was said.");
   return answer;
 }

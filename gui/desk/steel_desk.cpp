@@ -120,6 +120,13 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
                          pieces_section(sight, db::pieces_of_lot(sight.shop, lot.number))};
   view.picture = family_of(sight, {"lot", number});
   if (auto proposal = cut_proposal(sight, number)) {
+    // What the queue waits for comes first.
+    if (!proposal->section.offers.empty()) {
+      view.next.offers.front().key = "Ctrl Enter";
+      Offer cut = proposal->section.offers.front();
+      cut.key = "Enter";
+      view.next.offers.insert(view.next.offers.begin(), std::move(cut));
+    }
     view.sheet.sections.insert(view.sheet.sections.begin(), std::move(proposal->section));
     view.picture = std::move(proposal->drawing);
   }
