@@ -30,7 +30,7 @@ int CostCanvas::row_height() const {
   const Sizes& sizes = look().sizes;
   const int count = std::max<int>(1, static_cast<int>(rows_.size()));
   const int room = (GetClientSize().y - sizes.of(head_px)) / count;
-  return std::clamp(room, sizes.of(20), sizes.of(24));
+  return std::clamp(room, sizes.of(22), sizes.of(24));
 }
 
 void CostCanvas::show(const desk::QuoteView& view) {

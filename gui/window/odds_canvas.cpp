@@ -89,8 +89,9 @@ void OddsCanvas::draw_curve(wxGraphicsContext& gc, double top, double bottom, do
   for (const desk::OddsPoint& point : promise_.curve) path.AddLineToPoint(x_of(point.days), y_of(point.share));
   gc.SetPen(wxPen(colour(p.ink), 2));
   gc.StrokePath(path);
-  double taken = 0;
-  for (const desk::OddsMark& mark : promise_.marks) {
+  const std::vector<double> centres = label_centres(gc, x_of, left, right);
+  for (std::size_t i = 0; i < promise_.marks.size(); ++i) {
+    const desk::OddsMark& mark = promise_.marks[i];
     const desk::Rgb c = mark.offered ? p.accent : p.second_ink;
     const double x = x_of(mark.days), y = y_of(mark.share);
     gc.SetPen(wxPen(colour(c), mark.offered ? 3 : 1));
@@ -98,12 +99,32 @@ void OddsCanvas::draw_curve(wxGraphicsContext& gc, double top, double bottom, do
     gc.SetBrush(wxBrush(colour(c)));
     gc.DrawEllipse(x - 4, y - 4, 8, 8);
     const Pen day{sizes.text(), mark.offered, p.ink}, odds{sizes.note(), false, p.second_ink};
-    const double wide = std::max(text_width(gc, mark.day, day), text_width(gc, mark.odds, odds));
-    const double centre = std::max(taken + wide / 2, std::clamp(x, left + wide / 2, right - wide / 2));
-    draw_text(gc, mark.day, centre, bottom + sizes.of(4), day, Anchor::centre);
-    draw_text(gc, mark.odds, centre, bottom + sizes.of(23), odds, Anchor::centre);
-    taken = centre + wide / 2 + sizes.gap(1);
+    draw_text(gc, mark.day, centres[i], bottom + sizes.of(4), day, Anchor::centre);
+    draw_text(gc, mark.odds, centres[i], bottom + sizes.of(23), odds, Anchor::centre);
   }
+}
+
+// Each label under its day, pushed apart to the right, then back where the last would leave the card.
+std::vector<double> OddsCanvas::label_centres(wxGraphicsContext& gc,
+                                              const std::function<double(double)>& x_of,
+                                              double left, double right) const {
+  const Sizes& sizes = look().sizes;
+  const std::size_t count = promise_.marks.size();
+  std::vector<double> centres(count), halves(count);
+  double from = left;
+  for (std::size_t i = 0; i < count; ++i) {
+    const desk::OddsMark& mark = promise_.marks[i];
+    const Pen day{sizes.text(), mark.offered, {}}, odds{sizes.note(), false, {}};
+    halves[i] = std::max(text_width(gc, mark.day, day), text_width(gc, mark.odds, odds)) / 2;
+    centres[i] = std::max(x_of(mark.days), from + halves[i]);
+    from = centres[i] + halves[i] + sizes.gap(1);
+  }
+  double to = right;
+  for (std::size_t i = count; i-- > 0;) {
+    centres[i] = std::min(centres[i], to - halves[i]);
+    to = centres[i] - halves[i] - sizes.gap(1);
+  }
+  return centres;
 }
 
 }  // namespace tangmark::window

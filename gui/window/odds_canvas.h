@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <functional>
+#include <vector>
+
 #include "gui/desk/quote_view.h"
 #include "gui/window/canvas.h"
 
@@ -17,6 +20,9 @@ class OddsCanvas final : public Canvas {
   void draw(wxGraphicsContext& gc, wxSize size) override;
   double draw_wrapped(wxGraphicsContext& gc, const std::string& text, double y, double width, bool strong);
   void draw_curve(wxGraphicsContext& gc, double top, double bottom, double width);
+  std::vector<double> label_centres(wxGraphicsContext& gc,
+                                    const std::function<double(double)>& x_of, double left,
+                                    double right) const;
   desk::PromiseView promise_;
   bool ready_ = false;
 };
