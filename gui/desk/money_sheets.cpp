@@ -55,9 +55,14 @@ Sheet learning_sheet(const Sight& sight) {
               "shown; for losses the true rate does, 95 times of 100.",
               {}};
   Section section;
-  section.table.columns = {
-      {"Model"}, {"What"}, {"Of"}, {"Now", Align::right}, {"Proposed", Align::right},
-      {"Unit"},  {"Why"}};
+  section.table.columns = {{"Model"},
+                           {"What"},
+                           {"Of"},
+                           {"Now", Align::right},
+                           {"Proposed", Align::right},
+                           {"Unit"},
+                           {"Pieces", Align::right},
+                           {"Record"}};
   for (const auto& one : db::model_proposals(sight.shop, std::nullopt)) {
     const std::string what(word_of(one.what));
     section.table.rows.push_back(
