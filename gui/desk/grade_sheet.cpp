@@ -38,20 +38,27 @@ Section limits_section(const steel::Grade& grade) {
   return section;
 }
 
+// Published figures are whole degrees of one scale; the other is shown as near.
+std::string whole(const Sight& sight, Temperature t) {
+  if (sight.settings.temperature_unit == TemperatureUnit::fahrenheit) return words(sight, t);
+  return words(sight, Temperature::celsius(t.whole_celsius()));
+}
+
 std::string window_words(const Sight& sight, const steel::HeatTreatWindow& window) {
-  const std::string low = words(sight, window.low);
-  return window.low == window.high ? low : low + " to " + words(sight, window.high);
+  const std::string low = whole(sight, window.low);
+  return window.low == window.high ? low : low + " to " + whole(sight, window.high);
 }
 
 Section windows_section(const Sight& sight, const steel::Grade& grade) {
   Section section;
   section.title = "Heat treatment as published";
-  section.table.columns = {{"Step"}, {"At", Align::right}, {"Then"}, {"Remark"}, {"Source"}};
-  for (const steel::HeatTreatWindow& window : grade.windows)
-    section.table.rows.push_back({{sentence_case(window.operation), window_words(sight, window),
-                                   window.cooling, window.note, window.source},
-                                  false,
-                                  {}});
+  for (const steel::HeatTreatWindow& window : grade.windows) {
+    std::string line = sentence_case(window.operation) + ": " + window_words(sight, window);
+    if (!window.cooling.empty()) line += ", then " + window.cooling;
+    line += ".";
+    if (!window.note.empty()) line += " " + sentence_case(window.note) + ".";
+    section.paragraphs.push_back(line + " Source: " + window.source + ".");
+  }
   return section;
 }
 
@@ -63,7 +70,7 @@ Section tempers_section(const Sight& sight, const steel::Grade& grade) {
     if (steel::lower(table.grade) != steel::lower(grade.name)) continue;
     for (const steel::TemperRow& row : table.rows)
       section.table.rows.push_back(
-          {{words(sight, row.temper), steel::rounded_text(row.hardness.points, 1), row.source},
+          {{whole(sight, row.temper), steel::rounded_text(row.hardness.points, 1), row.source},
            false,
            {}});
   }
@@ -146,10 +153,9 @@ Section advice_section(const std::string& title, const std::vector<steel::Advice
   Section section;
   if (advice.empty()) return section;
   section.title = title;
-  section.table.columns = {{"What the steel desk says"}, {"Kind"}, {"Source"}};
   for (const steel::Advice& one : advice)
-    section.table.rows.push_back(
-        {{one.sentence, std::string(steel::word_of(one.kind)), one.source}, one.heed, {}});
+    section.paragraphs.push_back(one.sentence + " (" + std::string(steel::word_of(one.kind)) +
+                                 "; source: " + one.source + ")");
   return section;
 }
 
