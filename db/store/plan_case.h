@@ -55,12 +55,16 @@ struct PlanDifference {
     kiln::Firing firing;                        ///< as it would be; as it was when dropped
     std::optional<kiln::KeptFiring> before;     ///< when moved, kept or dropped
   };
-  struct Lateness { std::string blade; Duration before, after; };  ///< after the due day; zero: in time
+  /// After the due day; zero: in time. `before` is empty when nothing was booked for the blade.
+  struct Lateness { std::string blade; std::optional<Duration> before; Duration after; };
   std::vector<Change> changes;
   std::vector<Lateness> lateness;  ///< blades whose lateness changes
   Energy energy_before, energy_after;
   Duration hands_on_before{}, hands_on_after{};
 };
+
+/// "blade 12 becomes later: in time as booked, 3 h late by the plan".
+std::string in_words(const PlanDifference::Lateness& late);
 
 PlanDifference difference(const ShopCase& from, const kiln::FiringPlan& plan);
 

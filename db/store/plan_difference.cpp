@@ -138,6 +138,13 @@ kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned, co
   return firing;
 }
 
+std::string in_words(const PlanDifference::Lateness& late) {
+  const auto said = [](Duration span) { return span == Duration{} ? "in time" : to_text(span) + " late"; };
+  if (!late.before) return "blade " + late.blade + " will be " + said(late.after) + "; nothing was booked for it";
+  return "blade " + late.blade + (late.after > *late.before ? " becomes later: " : " becomes earlier: ") + said(*late.before) +
+         " as booked, " + said(late.after) + " by the plan";
+}
+
 PlanDifference difference(const ShopCase& from, const kiln::FiringPlan& plan) {
   PlanDifference result;
   const auto names = all_blades(from);
@@ -165,8 +172,9 @@ PlanDifference difference(const ShopCase& from, const kiln::FiringPlan& plan) {
   const Weighed after = weigh(from, plan, check);
   for (const auto& [name, late] : after.late) {
     const auto was = before.late.find(name);
-    const Duration old = was == before.late.end() ? Duration{} : was->second;
-    if (old != late) result.lateness.push_back({name, old, late});
+    std::optional<Duration> old;
+    if (was != before.late.end()) old = was->second;
+    if (old.value_or(Duration{}) != late) result.lateness.push_back({name, old, late});
   }
   result.energy_before = before.energy;
   result.energy_after = after.energy;

@@ -130,9 +130,7 @@ void say_plan(const db::ShopFile& file, const db::ShopCase& shop, const db::Plan
     say("  " + std::string(word_of_change(change.what)) + ": " + kiln_name(shop, change.firing.kiln) + ", " +
         to_text(change.firing.set, settings.temperature_unit) + ", " + to_text(change.firing.starts_at, settings.zone) +
         " to " + clock_text(change.firing.ends_at, settings.zone) + ", blades " + blade_names(shop, change.firing));
-  for (const auto& late : difference.lateness)
-    say("  blade " + late.blade + (late.after > late.before ? " becomes later: " : " becomes earlier: ") +
-        to_text(late.before) + " late before, " + to_text(late.after) + " after");
+  for (const auto& late : difference.lateness) say("  " + db::in_words(late));
   say("Energy " + to_text(difference.energy_after) + " (booked now: " + to_text(difference.energy_before) +
       "), hands-on " + to_text(difference.hands_on_after) + ".");
   for (const auto& u : answer.unplaced) say("Blade " + u.blade + " cannot be placed: " + u.why + " " + u.change);

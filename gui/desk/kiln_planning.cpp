@@ -78,9 +78,9 @@ void add_changes(const db::ShopCase& shop, const db::PlanDifference& difference,
 
 void add_lateness(const db::PlanDifference& difference, KilnProposal& proposal) {
   for (const auto& late : difference.lateness) {
-    const std::string before = late.before.count() > 0 ? to_text(late.before) + " late" : "in time";
-    const std::string after = late.after.count() > 0 ? to_text(late.after) + " late" : "in time";
-    proposal.sentences.push_back("Blade " + late.blade + " becomes " + after + "; as booked it was " + before + ".");
+    std::string sentence = db::in_words(late) + ".";
+    sentence.front() = 'B';
+    proposal.sentences.push_back(std::move(sentence));
   }
 }
 
