@@ -75,6 +75,7 @@ Sheet kilns_sheet(const Sight& sight) {
   }
   offer(kilns.offers, "Add a kiln or oven", "add_kiln");
   offer(kilns.offers, "Change a kiln", "change_kiln");
+  offer(kilns.offers, "Fit a kiln to its records", "fit_kiln");
   offer(kilns.offers, "Add a recipe", "add_recipe");
   Section baths;
   baths.title = "Baths";

@@ -133,3 +133,12 @@ TEST_CASE("a shop with nothing to do has an empty plan") {
   CHECK(answer.plan.firings.empty());
   CHECK(answer.cost == PlanCost{});
 }
+
+// The full count is run by hand: test_kiln_plan "[ten thousand]".
+TEST_CASE("ten thousand made-up cases are planned within the rules", "[.][ten thousand]") {
+  for (std::uint64_t seed = 1; seed <= 10'000; ++seed) {
+    INFO("case " << seed);
+    const PlanCase c = CaseMaker(seed).make();
+    keeps_every_rule(c, plan(c, 150, seed));
+  }
+}
