@@ -60,14 +60,13 @@ class SharedFirings {
     if (ops_.size() == 1) return alone(ops_.front());
     double shares = 0;
     double own = 0;
-    double dearest_first = 0;
+    double cheapest = HUGE_VAL;
     for (int op : ops_) {
       shares += share_of(op);
       own += own_mc(op);
-      const double first = cheapest_firing(op);
-      dearest_first = dearest_first == 0 ? first : std::min(dearest_first, first);
+      cheapest = std::min(cheapest, cheapest_firing(op));
     }
-    return own + std::max(shares, dearest_first * firings());
+    return own + std::max(shares, cheapest * firings());
   }
 
  private:

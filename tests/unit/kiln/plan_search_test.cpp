@@ -134,6 +134,11 @@ TEST_CASE("a shop with nothing to do has an empty plan") {
   CHECK(answer.cost == PlanCost{});
 }
 
+TEST_CASE("a kiln that costs no hands keeps the bound below the cost") {
+  const PlanCase c = CaseMaker(4554).make();
+  keeps_every_rule(c, plan(c, 150));
+}
+
 // The full count is run by hand: test_kiln_plan "[ten thousand]".
 TEST_CASE("ten thousand made-up cases are planned within the rules", "[.][ten thousand]") {
   for (std::uint64_t seed = 1; seed <= 10'000; ++seed) {
