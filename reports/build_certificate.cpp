@@ -84,7 +84,14 @@ Problems problems_of(const BuildCertificate& c, const FontBook& fonts) {
   check.needed(c.blade, "blade number");
   check.text(c.number, "certificate number");
   check.text(c.replaces, "note on the issue replaced");
+  check.text(c.title, "title");
+  check.text(c.name, "name of the pattern");
   check.text(c.knife, "description of the knife");
+  check.text(c.buyer, "name of the buyer");
+  check.text(c.trail_note, "note on the trail");
+  check.texts(c.explanations, "explanation");
+  check.texts(c.notes, "note");
+  check.texts(c.legend, "legend");
   if (c.photo) check.picture(*c.photo, "photograph");
   check_trail(check, c.trail);
   for (const Analysis& analysis : c.analyses) {
@@ -134,7 +141,13 @@ class Setter {
     const bool airy = spread_ == Spread::more_pages;
     pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 210 : 140)});
     Flow flow;
-    if (!c_.knife.empty()) append(flow, text({{c_.knife, set_.type.text, ink}}, width_));
+    std::string what = c_.title;
+    if (!c_.name.empty() && c_.name != c_.title) what += (what.empty() ? "" : ", ") + c_.name;
+    std::vector<Span> spans;
+    if (!what.empty()) spans.push_back({what + (what.ends_with('.') ? " " : ". "), set_.type.text_bold, ink});
+    if (!c_.knife.empty()) spans.push_back({c_.knife, set_.type.text, ink});
+    if (!c_.buyer.empty()) spans.push_back({" Made for " + c_.buyer + ".", set_.type.text, ink});
+    if (!spans.empty()) append(flow, text(spans, width_));
     if (!c_.replaces.empty()) {
       append(flow,
              text({{"Replaces: ", set_.type.text_bold, ink}, {c_.replaces, set_.type.text, ink}},
@@ -156,7 +169,7 @@ class Setter {
   void trail_band() {
     const Points left = width_ * 0.6;
     const Points right = width_ - left - column_gap;
-    band({trail_part(set_, c_.trail, left), 0, left},
+    band({trail_part(set_, c_.trail, c_.trail_note, left), 0, left},
          {analysis_part(set_, c_.analyses, c_.analysis_note, right), left + column_gap, right});
   }
 
@@ -235,6 +248,7 @@ class Setter {
     Flow own = hardness_part(set_, c_.hardness, left);
     append(own, list_part("Told openly", c_.told_openly,
                           "Nothing to tell: no finding on this blade is on record.", left));
+    if (!c_.notes.empty()) append(own, list_part("From the maker", c_.notes, "", left));
     std::vector<std::string> care = c_.care;
     care.insert(care.end(), c_.cautions.begin(), c_.cautions.end());
     append(own, list_part("Care and cautions", care, "None entered.", left));
@@ -269,14 +283,18 @@ class Setter {
       if (&s != &c_.statements.front()) lines.front().space_before = set_.type.half() / 2;
       append(flow, std::move(lines));
     }
-    Flow legend = paragraph(
-        set_.fonts,
-        {{"Levels. ", sans(7, Weight::bold), second_ink},
-         {"A recorded or measured, and matched to this blade. B on record, one link not matched. "
-          "C as set, or the supplier’s word. D judged by test or eye. E told, or not recorded.",
-          sans(7), second_ink}},
-        width, 9.5);
-    legend.front().space_before = set_.type.half();
+    for (const std::string& sentence : c_.explanations) {
+      Flow lines = text({{sentence, set_.type.text, ink}}, width);
+      lines.front().space_before = set_.type.half();
+      append(flow, std::move(lines));
+    }
+    if (c_.legend.empty()) return flow;
+    std::string levels;
+    for (const std::string& level : c_.legend) levels += (levels.empty() ? "" : " ") + level + ".";
+    Flow legend = paragraph(set_.fonts,
+                            {{"Levels. ", sans(7, Weight::bold), second_ink},
+                             {levels, sans(7), second_ink}},
+                            width, 9.5);
     append(flow, {glued(legend)});
     flow.back().space_before = set_.type.half();
     return flow;

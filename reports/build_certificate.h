@@ -90,9 +90,13 @@ struct BuildCertificate {
   IssueState state = IssueState::issued;
   std::string
       replaces;       ///< "Issue 1 of 24 Nov 2026: length was mistyped."; empty for a first issue
+  std::string title;  ///< what the maker calls it
+  std::string name;   ///< the truthful name of what was made
   std::string knife;  ///< sizes and mass in a sentence
+  std::string buyer;  ///< only when the buyer asked for it
   std::optional<Picture> photo;
   std::vector<TrailBox> trail;
+  std::string trail_note;  ///< what is said where there is no trail
   std::vector<Analysis> analyses;
   std::string analysis_note;  ///< "All inside the limits."
   std::vector<HeatLine> heat;
@@ -100,9 +104,12 @@ struct BuildCertificate {
   std::vector<Curve> recorded;
   Hardness hardness;
   std::vector<Statement> statements;
+  std::vector<std::string> explanations;  ///< sentences that keep looser words apart
   std::vector<std::string> told_openly;
+  std::vector<std::string> notes;
   std::vector<std::string> care;
   std::vector<std::string> cautions;
+  std::vector<std::string> legend;  ///< each level that the page uses
   Seal seal;
   std::vector<Attachment> attachments;
 };

@@ -55,7 +55,7 @@ Flow seal_lines(const CertificateSetting& set, const BuildCertificate& c, Points
   append(flow, c.seal.key.empty()
                    ? paragraph(set.fonts, {{"Not signed with a key.", set.type.table, ink}}, width,
                                set.type.leading)
-                   : line("Key", c.seal.key));
+                   : line("Key", grouped(c.seal.key)));
   append(flow,
          paragraph(set.fonts,
                    {{"Computed from the records of this shop. A chain is as strong as its weakest "
@@ -98,6 +98,9 @@ Block certificate_head(const CertificateSetting& set, const BuildCertificate& c,
   if (!c.shop.maker.empty()) shop += ", " + c.shop.maker;
   Flow flow = paragraph(set.fonts, {{"Build certificate", set.type.title, ink}}, names, 24);
   append(flow, paragraph(set.fonts, {{shop, under, ink}}, names, 13.5));
+  if (!c.shop.contact.empty()) {
+    append(flow, paragraph(set.fonts, {{c.shop.contact, set.type.note, second_ink}}, names, 10));
+  }
   Block block = blank(std::max(height_of(flow), mark_side) + 7);
   for (const Element& e : mark_in(set.fonts, c.shop, {0, 1}, mark_side)) {
     block.elements.push_back(e);

@@ -20,7 +20,9 @@ Flow part_heading(const CertificateSetting& set, const std::string& words, Point
 
 /// The steel as a family tree from the lots at the left to the blade at the right; as sentences
 /// when it has more boxes than the width can show.
-Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trail, Points width);
+/// Without boxes `note` says why.
+Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trail,
+                const std::string& note, Points width);
 
 /// Each analysis with its figures as marks on the limits of the grade.
 Flow analysis_part(const CertificateSetting& set, const std::vector<Analysis>& analyses,

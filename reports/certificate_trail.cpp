@@ -221,12 +221,12 @@ Flow as_sentences(const CertificateSetting& set, const std::vector<TrailBox>& tr
 
 }  // namespace
 
-Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trail, Points width) {
+Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trail,
+                const std::string& note, Points width) {
   Flow flow = part_heading(set, "The steel and its trail", width);
   if (trail.empty()) {
-    append(flow, paragraph(set.fonts,
-                           {{"Steel not identified: no lot is on record.", set.type.text, ink}},
-                           width, set.type.leading));
+    const std::string words = note.empty() ? "No trail of the steel is on record." : note;
+    append(flow, paragraph(set.fonts, {{words, set.type.text, ink}}, width, set.type.leading));
     return flow;
   }
   if (auto tree = Tree(set, trail, width).draw()) {

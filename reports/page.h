@@ -115,11 +115,14 @@ struct Polygon {
 
 /// A decoded picture. `rgb` has 3 bytes for each pixel, rows from the top; `alpha` is empty or has
 /// one byte for each pixel, 0 clear to 255 solid. See picture.h for reading one from a file.
+/// With `jpeg` the PDF holds that very file, so that its digest can be compared; then `rgb` may be
+/// empty where nothing is drawn on a screen.
 struct Picture {
   int width_px = 0;
   int height_px = 0;
   std::vector<std::uint8_t> rgb;
   std::vector<std::uint8_t> alpha;
+  std::string jpeg;
   friend bool operator==(const Picture&, const Picture&) = default;
 };
 

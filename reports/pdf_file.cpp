@@ -74,6 +74,8 @@ void PdfFile::describe(const Document& document) {
   HPDF_SetInfoAttr(doc, HPDF_INFO_AUTHOR, document.author.c_str());
   HPDF_SetInfoAttr(doc, HPDF_INFO_SUBJECT, document.subject.c_str());
   HPDF_SetInfoAttr(doc, HPDF_INFO_CREATOR, "Tangmark");
+  // The language of the text, for readers that speak it: ISO 32000-1, 14.9.2.
+  HPDF_Dict_Add(doc->catalog, "Lang", HPDF_String_New(doc->mmgr, "en", nullptr));
   HPDF_SetInfoDateAttr(doc, HPDF_INFO_CREATION_DATE, pdf_date(document.created));
   HPDF_SetInfoDateAttr(doc, HPDF_INFO_MOD_DATE, pdf_date(document.created));
   check();
@@ -227,6 +229,11 @@ void PdfFile::operator()(const Polygon& polygon) {
 }
 
 HPDF_Image PdfFile::image(const Picture& picture) {
+  if (!picture.jpeg.empty()) {
+    return HPDF_LoadJpegImageFromMem(doc_.get(),
+                                     reinterpret_cast<const HPDF_BYTE*>(picture.jpeg.data()),
+                                     static_cast<HPDF_UINT>(picture.jpeg.size()));
+  }
   if (picture.alpha.empty() && picture.rgb.size() > small_picture_bytes) {
     const std::string jpeg = jpeg_bytes(picture, print_jpeg_quality);
     return HPDF_LoadJpegImageFromMem(doc_.get(), reinterpret_cast<const HPDF_BYTE*>(jpeg.data()),
@@ -248,7 +255,8 @@ HPDF_Image PdfFile::image(const Picture& picture) {
 void PdfFile::operator()(const PlacedPicture& placed) {
   const double inches = std::max(placed.box.width, placed.box.height) / 72.0;
   const int most = std::max(1, static_cast<int>(inches * print_dots_per_inch));
-  HPDF_Image drawn = image(scaled_down(placed.picture, most));
+  HPDF_Image drawn = placed.picture.jpeg.empty() ? image(scaled_down(placed.picture, most))
+                                                 : image(placed.picture);
   check();
   HPDF_Page_DrawImage(page_, drawn, x(placed.box.x), y(placed.box.bottom()),
                       static_cast<float>(placed.box.width), static_cast<float>(placed.box.height));

@@ -43,7 +43,9 @@ void TextCheck::picture(const Picture& picture, std::string_view field) {
   const auto pixels = static_cast<std::size_t>(std::max(0, picture.width_px)) *
                       static_cast<std::size_t>(std::max(0, picture.height_px));
   const bool alpha_fits = picture.alpha.empty() || picture.alpha.size() == pixels;
-  if (pixels == 0 || picture.rgb.size() != 3 * pixels || !alpha_fits) {
+  const bool rgb_fits =
+      picture.rgb.size() == 3 * pixels || (picture.rgb.empty() && !picture.jpeg.empty());
+  if (pixels == 0 || !rgb_fits || !alpha_fits) {
     add({name, "The " + name + " is not a whole picture.", "Attach the " + name + " again."});
   }
 }

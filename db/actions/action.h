@@ -18,7 +18,7 @@ namespace tangmark::db {
 
 /// What a field of an action holds; tells a form which control and a terminal which example to show.
 enum class FieldKind {
-  text, long_text, choice, yes_no, number, share, money, date, instant, duration,
+  text, long_text, secret, choice, yes_no, number, share, money, date, instant, duration,
   temperature, temperature_step, length, mass, volume, file,
   commission, item, blade, lot, piece, billet, kiln, firing, bath, model, customer, finding, certificate, operation
 };

@@ -5,7 +5,6 @@
 
 namespace tangmark::db {
 
-extern const Action issue_certificate;
-extern const Action revoke_certificate;
+extern const Action issue_certificate, revoke_certificate, make_key, renew_key, retire_key;
 
 }  // namespace tangmark::db

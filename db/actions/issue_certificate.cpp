@@ -1,24 +1,19 @@
 // SPDX-License-Identifier: MIT
-#include "db/actions/issue_certificate.h"
-
 #include "db/actions/certificate_action_list.h"
+#include "db/actions/certificate_seal.h"
 #include "db/actions/form.h"
 #include "db/actions/work.h"
 #include "db/digest.h"
 #include "db/row.h"
 #include "db/store/blade_state.h"
 #include "db/store/blade_store.h"
+#include "db/store/certificate_sheet_reader.h"
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
 #include "domain/certificate/certificate_record.h"
 
 namespace tangmark::db {
 namespace {
-
-CertificatePrinter& printer() {
-  static CertificatePrinter held;
-  return held;
-}
 
 // Everything that stops an issue, each as a problem of its own.
 Problems refusals(const certificate::CertificateDraft& draft) {
@@ -49,6 +44,7 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
   const auto kept = blade_named(work.shop(), form.text("blade"), "blade");
   const auto why = form.maybe_text("reason");
   if (!kept) form.add(kept.problem());
+  const auto seal = seal_asked(work, form);
   if (form.refused()) return form.problems();
   if (!work.passes(blocks(work.shop(), *kept, blade::Stage::certificate, work.now()))) return work.problems();
   const auto dossier = read_dossier(work.shop(), std::to_string(kept->number));
@@ -59,17 +55,22 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
   if (!earlier.empty() && !why)
     return Problem{"reason", "Blade " + std::to_string(kept->number) + " has certificate " + std::to_string(earlier.front().number) + " already.",
                    "Say why a new issue is needed; the old one stays on record."};
-  if (!printer()) return Problem{"blade", "This program was started without a printer of pages.", "Issue it from the window or the terminal."};
+  if (!certificate_printer()) return Problem{"blade", "This program was started without a printer of pages.", "Issue it from the window or the terminal."};
   const Head head = head_of(work, kept->id);
-  const auto sheet = certificate::certificate_sheet(
-      *dossier, draft, {std::to_string(head.number), static_cast<int>(head.issue), work.now(), head.old_issue, why.value_or("")});
+  certificate::IssueFacts facts = issue_facts(work.shop());
+  facts.number = std::to_string(head.number);
+  facts.issue = static_cast<int>(head.issue);
+  facts.issued = work.now();
+  facts.replaces = head.old_issue;
+  facts.why = why.value_or("");
+  const auto sheet = certificate::certificate_sheet(*dossier, draft, facts);
   const std::string record = certificate::record_text(sheet);
-  const std::string digest = sha256_hex(record);
-  auto pdf = printer()(work.shop(), {*dossier, draft, head.number, head.issue, record, digest, sheet.replaces, work.now()});
-  if (!pdf) return pdf.problems();
+  const auto printed = certificate_printer()({sheet, shown_photo(work.shop(), *dossier), seal});
+  if (!printed) return printed.problems();
   Row row("certificate");
   row.set("number", head.number).set("blade_id", kept->id).set("issue", head.issue).set("issued_at", work.now())
-      .set("record", record).set("digest", digest).set_bytes("pdf", *pdf).set("replaces_id", head.replaces).set("why", why);
+      .set("record", record).set("digest", sha256_hex(record)).set_bytes("pdf", printed->pdf).set("replaces_id", head.replaces).set("why", why);
+  if (!printed->signed_by.empty()) row.set("signed_by", printed->signed_by);
   row.insert(work.shop());
   for (const std::string& warning : draft.warnings) work.warn(warning);
   return work.done(std::to_string(head.number));
@@ -88,11 +89,13 @@ Outcome<ActionResult> revoke(Work& work, Form& form) {
 
 }  // namespace
 
-void set_certificate_printer(CertificatePrinter given) { printer() = std::move(given); }
-
 const Action issue_certificate{"issue_certificate", "Issue the certificate of a blade; it says only what the record shows.",
                                {{"blade", "Blade", FieldKind::blade, true, "41"},
-                                {"reason", "Why a new issue", FieldKind::text, false, "length was mistyped"}},
+                                {"reason", "Why a new issue", FieldKind::text, false, "length was mistyped"},
+                                {"passphrase", "Passphrase of the key", FieldKind::secret, false, "seals it with the shop's key"},
+                                {"key_file", "Key file", FieldKind::file, false, "a key that is kept outside the shop file"},
+                                {"passphrase_file", "Passphrase in a file", FieldKind::file, false, "instead of typing it"},
+                                {"unsigned", "Issue without a seal", FieldKind::yes_no, false, "though the shop has a key"}},
                                issue};
 const Action revoke_certificate{"revoke_certificate", "Revoke an issued certificate; it stays on record as revoked.",
                                 {{"certificate", "Certificate", FieldKind::certificate, true, "12 or 12/1"},

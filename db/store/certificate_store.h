@@ -28,6 +28,7 @@ struct IssuedCertificate {
   std::optional<std::int64_t> replaces_issue;
   std::optional<Instant> revoked_at;
   std::optional<std::string> revoked_why;
+  std::optional<std::string> signed_by;  ///< fingerprint of the key
 };
 
 /// All issues, newest first.

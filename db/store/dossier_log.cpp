@@ -33,6 +33,41 @@ bool is_heat(cert::Operation operation) {
   }
 }
 
+// Lowest and highest of each stretch of time, so that a page shows every peak in few points.
+cert::RecordedCurve thinned(const kiln::KilnRecord& record) {
+  constexpr std::size_t stretches = 70;
+  cert::RecordedCurve curve;
+  if (record.readings.empty() || record.rows() == 0) return curve;
+  const auto& values = record.readings.front();
+  const auto take = [&](std::size_t row) {
+    curve.at_s.push_back(static_cast<int>((record.ms[row] - record.ms.front()) / 1000));
+    curve.read.push_back(*values[row]);
+  };
+  const std::size_t each = std::max<std::size_t>(1, record.rows() / stretches);
+  for (std::size_t from = 0; from < record.rows(); from += each) {
+    std::optional<std::size_t> low, high;
+    for (std::size_t row = from; row < std::min(from + each, record.rows()); ++row) {
+      if (!values[row]) continue;
+      if (!low || *values[row] < *values[*low]) low = row;
+      if (!high || *values[row] > *values[*high]) high = row;
+    }
+    if (!low) continue;
+    take(std::min(*low, *high));
+    if (*low != *high) take(std::max(*low, *high));
+  }
+  return curve;
+}
+
+// What the route set for this blade in this firing.
+void add_window(const ShopFile& shop, const Query& entry, cert::RecordedCurve& curve) {
+  Query q(shop, "SELECT s.low_k1800, s.high_k1800 FROM firing_blade b JOIN route_step s ON s.id = b.route_step_id "
+                "WHERE b.firing_id = ? AND b.blade_id = ?");
+  q.bind(entry.integer("firing_id")).bind(entry.integer("blade_id"));
+  if (!q.next()) return;
+  curve.window_low = q.maybe_temperature("low_k1800");
+  curve.window_high = q.maybe_temperature("high_k1800");
+}
+
 // What the kiln record of a firing shows between a blade's time in and out. The record is read
 // again from the file that was attached, so that nothing stands between paper and statement.
 std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry, const Zone& zone) {
@@ -53,6 +88,9 @@ std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& 
   covered.kiln_checked = q.maybe_date("checked_on");
   const auto record = read_kept_record(q.text("bytes"), q.text("settings"), zone);
   if (!record) return covered;
+  covered.curve = thinned(*record);
+  covered.curve.blade_out = entry.instant("time_out");
+  add_window(shop, entry, covered.curve);
   const Temperature set = entry.maybe_temperature("set_k1800").value_or(covered.peak.value());
   const kiln::SoakWindow window{set + TemperatureDifference::celsius(-15), set + TemperatureDifference::celsius(15)};
   // A record without dates counts from the moment that was found for it when it was attached.

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "domain/certificate/hand.h"
 #include "domain/measure/temperature.h"
@@ -45,6 +46,16 @@ enum class Operation {
 /// Which instrument wrote a kiln record.
 enum class Instrument { independent_thermocouple, kiln_controller };
 
+/// A kiln record thinned to what a page can show, its extremes kept.
+struct RecordedCurve {
+  std::vector<int> at_s;  ///< seconds after the first sample of the record
+  std::vector<Temperature> read;
+  std::optional<Temperature> window_low;  ///< what this heat was meant to stay within
+  std::optional<Temperature> window_high;
+  std::optional<Instant> blade_out;
+  friend bool operator==(const RecordedCurve&, const RecordedCurve&) = default;
+};
+
 /// The part of a kiln record that belongs to one heat of this blade.
 struct RecordCoverage {
   Instrument instrument = Instrument::kiln_controller;
@@ -55,6 +66,7 @@ struct RecordCoverage {
   std::optional<Temperature> peak;
   bool gap_in_soak = false;                  ///< samples are missing while the blade was in
   std::optional<CalendarDate> kiln_checked;  ///< last check of kiln and sensor before the firing
+  RecordedCurve curve;
 };
 
 /// What stood in for an instrument when there was none.

@@ -6,7 +6,7 @@
 namespace tangmark::certificate {
 namespace {
 
-constexpr std::string_view format = "tangmark build certificate 1";
+constexpr std::string_view format = "tangmark build certificate 2";
 
 // Each list of members below is the one order in which a part is written and read. `Part` is the
 // part itself for reading, and const for writing.
@@ -29,8 +29,13 @@ void members(Archive& a, Part& p, const HeatRow*) {
   a("evidence", p.evidence);
 }
 template <class Archive, class Part>
+void members(Archive& a, Part& p, const RecordedCurve*) {
+  a("at_s", p.at_s), a("read_k1800", p.read), a("window_low_k1800", p.window_low);
+  a("window_high_k1800", p.window_high), a("blade_out", p.blade_out);
+}
+template <class Archive, class Part>
 void members(Archive& a, Part& p, const RecordRow*) {
-  a("step", p.step), a("from", p.from), a("to", p.to);
+  a("step", p.step), a("from", p.from), a("to", p.to), a("curve", p.curve);
 }
 template <class Archive, class Part>
 void members(Archive& a, Part& p, const HardnessRow*) {
@@ -49,14 +54,17 @@ void members(Archive& a, Part& p, const PictureRow*) {
 template <class Archive, class Part>
 void members(Archive& a, Part& p, const CertificateSheet*) {
   a("number", p.number), a("issue", p.issue), a("issued", p.issued), a("zone", p.zone);
-  a("replaces", p.replaces), a("shop", p.shop), a("maker", p.maker), a("buyer", p.buyer);
+  a("replaces", p.replaces), a("paper", p.paper), a("temperature", p.temperature);
+  a("shop", p.shop), a("maker", p.maker), a("contact", p.contact), a("buyer", p.buyer);
   a("blade", p.blade), a("title", p.title), a("item", p.item), a("name", p.name);
-  a("knife", p.knife), a("edge_length_nm", p.edge_length), a("pictures", p.pictures);
-  a("trail", p.trail), a("analyses", p.analyses), a("analysis_note", p.analysis_note);
-  a("heat", p.heat), a("records", p.records), a("hardness", p.hardness);
+  a("knife", p.knife), a("edge_length_nm", p.edge_length), a("height_nm", p.height);
+  a("pictures", p.pictures);
+  a("trail", p.trail), a("trail_note", p.trail_note), a("analyses", p.analyses);
+  a("analysis_note", p.analysis_note), a("heat", p.heat), a("heat_note", p.heat_note);
+  a("records", p.records), a("hardness", p.hardness);
   a("hardness_note", p.hardness_note), a("statements", p.statements);
   a("explanations", p.explanations), a("told_openly", p.told_openly), a("notes", p.notes);
-  a("care", p.care), a("legend", p.legend);
+  a("care", p.care), a("cautions", p.cautions), a("legend", p.legend);
 }
 
 class Writer {

@@ -54,6 +54,21 @@ std::vector<std::string> legend_rows(const std::vector<StatementRow>& statements
   return rows;
 }
 
+// Common practice, no source. Printed where the maker wrote no care of his own.
+std::vector<std::string> usual_care() {
+  return {
+      "Wash by hand, dry at once, oil before storing. Sharpen on stones; never dry-grind: heat "
+      "softens the edge.",
+      "Not for bones, frozen food or prying."};
+}
+
+// Common practice, no source; defers to local law, and is never left out.
+std::vector<std::string> usual_cautions() {
+  return {
+      "A sharp edge: keep it from children. Laws on knives differ from place to place: ask yours "
+      "before you carry or send it."};
+}
+
 }  // namespace
 
 CertificateSheet certificate_sheet(const Dossier& dossier, const CertificateDraft& draft,
@@ -65,6 +80,9 @@ CertificateSheet certificate_sheet(const Dossier& dossier, const CertificateDraf
   sheet.issued = issue.issued;
   sheet.zone = dossier.manner.zone.name();
   if (issue.replaces) sheet.replaces = *issue.replaces + ": " + issue.why;
+  sheet.paper = issue.paper;
+  sheet.temperature = dossier.manner.temperature == TemperatureUnit::fahrenheit ? "F" : "C";
+  sheet.contact = issue.contact;
   sheet.shop = dossier.shop;
   sheet.maker = dossier.maker;
   sheet.buyer = dossier.buyer.value_or("");
@@ -74,12 +92,15 @@ CertificateSheet certificate_sheet(const Dossier& dossier, const CertificateDraf
   sheet.name = draft.name;
   sheet.knife = knife_sentence(dossier);
   sheet.edge_length = dossier.size.edge_length;
+  sheet.height = dossier.size.height;
   for (const Photo& photo : dossier.photos)
     sheet.pictures.push_back({photo.number, photo.shows, photo.sha256});
   sheet.trail = trail_boxes(blade);
+  sheet.trail_note = trail_note(blade);
   sheet.analyses = analysis_blocks(blade);
   sheet.analysis_note = analysis_note(blade);
   sheet.heat = heat_rows(blade);
+  sheet.heat_note = heat_note(blade);
   sheet.records = record_rows(blade);
   sheet.hardness = hardness_rows(blade);
   sheet.hardness_note = hardness_note(blade);
@@ -88,6 +109,8 @@ CertificateSheet certificate_sheet(const Dossier& dossier, const CertificateDraf
   for (const Disclosure& told : draft.disclosures) sheet.told_openly.push_back(told.text);
   for (const FreeText& text : dossier.free_texts)
     (text.where == "care" ? sheet.care : sheet.notes).push_back(text.text);
+  if (sheet.care.empty()) sheet.care = usual_care();
+  sheet.cautions = usual_cautions();
   sheet.legend = legend_rows(sheet.statements);
   return sheet;
 }

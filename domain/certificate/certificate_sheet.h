@@ -16,6 +16,8 @@ struct IssueFacts {
   Instant issued{};
   std::optional<std::string> replaces;
   std::string why;
+  std::string paper = "a4";  ///< "a4" or "letter"
+  std::string contact;       ///< how to reach the shop, one line
 };
 
 /// One box of the steel's family tree; `from` holds places of earlier boxes.
@@ -55,6 +57,7 @@ struct RecordRow {
   std::string step;
   Instant from{};
   Instant to{};
+  RecordedCurve curve;
   friend bool operator==(const RecordRow&, const RecordRow&) = default;
 };
 
@@ -93,8 +96,11 @@ struct CertificateSheet {
   Instant issued{};
   std::string zone;
   std::string replaces;  ///< "Issue 1: length was mistyped."; empty for a first issue
+  std::string paper;        ///< "a4" or "letter"
+  std::string temperature;  ///< "C" or "F": how the page writes degrees
   std::string shop;
   std::string maker;
+  std::string contact;
   std::string buyer;
   int blade = 0;
   std::string title;
@@ -102,11 +108,14 @@ struct CertificateSheet {
   std::string name;
   std::string knife;  ///< sizes and mass in a sentence
   std::optional<Length> edge_length;
+  std::optional<Length> height;
   std::vector<PictureRow> pictures;
   std::vector<TrailBoxLine> trail;
+  std::string trail_note;  ///< why there is no trail; empty with one
   std::vector<AnalysisBlock> analyses;
   std::string analysis_note;
   std::vector<HeatRow> heat;
+  std::string heat_note;
   std::vector<RecordRow> records;
   std::vector<HardnessRow> hardness;
   std::string hardness_note;
@@ -115,6 +124,7 @@ struct CertificateSheet {
   std::vector<std::string> told_openly;
   std::vector<std::string> notes;
   std::vector<std::string> care;
+  std::vector<std::string> cautions;
   std::vector<std::string> legend;
   friend bool operator==(const CertificateSheet&, const CertificateSheet&) = default;
 };

@@ -133,10 +133,23 @@ std::vector<HeatRow> heat_rows(const BladeCase& blade) {
 std::vector<RecordRow> record_rows(const BladeCase& blade) {
   std::vector<RecordRow> rows;
   for (const BenchEntry* entry : blade.heats.live())
-    if (entry->heat && entry->heat->record)
-      rows.push_back({capital(operation_text(*entry)), entry->heat->record->from,
-                      entry->heat->record->to});
+    if (entry->heat && entry->heat->record) {
+      RecordRow row{capital(operation_text(*entry)), entry->heat->record->from,
+                    entry->heat->record->to, entry->heat->record->curve};
+      if (entry->operation == Operation::temper && entry->temper)
+        row.step += " " + std::to_string(entry->temper->number);
+      rows.push_back(std::move(row));
+    }
   return rows;
+}
+
+std::string heat_note(const BladeCase& blade) {
+  const std::vector<RecordRow> rows = record_rows(blade);
+  if (rows.empty()) return "No kiln record is on file for this blade.";
+  const bool window = std::any_of(rows.begin(), rows.end(), [](const RecordRow& row) {
+    return row.curve.window_low && row.curve.window_high;
+  });
+  return window ? "Grey band on a record: the window set for this heat." : "";
 }
 
 std::vector<HardnessRow> hardness_rows(const BladeCase& blade) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <map>
 
 #include "domain/certificate/claims_steel.h"
@@ -40,29 +41,38 @@ std::string mark_line(BarMark mark) {
   return "mark not looked for";
 }
 
-// Draws the family tree from the blade back; each box stands after the boxes it was made of.
+// Draws the family tree from the blade back; each box stands after the boxes it was made of. A
+// reader follows the steel and not each cut: pieces of one bar stand in its box.
 class Tree {
  public:
   explicit Tree(const BladeCase& blade)
       : steel_(blade.dossier.steel), manner_(blade.dossier.manner) {}
 
   int piece(const PieceTag& tag) {
-    const Piece& piece = *find(steel_, tag);
     if (const auto known = known_.find("piece " + tag.text); known != known_.end())
       return known->second;
+    const Piece& last = *find(steel_, tag);
+    const Piece* first = &last;
+    std::string gaps = gap_words(last);
+    while (const auto* parent = std::get_if<PieceTag>(&first->from)) {
+      first = find(steel_, *parent);
+      if (gaps.empty()) gaps = gap_words(*first);
+    }
+    const bool cut = first != &last;
+    const auto* lot_tag = std::get_if<LotTag>(&first->from);
     int origin = 0;
-    if (const auto* lot_tag = std::get_if<LotTag>(&piece.from))
+    if (lot_tag)
       origin = lot(*lot_tag);
-    else if (const auto* billet_tag = std::get_if<BilletTag>(&piece.from))
+    else if (const auto* billet_tag = std::get_if<BilletTag>(&first->from))
       origin = billet(*billet_tag);
-    else if (const auto* melt_tag = std::get_if<MeltTag>(&piece.from))
-      origin = melt(*melt_tag);
     else
-      origin = this->piece(std::get<PieceTag>(piece.from));
-    TrailBoxLine box{"Piece " + tag.text, {}, {origin}};
-    if (piece.mass) box.lines.push_back(to_text(*piece.mass, manner_.mass));
-    if (piece.identity == Identity::gap) box.lines.push_back("lost its mark");
-    if (piece.identity == Identity::gap_closed_by_test) box.lines.push_back("gap closed by a test");
+      origin = melt(std::get<MeltTag>(first->from));
+    // What a billet or an ingot gave whole is that billet or ingot.
+    if (!lot_tag && !cut && gaps.empty()) return known_["piece " + tag.text] = origin;
+    TrailBoxLine box{(lot_tag ? "Bar " : "Piece ") + first->tag.text, {}, {origin}};
+    if (cut) box.lines.push_back("piece " + tag.text);
+    if (last.mass) box.lines.push_back(to_text(*last.mass, manner_.mass));
+    if (!gaps.empty()) box.lines.push_back(gaps);
     return add("piece " + tag.text, std::move(box));
   }
 
@@ -72,6 +82,11 @@ class Tree {
   std::vector<TrailBoxLine> take() { return std::move(boxes_); }
 
  private:
+  static std::string gap_words(const Piece& piece) {
+    if (piece.identity == Identity::gap) return "lost its mark";
+    return piece.identity == Identity::gap_closed_by_test ? "gap closed by a test" : "";
+  }
+
   int add(const std::string& key, TrailBoxLine box) {
     boxes_.push_back(std::move(box));
     return known_[key] = static_cast<int>(boxes_.size()) - 1;
@@ -108,7 +123,11 @@ class Tree {
     const Billet& billet = *find(steel_, tag);
     TrailBoxLine box{"Billet " + tag.text, {}, {}};
     for (const WeldStage& stage : billet.stages)
-      for (const StackPart& part : stage.parts) box.from.push_back(piece(part.piece));
+      for (const StackPart& part : stage.parts) {
+        const int from = piece(part.piece);
+        if (std::find(box.from.begin(), box.from.end(), from) == box.from.end())
+          box.from.push_back(from);
+      }
     if (const auto count = layer_count(steel_, billet)) {
       box.lines.push_back(count->how);
       box.lines.push_back(std::to_string(count->layers) + " layers");
@@ -141,6 +160,13 @@ std::vector<TrailBoxLine> trail_boxes(const BladeCase& blade) {
   Tree tree(blade);
   tree.blade(blade.dossier.blade, tree.piece(*blade.dossier.steel.blade_piece));
   return tree.take();
+}
+
+std::string trail_note(const BladeCase& blade) {
+  if (!blade.dossier.steel.blade_piece)
+    return "Steel not identified: no piece of a bar is on record for this blade.";
+  if (!blade.trail.breaks().empty()) return "The trail of the steel has a gap in the record.";
+  return {};
 }
 
 std::vector<AnalysisBlock> analysis_blocks(const BladeCase& blade) {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Words about certificates: issue, revoke, wording, verify.
+#include <algorithm>
+#include <array>
+
 #include "db/actions/action.h"
-#include "db/digest.h"
 #include "db/store/blade_store.h"
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
@@ -10,6 +12,7 @@
 #include "gui/command/json_text.h"
 #include "gui/command/shop_of.h"
 #include "gui/command/word_list.h"
+#include "gui/desk/paper/certificate_check.h"
 #include "gui/desk/paper/paper.h"
 #include "reports/pdf.h"
 
@@ -45,7 +48,8 @@ void say_draft(const cert::CertificateDraft& draft) {
 bool same_statements(const std::string& old_record, const cert::Dossier& dossier, const cert::CertificateDraft& draft) {
   const auto old = cert::read_record(old_record);
   if (!old) return false;
-  cert::CertificateSheet now = cert::certificate_sheet(dossier, draft, {old->number, old->issue, old->issued, {}, {}});
+  cert::IssueFacts facts{old->number, old->issue, old->issued, {}, {}, old->paper, old->contact};
+  cert::CertificateSheet now = cert::certificate_sheet(dossier, draft, facts);
   now.replaces = old->replaces;
   return now == *old;
 }
@@ -53,7 +57,7 @@ bool same_statements(const std::string& old_record, const cert::Dossier& dossier
 Exit draft_only(const Call& call, const db::ShopFile& shop, const cert::Dossier& dossier, const cert::CertificateDraft& draft) {
   if (const auto path = call.option("pdf")) {
     const auto fonts = reports::FontBook::load();
-    auto document = desk::certificate_paper({shop, fonts, call.now}, dossier, draft, {"draft", 1, true, "", "", ""});
+    auto document = desk::draft_paper({shop, fonts, call.now}, dossier, draft);
     if (!document) return refused(call, document.problems());
     if (auto done = write_whole(*path, reports::pdf_bytes(*document, fonts)); !done) return refused(call, done.problems());
   }
@@ -88,8 +92,6 @@ Exit write_issue(const Call& call, const db::ShopFile& shop, const db::IssuedCer
 }
 
 Exit certificate(const Call& call) {
-  if (call.has("key-file") || call.has("passphrase-file"))
-    return refused(call, {{"--key-file", "Certificates are not signed by this version.", "Leave --key-file out; the record's SHA-256 stands on the page."}});
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto dossier = db::read_dossier(shop, call.words[1]);
     if (!dossier) return refused(call, dossier.problems());
@@ -103,7 +105,9 @@ Exit certificate(const Call& call) {
         same_statements(db::certificate_record(shop, earlier.front().id), *dossier, draft))
       return write_issue(call, shop, earlier.front(), draft, {});
     db::Given given{{"blade", call.words[1]}};
-    if (const auto reason = call.option("reason")) given["reason"] = *reason;
+    for (const auto& [option, field] : {std::pair{"reason", "reason"}, {"key-file", "key_file"}, {"passphrase-file", "passphrase_file"}})
+      if (const auto value = call.option(option)) given[field] = *value;
+    if (call.has("unsigned")) given["unsigned"] = "yes";
     auto done = db::perform(shop, "issue_certificate", given, call.now);
     if (!done) {
       for (const Problem& p : done.problems()) tell(p.sentence + " " + p.remedy);
@@ -116,8 +120,8 @@ Exit certificate(const Call& call) {
         json["problems"] = problems;
         say_json(json);
       }
-      const bool asked_for_reason = done.problem().field == "reason";
-      return asked_for_reason ? Exit::refused : Exit::answer_is_no;
+      static constexpr std::array input{"reason", "key_file", "passphrase", "passphrase_file"};
+      return std::ranges::find(input, done.problem().field) != input.end() ? Exit::refused : Exit::answer_is_no;
     }
     earlier = db::certificates_of(shop, kept->id);
     return write_issue(call, shop, earlier.front(), draft, done->warnings);
@@ -159,36 +163,29 @@ Exit wording_word(const Call& call) {
   });
 }
 
-// Without a signature the shop that issued it is the witness: the file must be one of its frozen papers.
+Json signer_json(const desk::CertificateCheck& check) {
+  if (!check.signer) return nullptr;
+  return {{"owner", check.signer->key.owner}, {"fingerprint", check.signer->key.fingerprint}, {"at", to_stored(check.signer->at)}};
+}
+
 Exit verify(const Call& call) {
   const auto bytes = read_whole(call.words[0]);
   if (!bytes) return refused(call, bytes.problems());
-  std::vector<std::string> problems{"The paper carries no signature: this version does not sign."};
-  bool record = false, visible = false;
-  if (!bytes->starts_with("%PDF-")) {
-    problems.insert(problems.begin(), call.words[0] + " is not a PDF.");
-  } else if (const auto path = call.option("shop")) {
+  auto check = desk::check_certificate(*bytes, reports::FontBook::load());
+  if (const auto path = call.option("shop")) {
     auto shop = db::ShopFile::open(*path, call.now);
     if (!shop) return refused(call, shop.problems());
-    bool found = false;
-    for (const auto& issued : db::all_certificates(*shop)) {
-      if (db::certificate_pdf(*shop, issued.id) != *bytes) continue;
-      found = visible = true;
-      record = db::sha256_hex(db::certificate_record(*shop, issued.id)) == issued.digest;
-      if (!record) problems.push_back("The record kept in the shop is not the one that was issued.");
-      if (issued.revoked_at) problems.push_back("Certificate " + std::to_string(issued.number) + " was revoked: " + issued.revoked_why.value_or("") + ".");
-    }
-    if (!found) problems.push_back("No certificate that this shop issued has these bytes.");
-  } else {
-    problems.push_back("Without --shop there is nothing to compare with: name the shop file that issued it.");
+    desk::compare_with_shop(check, *bytes, *shop);
   }
   if (call.has("json")) {
-    say_json({{"valid", false}, {"signature", false}, {"record", record}, {"visible", visible}, {"problems", problems}});
+    say_json({{"valid", check.valid()}, {"signature", check.signature}, {"record", check.record}, {"visible", check.visible},
+              {"same_page", check.same_page}, {"signer", signer_json(check)}, {"problems", check.problems}, {"remarks", check.remarks}});
   } else {
-    if (record && visible) say("The file is, byte for byte, a certificate that this shop issued.");
-    for (const auto& problem : problems) say(problem);
+    if (check.valid()) say("The certificate is whole: signature, record and visible words agree, to the last byte.");
+    for (const auto& problem : check.problems) say(problem);
+    for (const auto& remark : check.remarks) say(remark);
   }
-  return Exit::answer_is_no;
+  return check.valid() ? Exit::done : Exit::answer_is_no;
 }
 
 }  // namespace
@@ -198,12 +195,12 @@ std::vector<Word> certificate_words() {
   return {
       {"certificate", "the certificate of a blade, or what stops it", "FILE BLADE", 2, 2,
        {{"pdf", "OUT", "write the page"}, {"draft", "", "issue nothing"}, {"reason", "TEXT", "why a new issue is needed"},
-        {"key-file", "F", "key to sign with"}, {"passphrase-file", "F", "passphrase of the key"}, json},
+        {"key-file", "F", "key to sign with"}, {"passphrase-file", "F", "passphrase of the key"}, {"unsigned", "", "without a seal, though the shop has a key"}, json},
        certificate},
       {"revoke", "revoke an issued certificate", "FILE CERTIFICATE", 2, 2, {{"reason", "TEXT", "why"}}, revoke},
       {"wording", "words in TEXT whose evidence is missing, and what would be true", "FILE BLADE TEXT", 3, 3, {json}, wording_word},
-      {"verify", "whether a certificate is one that the shop issued", "CERT.pdf", 1, 1,
-       {{"shop", "FILE", "the shop that issued it"}, json}, verify},
+      {"verify", "whether a certificate is whole: signature, record, visible words", "CERT.pdf", 1, 1,
+       {{"shop", "FILE", "the shop that issued it, to compare with as well"}, json}, verify},
   };
 }
 

@@ -37,6 +37,7 @@ std::string_view kind_word(db::FieldKind kind) {
   switch (kind) {
     case text: return "text";
     case long_text: return "text";
+    case secret: return "passphrase";
     case choice: return "choice";
     case yes_no: return "yes or no";
     case number: return "number";

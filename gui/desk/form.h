@@ -9,8 +9,9 @@
 
 namespace tangmark::desk {
 
-/// How a field is filled in: by typing, by choosing, by ticking, by naming a file.
-enum class Entry { line, lines, choice, tick, file };
+/// How a field is filled in: by typing, by choosing, by ticking, by naming a file. What is typed into a
+/// secret is not shown.
+enum class Entry { line, lines, secret, choice, tick, file };
 
 /// A choice: what is stored and what the maker reads.
 struct Choice {

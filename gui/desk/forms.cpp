@@ -68,6 +68,7 @@ Entry entry_for(const db::Field& field, const std::vector<Choice>& choices) {
   switch (field.kind) {
     case FieldKind::yes_no: return Entry::tick;
     case FieldKind::long_text: return Entry::lines;
+    case FieldKind::secret: return Entry::secret;
     case FieldKind::file: return Entry::file;
     case FieldKind::choice: return Entry::choice;
     default: return choices.empty() ? Entry::line : Entry::choice;

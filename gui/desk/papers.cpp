@@ -3,10 +3,13 @@
 
 #include <algorithm>
 
+#include "db/digest.h"
 #include "db/listing/blade_rows.h"
 #include "db/store/blade_store.h"
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
+#include "domain/certificate/certificate_record.h"
+#include "gui/desk/paper/certificate_page.h"
 #include "gui/desk/paper/paper.h"
 #include "reports/font_book.h"
 #include "reports/page.h"
@@ -59,6 +62,13 @@ Paper held(reports::Document document, const std::string& kind, const std::strin
   return {std::make_shared<const reports::Document>(std::move(document)), kind + "-" + id};
 }
 
+// The picture of an issued certificate, if the shop still has it.
+std::string frozen_photo(const Sight& sight, const certificate::CertificateSheet& sheet) {
+  if (sheet.pictures.empty()) return {};
+  const std::string bytes = db::attachment_bytes(sight.shop, sheet.pictures.back().number).value_or("");
+  return db::sha256_hex(bytes) == sheet.pictures.back().sha256 ? bytes : std::string();
+}
+
 }  // namespace
 
 const reports::FontBook& fonts() {
@@ -81,19 +91,17 @@ Outcome<DraftCertificate> draft_certificate(const Sight& sight, const std::strin
   const auto dossier = db::read_dossier(sight.shop, blade);
   if (!dossier) return dossier.problems();
   certificate::CertificateDraft draft = certificate::compose(*dossier);
-  CertificateIssue issue;
-  issue.number = "draft";
-  Instant dated = sight.now;
-  // A certificate that stands is shown under its own number and day, not as a draft.
+  // A certificate that stands is shown as it was issued, not as a draft.
   const auto kept = db::blade_named(sight.shop, blade, "blade");
   const auto issues = kept ? db::certificates_of(sight.shop, kept->id) : std::vector<db::IssuedCertificate>{};
-  if (!issues.empty() && !issues.front().revoked_at) {
-    const db::IssuedCertificate& stands = issues.front();
-    issue = {std::to_string(stands.number), static_cast<int>(stands.issue), false, stands.digest,
-             db::certificate_record(sight.shop, stands.id), stands.why.value_or("")};
-    dated = stands.issued_at;
+  const bool stands = !issues.empty() && !issues.front().revoked_at;
+  const auto frozen = stands ? certificate::read_record(db::certificate_record(sight.shop, issues.front().id))
+                             : Outcome<certificate::CertificateSheet>(Problem{});
+  auto document = draft_paper({sight.shop, fonts(), sight.now}, *dossier, draft);
+  if (frozen) {
+    const PageDress dress{PageState::issued, issues.front().signed_by.value_or(""), frozen_photo(sight, *frozen), 1600};
+    document = certificate_page(*frozen, dress, fonts());
   }
-  auto document = certificate_paper({sight.shop, fonts(), dated}, *dossier, draft, issue);
   if (!document) return document.problems();
   return DraftCertificate{std::move(draft), held(std::move(document).value(), "certificate", blade)};
 }

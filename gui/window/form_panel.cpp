@@ -149,8 +149,11 @@ wxWindow* FormPanel::make_control(const desk::FormField& field, wxSizer*& holder
       break;
     }
     case desk::Entry::line:
+    case desk::Entry::secret:
     case desk::Entry::file: {
-      auto* text = new wxTextCtrl(scroll_, wxID_ANY, shown(field.value));
+      const long style = field.entry == desk::Entry::secret ? wxTE_PASSWORD : 0;
+      auto* text = new wxTextCtrl(scroll_, wxID_ANY, shown(field.value), wxDefaultPosition,
+                                  wxDefaultSize, style);
       text->SetMinSize({field.entry == desk::Entry::file ? width - look().sizes.of(104) : width,
                         look().sizes.of(entry_px)});
       made = text;

@@ -41,18 +41,9 @@ Outcome<reports::Document> day_list_paper(const Press& press, CalendarDate day);
 Outcome<reports::Document> label_paper(const Press& press, std::string_view kind,
                                        const std::vector<std::string>& numbers);
 
-/// What is printed around the statements of a certificate.
-struct CertificateIssue {
-  std::string number;   ///< "12"; of a draft "draft"
-  int issue = 1;
-  bool draft = true;
-  std::string digest;   ///< SHA-256 of the record; empty for a draft
-  std::string record;   ///< travels inside the paper; empty for a draft
-  std::string replaces; ///< sentence of a reissue
-};
-Outcome<reports::Document> certificate_paper(const Press& press, const certificate::Dossier& dossier,
-                                             const certificate::CertificateDraft& draft,
-                                             const CertificateIssue& issue);
+/// A certificate that is not issued, DRAFT across it; made also of a blade that may not have one.
+Outcome<reports::Document> draft_paper(const Press& press, const certificate::Dossier& dossier,
+                                       const certificate::CertificateDraft& draft);
 
 /// Firings and promises as a calendar file (RFC 5545).
 Outcome<std::string> calendar_file(const Press& press);

@@ -70,7 +70,7 @@ TEST_CASE("every changed byte of a record changes the sheet or is refused") {
 
 TEST_CASE("a record holds no fraction and keeps the order of its members") {
   const std::string text = record_text(sheet_of(pattern_blade()));
-  CHECK(text.find("{\n  \"format\": \"tangmark build certificate 1\",\n  \"number\": \"C-42\"") ==
+  CHECK(text.find("{\n  \"format\": \"tangmark build certificate 2\",\n  \"number\": \"C-42\"") ==
         0);
   CHECK(text.find("\"amount_ppm\": 8500") != std::string::npos);
   CHECK(text.find("\"issued\": \"2026-11-07T23:00:00Z\"") != std::string::npos);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "db/actions/issue_certificate.h"
+#include "db/actions/certificate_seal.h"
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
 #include "tests/unit/db/maker.h"
@@ -13,7 +13,9 @@ namespace {
 struct FinishedBlade : Maker {
   std::string blade;
   FinishedBlade() {
-    db::set_certificate_printer([](const db::ShopFile&, const db::CertificateToPrint& print) -> Outcome<std::string> { return "page " + print.digest; });
+    db::set_certificate_printer([](const db::CertificateToPrint& print) -> Outcome<db::PrintedCertificate> {
+      return db::PrintedCertificate{"page of issue " + std::to_string(print.sheet.issue), ""};
+    });
     lot("80CrV2");
     did("add_bath", {{"name", "medium oil"}, {"medium", "medium oil"}, {"use", "quench"}});
     const auto blank = did("cut_piece", {{"piece", "1-1"}, {"length", "300 mm"}, {"mark", "rest"}});
