@@ -128,8 +128,13 @@ class Setter {
     open();
     trail_band();
     heat_band();
-    if (spread_ == Spread::more_pages) pour_.new_page();
-    statements_band();
+    if (spread_ == Spread::more_pages) {
+      if (c_.recorded.size() > 1) records_band();
+      facts_band();
+      statements_in_columns();
+    } else {
+      statements_band();
+    }
     seal();
     finish();
     return std::move(document_);
@@ -139,9 +144,10 @@ class Setter {
   void open() {
     pour_.add({certificate_head(set_, c_, width_)});
     const bool airy = spread_ == Spread::more_pages;
-    pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 210 : 140)});
+    pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 190 : 120)});
     Flow flow;
     std::string what = c_.title;
+    if (!what.empty() && what[0] >= 'a' && what[0] <= 'z') what[0] = static_cast<char>(what[0] - 32);
     if (!c_.name.empty() && c_.name != c_.title) what += (what.empty() ? "" : ", ") + c_.name;
     std::vector<Span> spans;
     if (!what.empty()) spans.push_back({what + (what.ends_with('.') ? " " : ". "), set_.type.text_bold, ink});
@@ -173,10 +179,23 @@ class Setter {
          {analysis_part(set_, c_.analyses, c_.analysis_note, right), left + column_gap, right});
   }
 
+  // On a sheet with room several records stand in rows of three under the table.
+  void records_band() {
+    pour_.space(set_.type.leading);
+    pour_.add(record_part(width_, std::min<std::size_t>(3, c_.recorded.size()), 104));
+  }
+
   void heat_band() {
+    if (spread_ == Spread::more_pages && c_.recorded.size() > 1) {
+      pour_.space(set_.type.leading);
+      pour_.add(heat_part(width_));
+      return;
+    }
     const Points left = width_ * 0.515;
     const Points right = width_ - left - column_gap;
-    band({heat_part(left), 0, left}, {record_part(right), left + column_gap, right});
+    band({heat_part(left), 0, left}, {record_part(right, c_.recorded.size() == 1 ? 1 : 2,
+                      spread_ == Spread::one_page ? 88 : 132),
+          left + column_gap, right});
   }
 
   Flow heat_part(Points width) const {
@@ -194,7 +213,8 @@ class Setter {
     for (const HeatLine& line : c_.heat) {
       std::string degrees;
       for (const Temperature t : line.temperatures) {
-        degrees += (degrees.empty() ? "" : ", ") + figure(t, set_.look.temperature);
+        degrees += (degrees.empty() ? "" : line.range ? "–" : ", ") +
+                   figure(t, set_.look.temperature);
       }
       table.rows.push_back(
           {{cell(line.step, set_.type.table), cell(degrees, set_.type.table),
@@ -213,8 +233,8 @@ class Setter {
     return flow;
   }
 
-  // Two records beside each other, further ones below.
-  Flow record_part(Points width) const {
+  // Records beside each other, further ones below.
+  Flow record_part(Points width, std::size_t across, Points high) const {
     std::string head = "As recorded";
     if (!c_.recorded.empty() && !c_.recorded.front().points.empty()) {
       const Instant first = c_.recorded.front().points.front().at;
@@ -224,13 +244,12 @@ class Setter {
     if (c_.recorded.empty()) {
       append(flow, text({{"No temperature record is on file.", set_.type.text, ink}}, width));
     }
-    const bool single = c_.recorded.size() == 1;
     const Points gap = 10;
-    const Points each = single ? width : (width - gap) / 2;
-    for (std::size_t i = 0; i < c_.recorded.size(); i += 2) {
+    const auto columns = static_cast<double>(across);
+    const Points each = (width - gap * (columns - 1)) / columns;
+    for (std::size_t i = 0; i < c_.recorded.size(); i += across) {
       Block row = blank(0);
-      for (std::size_t k = i; k < std::min(i + 2, c_.recorded.size()); ++k) {
-        const Points high = spread_ == Spread::one_page ? 88 : 132;
+      for (std::size_t k = i; k < std::min(i + across, c_.recorded.size()); ++k) {
         const Block chart = curve_chart(set_.fonts, c_.recorded[k], CurveKind::recorded, set_.look,
                                         {each, high, 7});
         const Points x = static_cast<double>(k - i) * (each + gap);
@@ -246,13 +265,60 @@ class Setter {
     const Points left = width_ * 0.515;
     const Points right = width_ - left - column_gap;
     Flow own = hardness_part(set_, c_.hardness, left);
-    append(own, list_part("Told openly", c_.told_openly,
-                          "Nothing to tell: no finding on this blade is on record.", left));
-    if (!c_.notes.empty()) append(own, list_part("From the maker", c_.notes, "", left));
+    append(own, told_part(left));
+    append(own, care_part(left));
+    append(own, legend_part(left));
+    band({std::move(own), 0, left}, {statements_part(right), left + column_gap, right});
+  }
+
+  // On more pages the thing itself fills the first, and what is stated of it the second.
+  void facts_band() {
+    const Points each = (width_ - column_gap) / 2;
+    Flow left = hardness_part(set_, c_.hardness, each);
+    append(left, told_part(each));
+    Flow right = care_part(each);
+    right.front().space_before = 0;
+    append(right, legend_part(each));
+    band({std::move(left), 0, each}, {std::move(right), each + column_gap, each});
+  }
+
+  // The statements in two columns of like height, in the order left, right.
+  void statements_in_columns() {
+    const Points each = (width_ - column_gap) / 2;
+    std::vector<Flow> all;
+    Points total = 0;
+    for (const Statement& s : c_.statements) {
+      all.push_back(statement_flow(s, each));
+      if (all.size() > 1) all.back().front().space_before = set_.type.half() / 2;
+      total += height_of(all.back());
+    }
+    Flow left;
+    Flow right;
+    for (Flow& one : all) {
+      const bool first = height_of(left) + height_of(one) / 2 <= total / 2;
+      append(first && right.empty() ? left : right, std::move(one));
+    }
+    if (!right.empty()) right.front().space_before = 0;
+    const Points high = std::max(height_of(left), height_of(right)) + 3 * set_.type.leading;
+    if (pour_.room() < high && !pour_.at_head()) pour_.new_page();
+    pour_.space(set_.type.leading);
+    pour_.add(part_heading(set_, "What we state, and on what evidence", width_));
+    pour_.add_side_by_side(
+        {{std::move(left), 0, each}, {std::move(right), each + column_gap, each}});
+  }
+
+  Flow told_part(Points width) const {
+    return list_part("Told openly", c_.told_openly,
+                     "Nothing to tell: no finding on this blade is on record.", width);
+  }
+
+  Flow care_part(Points width) const {
     std::vector<std::string> care = c_.care;
     care.insert(care.end(), c_.cautions.begin(), c_.cautions.end());
-    append(own, list_part("Care and cautions", care, "None entered.", left));
-    band({std::move(own), 0, left}, {statements_part(right), left + column_gap, right});
+    Flow flow = list_part("Care and cautions", care, "None entered.", width);
+    if (!c_.notes.empty()) append(flow, list_part("From the maker", c_.notes, "", width));
+    if (!c_.explanations.empty()) append(flow, list_part("Words", c_.explanations, "", width));
+    return flow;
   }
 
   Flow list_part(const std::string& head, const std::vector<std::string>& points,
@@ -270,34 +336,37 @@ class Setter {
     return flow;
   }
 
+  Flow statement_flow(const Statement& s, Points width) const {
+    std::vector<Span> spans{{s.subject + ".", set_.type.text_bold, ink},
+                            {" " + s.sentence, set_.type.text, ink}};
+    std::string evidence;
+    if (s.level) evidence = std::string("Level ") + *s.level;
+    if (!s.evidence.empty()) evidence += (evidence.empty() ? "" : ": ") + s.evidence;
+    if (!evidence.empty()) spans.push_back({"\n" + evidence, set_.type.text_italic, second_ink});
+    return text(spans, width);
+  }
+
   Flow statements_part(Points width) const {
     Flow flow = part_heading(set_, "What we state, and on what evidence", width);
     for (const Statement& s : c_.statements) {
-      std::vector<Span> spans{{s.subject + ".", set_.type.text_bold, ink},
-                              {" " + s.sentence, set_.type.text, ink}};
-      std::string evidence;
-      if (s.level) evidence = std::string("Level ") + *s.level;
-      if (!s.evidence.empty()) evidence += (evidence.empty() ? "" : ": ") + s.evidence;
-      if (!evidence.empty()) spans.push_back({"\n" + evidence, set_.type.text_italic, second_ink});
-      Flow lines = text(spans, width);
+      Flow lines = statement_flow(s, width);
       if (&s != &c_.statements.front()) lines.front().space_before = set_.type.half() / 2;
       append(flow, std::move(lines));
     }
-    for (const std::string& sentence : c_.explanations) {
-      Flow lines = text({{sentence, set_.type.text, ink}}, width);
-      lines.front().space_before = set_.type.half();
-      append(flow, std::move(lines));
-    }
-    if (c_.legend.empty()) return flow;
-    std::string levels;
-    for (const std::string& level : c_.legend) levels += (levels.empty() ? "" : " ") + level + ".";
-    Flow legend = paragraph(set_.fonts,
-                            {{"Levels. ", sans(7, Weight::bold), second_ink},
-                             {levels, sans(7), second_ink}},
-                            width, 9.5);
-    append(flow, {glued(legend)});
-    flow.back().space_before = set_.type.half();
     return flow;
+  }
+
+  // What each level on this page means, once, in small letters.
+  Flow legend_part(Points width) const {
+    if (c_.legend.empty()) return {};
+    Flow lines;
+    for (const std::string& level : c_.legend) {
+      append(lines, paragraph(set_.fonts, {{level + ".", set_.type.note, second_ink}}, width, 9.5));
+    }
+    Flow head = part_heading(set_, "Levels of evidence", width);
+    head.front().space_before = set_.type.half();
+    append(head, {glued(lines)});
+    return head;
   }
 
   void seal() {

@@ -45,6 +45,7 @@ struct HeatLine {
   std::vector<Temperature> temperatures;
   std::string time;      ///< "12:20 soak", "2 h 00", "9:01"
   std::string evidence;  ///< level and words: "A, recorded"
+  bool range = false;    ///< two temperatures are lowest and highest, not two heats
 };
 
 /// A reading, with its place on the blade: `along` 0 at the heel to 1 at the tip, `up` 0 at the

@@ -89,11 +89,7 @@ Flow hardness_part(const CertificateSetting& set, const Hardness& hardness, Poin
     std::string unplaced;
     flow.push_back(outline_block(set, hardness.readings, width, unplaced));
     flow.back().keep_with_next = true;
-    const std::size_t count = hardness.readings.size();
-    std::string head =
-        hardness.scale + ", " + std::to_string(count) + (count == 1 ? " place" : " places");
-    if (!unplaced.empty()) head += ", and beside them " + unplaced;
-    words = head + (words.empty() ? "." : ". " + words);
+    if (!unplaced.empty()) words += " Also read, for want of room: " + unplaced + ".";
   } else if (words.empty()) {
     words = "Not measured.";
   }

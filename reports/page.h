@@ -122,7 +122,7 @@ struct Picture {
   int height_px = 0;
   std::vector<std::uint8_t> rgb;
   std::vector<std::uint8_t> alpha;
-  std::string jpeg;
+  std::string jpeg{};
   friend bool operator==(const Picture&, const Picture&) = default;
 };
 

@@ -199,14 +199,16 @@ void order(const BladeCase& blade, Told& told) {
       tell(told, DisclosureKind::other_than_ordered,
            "Ordered in " + *order.ordered_grade + ", made in another steel.");
   }
+  std::vector<std::string> outside;
   for (const HardnessReading* reading : readings_that_count(blade)) {
     const bool soft = order.aim_low_tenths && reading->tenths < *order.aim_low_tenths;
     const bool hard = order.aim_high_tenths && reading->tenths > *order.aim_high_tenths;
-    if (reading->scale != HardnessScale::hrc || !(soft || hard)) continue;
-    tell(told, DisclosureKind::other_than_ordered,
-         "Hardness outside the aim of the order: " + tenths_text(reading->tenths) + " HRC at " +
-             reading->place + ".");
+    if (reading->scale == HardnessScale::hrc && (soft || hard))
+      outside.push_back(tenths_text(reading->tenths) + " HRC at " + reading->place);
   }
+  if (!outside.empty())
+    tell(told, DisclosureKind::other_than_ordered,
+         "Hardness outside the aim of the order: " + listed(outside) + ".");
   for (const std::string& difference : order.differences)
     tell(told, DisclosureKind::other_than_ordered, "Other than ordered: " + difference + ".");
 }

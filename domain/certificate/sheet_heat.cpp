@@ -182,7 +182,7 @@ std::string knife_sentence(const Dossier& dossier) {
   if (size.height) sizes.push_back(to_text(*size.height, unit) + " high");
   if (size.thickness) sizes.push_back(to_text(*size.thickness, unit) + " thick");
   if (size.behind_edge) sizes.push_back(to_text(*size.behind_edge, unit) + " behind the edge");
-  std::string text = capital(dossier.item);
+  std::string text = dossier.item == dossier.title ? std::string() : capital(dossier.item);
   if (!text.empty()) text += ".";
   std::string list;
   for (const std::string& one : sizes) list += (list.empty() ? "" : ", ") + one;

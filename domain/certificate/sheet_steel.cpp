@@ -113,7 +113,8 @@ class Tree {
       return known->second;
     const Melt& melt = *find(steel_, tag);
     TrailBoxLine box{(melt.kind == MeltKind::crucible ? "Melt " : "Smelt ") + tag.text, {}, {}};
-    if (melt.ingot_mass) box.lines.push_back(to_text(*melt.ingot_mass, manner_.mass));
+    box.lines.push_back(melt.kind == MeltKind::crucible ? "melted in a crucible" : "smelted");
+    if (melt.ingot_mass) box.lines.push_back("ingot " + to_text(*melt.ingot_mass, manner_.mass));
     return add("melt " + tag.text, std::move(box));
   }
 

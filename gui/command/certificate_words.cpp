@@ -141,6 +141,18 @@ Exit revoke(const Call& call) {
   });
 }
 
+Exit public_list_word(const Call& call) {
+  return with_shop(call, [&](db::ShopFile& shop) {
+    const auto list = desk::public_list({shop, reports::FontBook::load(), call.now});
+    const std::string csv = reports::public_list_csv(list);
+    for (const auto& [option, bytes] : {std::pair{"csv", csv}, {"html", reports::public_list_html(list)}})
+      if (const auto path = call.option(option))
+        if (auto done = write_whole(*path, bytes); !done) return refused(call, done.problems());
+    if (!call.has("csv") && !call.has("html")) say(csv);
+    return Exit::done;
+  });
+}
+
 Exit wording_word(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto dossier = db::read_dossier(shop, call.words[1]);
@@ -197,6 +209,8 @@ std::vector<Word> certificate_words() {
        {{"pdf", "OUT", "write the page"}, {"draft", "", "issue nothing"}, {"reason", "TEXT", "why a new issue is needed"},
         {"key-file", "F", "key to sign with"}, {"passphrase-file", "F", "passphrase of the key"}, {"unsigned", "", "without a seal, though the shop has a key"}, json},
        certificate},
+      {"certificates", "every issue and key as a list for the maker's site", "FILE", 1, 1,
+       {{"csv", "OUT", "as a table"}, {"html", "OUT", "as a page"}}, public_list_word},
       {"revoke", "revoke an issued certificate", "FILE CERTIFICATE", 2, 2, {{"reason", "TEXT", "why"}}, revoke},
       {"wording", "words in TEXT whose evidence is missing, and what would be true", "FILE BLADE TEXT", 3, 3, {json}, wording_word},
       {"verify", "whether a certificate is whole: signature, record, visible words", "CERT.pdf", 1, 1,

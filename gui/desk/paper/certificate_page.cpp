@@ -162,7 +162,10 @@ Outcome<reports::Document> certificate_page(const cert::CertificateSheet& sheet,
   page.trail_note = sheet.trail_note;
   page.analyses = analyses_of(sheet);
   page.analysis_note = sheet.analysis_note;
-  for (const cert::HeatRow& row : sheet.heat) page.heat.push_back({row.step, row.temperatures, row.time, row.evidence});
+  for (const cert::HeatRow& row : sheet.heat) {
+    const bool recorded = row.evidence.find("recorded") != std::string::npos || row.evidence.find("own record") != std::string::npos;
+    page.heat.push_back({row.step, row.temperatures, row.time, row.evidence, recorded && row.temperatures.size() == 2});
+  }
   page.heat_note = sheet.heat_note;
   page.recorded = curves_of(sheet);
   page.hardness = hardness_of(sheet);

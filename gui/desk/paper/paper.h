@@ -11,6 +11,7 @@
 #include "domain/measure/outcome.h"
 #include "reports/font_book.h"
 #include "reports/page.h"
+#include "reports/public_list.h"
 
 /// Papers of the shop: what the record says, set as the pages that are printed and previewed. Each
 /// refuses a thing that is not there, and text that the fonts cannot print, naming the field.
@@ -44,6 +45,9 @@ Outcome<reports::Document> label_paper(const Press& press, std::string_view kind
 /// A certificate that is not issued, DRAFT across it; made also of a blade that may not have one.
 Outcome<reports::Document> draft_paper(const Press& press, const certificate::Dossier& dossier,
                                        const certificate::CertificateDraft& draft);
+
+/// Every issue and every key, for the maker's site.
+reports::PublicList public_list(const Press& press);
 
 /// Firings and promises as a calendar file (RFC 5545).
 Outcome<std::string> calendar_file(const Press& press);

@@ -165,7 +165,7 @@ BuildCertificate certificate(Strain strain) {
   cert.recorded = {hardening(), tempers()};
   cert.hardness.readings = {
       {61.0, 0.15, 0.2}, {60.5, 0.38, 0.75}, {61.5, 0.47, 0.2}, {60.5, 0.75, 0.5}};
-  cert.hardness.note = "12 Nov 2026, after temper 2. Block 61.2 read 61.0.";
+  cert.hardness.note = "HRC, 4 places, 12 Nov 2026, after temper 2. Block 61.2 read 61.0.";
   cert.statements = statements();
   cert.told_openly = {
       "Weld line, closed, 4 mm long, left side, 11 mm from the edge. Seen after etch on 14 "
@@ -173,6 +173,7 @@ BuildCertificate certificate(Strain strain) {
       "The buyer accepted it in writing on 15 November.",
       "Straightened once during temper 1, by 0.8 mm.",
       "Pores of the handle wood are filled with clear epoxy."};
+  cert.legend = {"A: measured or recorded on this blade", "B: one link unchecked"};
   cert.care = {
       "This steel rusts. Wash by hand, dry at once, oil before storing. Acid foods darken "
       "it. Sharpen at 15° on stones; never dry-grind."};
