@@ -22,7 +22,9 @@ constexpr std::array bases = {"bar",   "hamon",    "pattern", "bought",    "lami
 
 Claims stated_in(const Dossier& d) {
   Claims claims;
-  for (const Statement& one : compose(d).statements) claims.insert(one.claim);
+  // "Not measured." stands among the statements, at the lowest level, and claims nothing.
+  for (const Statement& one : compose(d).statements)
+    if (one.claim != Claim::hardness || one.level != Level::e) claims.insert(one.claim);
   return claims;
 }
 
@@ -100,8 +102,9 @@ std::vector<Removal> removals() {
       {"no analysis", each_lot([](Lot& l) { return std::exchange(l.analysis, {}).has_value(); }),
        {analysis}, {grade}},
       {"no grade", each_lot([](Lot& l) { return std::exchange(l.grade, {}).has_value(); }),
-       {grade, analysis},
-       {unidentified, pattern_welded, laminated, carbide_banded, layers, hamon, differential}},
+       {grade},
+       {unidentified, analysis, pattern_welded, laminated, carbide_banded, layers, hamon,
+        differential}},
       {"no forging", [](Dossier& d) { return drop_if(d, Operation::forge); }, {forged},
        {stock_removal, sole_author}},
       {"forging superseded", [](Dossier& d) { return supersede(d, Operation::forge); }, {forged},
@@ -179,9 +182,10 @@ std::vector<Removal> removals() {
       {"cycles superseded", [](Dossier& d) { return supersede(d, Operation::thermal_cycle); },
        {carbide_banded}, {grade}},
       {"no hamon seen", [](Dossier& d) { return drop_finding(d, FindingKind::hamon_seen); },
-       {hamon}},
+       {hamon, differential}},
       {"hamon superseded",
-       [](Dossier& d) { return supersede_finding(d, FindingKind::hamon_seen); }, {hamon}},
+       [](Dossier& d) { return supersede_finding(d, FindingKind::hamon_seen); },
+       {hamon, differential}},
       {"no clay",
        [](Dossier& d) { return std::exchange(line(d, Operation::harden).quench->clay, false); },
        {hamon, differential}},
@@ -382,7 +386,7 @@ std::vector<WordOf> words_to_try() {
           {"Sub-zero treated knife", {sub_zero}},
           {"San mai knife", {laminated}},
           {"Differentially hardened knife", {differential}},
-          {"Knife of 132 layers", {layers}},
+          {"Knife with layers", {layers, pattern_welded_bought}},
           {"Geschmiedetes Messer", {forged}},
           {"Tiegelstahl", {crucible}},
           {"Couteau en acier de creuset", {crucible}}};
