@@ -359,6 +359,17 @@ class Setter {
   // What each level on this page means, once, in small letters.
   Flow legend_part(Points width) const {
     if (c_.legend.empty()) return {};
+    if (spread_ == Spread::one_page) {
+      std::string levels;
+      for (const std::string& level : c_.legend) levels += level + ". ";
+      Flow lines = paragraph(set_.fonts,
+                             {{"Levels. ", sans(7, Weight::bold), second_ink},
+                              {levels, sans(7), second_ink}},
+                             width, 9.5);
+      Flow block{glued(lines)};
+      block.front().space_before = set_.type.half();
+      return block;
+    }
     Flow lines;
     for (const std::string& level : c_.legend) {
       append(lines, paragraph(set_.fonts, {{level + ".", set_.type.note, second_ink}}, width, 9.5));
