@@ -9,6 +9,7 @@
 #include "db/listing/name_rows.h"
 #include "db/store/settings_store.h"
 #include "gui/desk/money_sheets.h"
+#include "gui/desk/seal_sheet.h"
 #include "gui/desk/sheet.h"
 
 namespace tangmark::desk {
@@ -148,6 +149,7 @@ PlaceList shop_list(const Sight&) {
                 {"buying", "", "To buy", "Steel, belts and gas for the queue", "stock recall"},
                 {"money", "", "Money", "The year, rates, the rack by age", "tax ledger accountant"},
                 {"customers", "", "Customers", "People", "buyers"},
+                {"seal", "", "Seal", "The key that signs certificates", "sign passphrase"},
                 {"file", "", "The shop file", "Backup, check, export, history", ""}})};
 }
 
@@ -172,6 +174,8 @@ PlaceView shop_view(const Sight& sight, const std::string& id) {
     view.sheet = money_sheet(sight);
   } else if (id == "customers") {
     view.sheet = customers_sheet(sight);
+  } else if (id == "seal") {
+    view.sheet = seal_sheet(sight);
   } else if (id == "file") {
     view.sheet = file_sheet(sight);
   } else {
