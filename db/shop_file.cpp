@@ -114,7 +114,21 @@ ShopFile ShopFile::in_memory(Instant now) {
   return ShopFile(std::move(inside));
 }
 
+int ShopFile::step() const { return pragma_int(*inside_->database, "user_version"); }
+
+void ShopFile::bring_up_to_date() {
+  const auto known = static_cast<int>(schema_steps().size());
+  for (int next = step(); next < known; ++next) {
+    apply_step(*inside_->database, static_cast<std::size_t>(next));
+  }
+}
+
 Outcome<ShopFile> ShopFile::create(const std::filesystem::path& path, Instant now) {
+  return create_at_step(path, now, static_cast<int>(schema_steps().size()));
+}
+
+Outcome<ShopFile> ShopFile::create_at_step(const std::filesystem::path& path, Instant now,
+                                           int last_step) {
   if (std::filesystem::exists(path))
     return refused(path, "There is already a file of this name.",
                    "Choose another name, or open the file that is there.");
@@ -130,8 +144,8 @@ Outcome<ShopFile> ShopFile::create(const std::filesystem::path& path, Instant no
         path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE, busy_ms);
     inside->database->exec("PRAGMA journal_mode = WAL");
     prepare_connection(*inside->database, *inside->stamp);
-    for (std::size_t step = 0; step < schema_steps().size(); ++step)
-      apply_step(*inside->database, step);
+    for (int step = 0; step < last_step; ++step)
+      apply_step(*inside->database, static_cast<std::size_t>(step));
   } catch (const SQLite::Exception& error) {
     throw Failure(fmt::format("{} could not be written: {}.", path.string(), error.what()));
   }

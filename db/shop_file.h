@@ -25,6 +25,12 @@ class ShopFile {
  public:
   /// Makes a new shop file. Refuses a path where something already is.
   static Outcome<ShopFile> create(const std::filesystem::path& path, Instant now);
+  /// The same with the tables of an earlier schema step, 1 or later, to take in what a program of
+  /// that step exported; bring_up_to_date() takes the remaining steps.
+  static Outcome<ShopFile> create_at_step(const std::filesystem::path& path, Instant now, int step);
+  void bring_up_to_date();
+  /// The schema step of the file.
+  int step() const;
   /// Opens a shop file and brings its schema up to date; before that a backup is written beside it
   /// ("NAME.before-step-N.tangmark").
   static Outcome<ShopFile> open(const std::filesystem::path& path, Instant now);

@@ -44,6 +44,7 @@ class Writer {
     nlohmann::ordered_json everything;
     for (const std::string& table : tables) everything[table] = write_table(table);
     put("shop.json", everything.dump(1) + "\n");
+    put("schema.csv", to_table_text({{"step"}, {std::to_string(shop_.step())}}));
     const std::string contents = to_table_text(contents_);
     put("contents.csv", contents);
   }

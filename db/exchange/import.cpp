@@ -7,6 +7,7 @@
 #include "db/exchange/columns.h"
 #include "db/exchange/export.h"
 #include "db/history.h"
+#include "db/schema/steps.h"
 #include "domain/measure/table_text.h"
 
 namespace tangmark::db {
@@ -123,6 +124,30 @@ class Reader {
   fs::path folder_;
 };
 
+// The schema step of the program that exported the folder. The first exports did not say it.
+Outcome<int> step_of(const fs::path& folder) {
+  const std::string name = "schema.csv";
+  const auto text = read_file(folder / name);
+  if (!text) return 1;
+  const auto known = static_cast<int>(schema_steps().size());
+  TableReader reader(*text, name);
+  TableRow head, row;
+  int step = 0;
+  if (reader.next(head) && reader.next(row) && row.cells.size() == 1) {
+    const std::string& cell = row.cells.front();
+    std::from_chars(cell.data(), cell.data() + cell.size(), step);
+  }
+  if (step < 1)
+    return Problem{name, "It does not say the step of its tables.",
+                   "Import the folder as it was exported."};
+  if (step > known)
+    return Problem{name,
+                   "A newer program exported this folder (step " + std::to_string(step) +
+                       ", this one knows " + std::to_string(known) + ").",
+                   "Import it with that program."};
+  return step;
+}
+
 void remove_new_file(const fs::path& path) {
   std::error_code ignored;
   for (const char* tail : {"", "-wal", "-shm"}) fs::remove(path.string() + tail, ignored);
@@ -134,15 +159,21 @@ Outcome<std::vector<std::string>> import_shop(const fs::path& folder, const fs::
   std::error_code error;
   if (!fs::is_directory(folder, error))
     return Problem{folder.string(), "There is no folder " + folder.string() + ".", "Check the name."};
-  auto shop = ShopFile::create(new_file, now);
+  const auto step = step_of(folder);
+  if (!step) return step.problems();
+  auto shop = ShopFile::create_at_step(new_file, now, *step);
   if (!shop) return shop.problems();
   std::vector<std::string> breaks;
   Problems problems;
   {
     ShopFile made = std::move(shop).value();
     auto read = Reader(made, folder).read_all();
-    if (!read) problems = read.problems();
-    else breaks = check_history(made);
+    if (!read) {
+      problems = read.problems();
+    } else {
+      made.bring_up_to_date();
+      breaks = check_history(made);
+    }
   }
   if (!problems.empty()) {
     remove_new_file(new_file);

@@ -57,6 +57,41 @@ TEST_CASE("an exported shop imports as the same shop, byte for byte in a second 
   CHECK(whole_folder(scratch / "one") == whole_folder(scratch / "two"));
 }
 
+TEST_CASE("what an earlier program exported comes in, and is brought up to date") {
+  Scratch scratch;
+  {
+    auto made = db::ShopFile::create_at_step(scratch / "old.tangmark", bench_day, 1);
+    REQUIRE(made);
+    db::Row("customer")
+        .set("name", "Ilse Varn")
+        .set_bytes("salt", "0123456789abcdef")
+        .set("added_at", bench_day)
+        .insert(*made);
+    REQUIRE(db::export_shop(*made, scratch / "old"));
+  }
+  fs::remove(scratch / "old" / "schema.csv");  // the first exports had none
+  const auto breaks = db::import_shop(scratch / "old", scratch / "new.tangmark", bench_day);
+  REQUIRE(breaks);
+  CHECK(breaks->empty());
+  auto shop = db::ShopFile::open(scratch / "new.tangmark", bench_day);
+  REQUIRE(shop);
+  CHECK(shop->step() == db::ShopFile::in_memory(bench_day).step());
+  db::Query customer(*shop, "SELECT name FROM customer");
+  REQUIRE(customer.next());
+  CHECK(customer.text("name") == "Ilse Varn");
+}
+
+TEST_CASE("a folder of a newer program is refused and no file is made") {
+  Scratch scratch;
+  auto shop = shop_with_a_bit_of_everything(scratch / "shop.tangmark");
+  REQUIRE(db::export_shop(shop, scratch / "one"));
+  write_file(scratch / "one" / "schema.csv", "step\r\n99\r\n");
+  const auto read = db::import_shop(scratch / "one", scratch / "new.tangmark", bench_day);
+  REQUIRE_FALSE(read);
+  CHECK(read.problem().field == "schema.csv");
+  CHECK_FALSE(fs::exists(scratch / "new.tangmark"));
+}
+
 TEST_CASE("an import of a spoilt folder names file and line and leaves no file") {
   Scratch scratch;
   auto shop = shop_with_a_bit_of_everything(scratch / "shop.tangmark");
