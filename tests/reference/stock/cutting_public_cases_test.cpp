@@ -22,9 +22,16 @@ double processor_seconds() {
   return double(std::clock()) / CLOCKS_PER_SEC;
 }
 
+// Sanitized code is many times slower; what is tested is the plan, not the speed.
+#ifdef __SANITIZE_ADDRESS__
+constexpr double patience = 20;
+#else
+constexpr double patience = 1;
+#endif
+
 }  // namespace
 
-TEST_CASE("the public cutting cases are met or bettered in time") {
+TEST_CASE("the public cutting cases are met or bettered") {
   // Source: best.csv beside the cases: values of an exact mixed-integer solver, proven optimal
   // where its last column ends in "Optimal", else the best known when the solver was stopped.
   std::istringstream rows(text_of("best.csv"));
@@ -42,7 +49,7 @@ TEST_CASE("the public cutting cases are met or bettered in time") {
     INFO(name);
     const auto cutting = cutting_case_from(text_of(name + ".json"));
     REQUIRE(cutting.ok());
-    const double limit = cutting->blanks.size() <= 20 ? 1 : 3;
+    const double limit = patience * (cutting->blanks.size() <= 20 ? 1 : 3);
     const double start = processor_seconds();
     const auto plan = cutting_plan(*cutting, [&] { return processor_seconds() - start > limit; });
     CHECK(cutting->blanks.size() - plan->unplaced.size() == placed);
