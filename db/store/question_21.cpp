@@ -11,28 +11,12 @@
 namespace tangmark::db {
 namespace {
 
-std::string verdict_words(steel::LimitVerdict verdict) {
-  switch (verdict) {
-    case steel::LimitVerdict::inside:
-      return "inside";
-    case steel::LimitVerdict::below:
-      return "below the limit";
-    case steel::LimitVerdict::above:
-      return "above the limit";
-    case steel::LimitVerdict::not_analysed:
-      return "not analysed";
-    case steel::LimitVerdict::not_limited:
-      break;
-  }
-  return "not limited";
-}
-
 void add_rows(const stock::Lot& lot, const steel::AnalysisCheck& check, Answer& answer) {
   for (const steel::ElementCheck& element : check.elements)
     answer.rows.push_back(
         {std::to_string(lot.number), *lot.grade, std::string(steel::symbol(element.element)),
          element.analysed_percent ? steel::figure_text(*element.analysed_percent) : "",
-         steel::to_text(element.limit), verdict_words(element.verdict)});
+         steel::to_text(element.limit), std::string(steel::verdict_words(element.verdict))});
 }
 
 void compare(const stock::Lot& lot, const steel::GradeBook& book, Answer& answer) {

@@ -22,6 +22,22 @@ std::string outside_remark(const ElementCheck& check) {
 
 }  // namespace
 
+std::string_view verdict_words(LimitVerdict verdict) {
+  switch (verdict) {
+    case LimitVerdict::inside:
+      return "inside";
+    case LimitVerdict::below:
+      return "below the limit";
+    case LimitVerdict::above:
+      return "above the limit";
+    case LimitVerdict::not_analysed:
+      return "not analysed";
+    case LimitVerdict::not_limited:
+      break;
+  }
+  return "not limited";
+}
+
 AnalysisCheck check_analysis(const Composition& analysis, const Grade& grade) {
   AnalysisCheck result;
   bool any_limit = false;

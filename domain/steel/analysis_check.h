@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "domain/steel/grade.h"
@@ -11,6 +12,9 @@ namespace tangmark::steel {
 
 /// How one element of a mill analysis stands to the grade's limit.
 enum class LimitVerdict { inside, below, above, not_analysed, not_limited };
+
+/// "inside", "above the limit"; for tables.
+std::string_view verdict_words(LimitVerdict verdict);
 
 struct ElementCheck {
   Element element = Element::C;

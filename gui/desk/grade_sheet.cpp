@@ -10,22 +10,6 @@
 namespace tangmark::desk {
 namespace {
 
-std::string verdict_words(steel::LimitVerdict verdict) {
-  switch (verdict) {
-    case steel::LimitVerdict::inside:
-      return "inside";
-    case steel::LimitVerdict::below:
-      return "below the limit";
-    case steel::LimitVerdict::above:
-      return "above the limit";
-    case steel::LimitVerdict::not_analysed:
-      return "not analysed";
-    case steel::LimitVerdict::not_limited:
-      break;
-  }
-  return "not limited";
-}
-
 Section limits_section(const steel::Grade& grade) {
   Section section;
   section.title = "Limits of the melt";
@@ -136,7 +120,7 @@ Section analysis_section(const Sight& sight, const std::string& grade_name,
     section.table.rows.push_back(
         {{std::string(steel::symbol(element.element)),
           element.analysed_percent ? steel::figure_text(*element.analysed_percent) : "not analysed",
-          steel::to_text(element.limit), verdict_words(element.verdict)},
+          steel::to_text(element.limit), std::string(steel::verdict_words(element.verdict))},
          outside,
          {}});
   }

@@ -1,28 +1,14 @@
 // SPDX-License-Identifier: MIT
 // The statistics of a trial against SciPy (package python3-scipy), where it is installed.
-#include <array>
 #include <catch2/catch.hpp>
-#include <cstdio>
 #include <sstream>
 #include <string>
 
 #include "domain/blade/rank_test.h"
+#include "tests/reference/python_says.h"
 
+using namespace tangmark;
 using namespace tangmark::blade;
-
-namespace {
-
-std::string python_says(const std::string& program) {
-  const std::string command = "/usr/bin/python3 -c '" + program + "' 2>/dev/null";
-  FILE* pipe = popen(command.c_str(), "r");
-  if (pipe == nullptr) return {};
-  std::string said;
-  std::array<char, 4096> block{};
-  while (std::size_t n = fread(block.data(), 1, block.size(), pipe)) said.append(block.data(), n);
-  return pclose(pipe) == 0 ? said : std::string();
-}
-
-}  // namespace
 
 TEST_CASE("rank correlation and exact permutation test agree with SciPy, with and without ties") {
   // Source: scipy.stats.spearmanr for the correlation; its value over itertools.permutations for p

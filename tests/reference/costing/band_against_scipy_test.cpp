@@ -1,29 +1,14 @@
 // SPDX-License-Identifier: MIT
-#include <array>
 #include <catch2/catch.hpp>
-#include <cstdio>
 #include <sstream>
 #include <string>
 
 #include "domain/costing/loss_rate.h"
 #include "domain/costing/quantile.h"
+#include "tests/reference/python_says.h"
 
+using namespace tangmark;
 using namespace tangmark::costing;
-
-namespace {
-
-/// What Debian's Python prints for a program; empty when it or a library is not installed.
-std::string python_says(const std::string& program) {
-  const std::string command = "/usr/bin/python3 -c '" + program + "' 2>/dev/null";
-  FILE* pipe = popen(command.c_str(), "r");
-  if (pipe == nullptr) return {};
-  std::string said;
-  std::array<char, 4096> block{};
-  while (std::size_t n = fread(block.data(), 1, block.size(), pipe)) said.append(block.data(), n);
-  return pclose(pipe) == 0 ? said : std::string();
-}
-
-}  // namespace
 
 TEST_CASE("the exact band agrees with SciPy over counts and confidences") {
   // Source: scipy.stats.beta.ppf (package python3-scipy).
