@@ -110,6 +110,38 @@ std::int64_t zero_of(const kiln::KilnRecord& record, const kiln::Firing& firing,
   return zero;
 }
 
+struct Span {
+  Instant from, to;
+};
+
+// The file as it came, and what was read out of it.
+void keep_record(Work& work, const kiln::KeptFiring& firing, const Form::File& file,
+                 const kiln::KilnRecord& record, const kiln::RecordJudgement& judged,
+                 const Span& span, bool independent) {
+  const std::int64_t attachment = Row("attachment")
+                                      .set("kind", "kiln record")
+                                      .set("name", file.name)
+                                      .set("media_type", "text/csv")
+                                      .set_bytes("bytes", file.bytes)
+                                      .set("taken_at", span.from)
+                                      .set("added_at", work.now())
+                                      .set("subject", "firing")
+                                      .set("subject_id", firing.id)
+                                      .insert(work.shop());
+  Row("kiln_record")
+      .set("firing_id", firing.id)
+      .set("kiln_id", firing.kiln)
+      .set("attachment_id", attachment)
+      .set("starts_at", span.from)
+      .set("ends_at", span.to)
+      .set("samples", judged.samples)
+      .set("peak_k1800", judged.peak)
+      .set("sensors", sensor_names(record.shape))
+      .set("independent", independent)
+      .set("settings", kiln::shape_to_stored(record.shape))
+      .insert(work.shop());
+}
+
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto firing = find_firing(work.shop(), form.text("firing"), "firing");
   const auto file = form.maybe_file("file");
@@ -135,28 +167,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (!record->remarks.clock_jumps.empty())
     work.warn("The logger's clock went backwards at line " +
               std::to_string(record->remarks.clock_jumps.front().line) + ".");
-  const std::int64_t attachment = Row("attachment")
-                                      .set("kind", "kiln record")
-                                      .set("name", file->name)
-                                      .set("media_type", "text/csv")
-                                      .set_bytes("bytes", file->bytes)
-                                      .set("taken_at", from)
-                                      .set("added_at", work.now())
-                                      .set("subject", "firing")
-                                      .set("subject_id", firing->id)
-                                      .insert(work.shop());
-  Row("kiln_record")
-      .set("firing_id", firing->id)
-      .set("kiln_id", firing->kiln)
-      .set("attachment_id", attachment)
-      .set("starts_at", from)
-      .set("ends_at", to)
-      .set("samples", judged->samples)
-      .set("peak_k1800", judged->peak)
-      .set("sensors", sensor_names(record->shape))
-      .set("independent", independent)
-      .set("settings", kiln::shape_to_stored(record->shape))
-      .insert(work.shop());
+  keep_record(work, *firing, *file, *record, *judged, {from, to}, independent);
   return work.done(std::to_string(firing->number));
 }
 

@@ -85,12 +85,8 @@ Section pieces_section(const Sight& sight, const std::vector<db::PieceRow>& piec
   return section;
 }
 
-PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
+Section lot_facts(const Sight& sight, const db::LotRow& lot) {
   const std::string number = std::to_string(lot.number);
-  PlaceView view;
-  view.next.sentence = "Lot " + number + ": " + lot.name;
-  view.next.why = document_words(lot) + ". " + sentence_case(lot_under(sight, lot)) + ".";
-  view.next.offers = {{"Receive a lot", OpenForm{"receive_lot", {}}, "Enter", ""}};
   Section facts;
   facts.facts = {{"Supplier", lot.supplier.empty() ? "not stated" : lot.supplier, "", when(sight, lot.received_at)},
                  {"Grade", lot.grade.empty() ? "steel not identified" : lot.grade, "", document_words(lot)},
@@ -114,9 +110,18 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
     facts.offers.push_back({"Give it back", OpenForm{"return_material", {{"lot", number}}}, "", ""});
   }
   for (Offer& offer : further_at_lot(lot)) facts.offers.push_back(std::move(offer));
+  return facts;
+}
+
+PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
+  const std::string number = std::to_string(lot.number);
+  PlaceView view;
+  view.next.sentence = "Lot " + number + ": " + lot.name;
+  view.next.why = document_words(lot) + ". " + sentence_case(lot_under(sight, lot)) + ".";
+  view.next.offers = {{"Receive a lot", OpenForm{"receive_lot", {}}, "Enter", ""}};
   view.sheet.title = "Lot " + number;
   view.sheet.under = lot.name;
-  view.sheet.sections = {facts, analysis_section(sight, lot.grade, lot.analysis),
+  view.sheet.sections = {lot_facts(sight, lot), analysis_section(sight, lot.grade, lot.analysis),
                          pieces_section(sight, db::pieces_of_lot(sight.shop, lot.number))};
   view.picture = family_of(sight, {"lot", number});
   if (auto proposal = cut_proposal(sight, number)) {

@@ -128,6 +128,32 @@ void add_seal(reports::BuildCertificate& page, const cert::CertificateSheet& she
   page.attachments.push_back({"record.json", record});
 }
 
+void add_head(reports::BuildCertificate& page, const cert::CertificateSheet& sheet,
+              const PageDress& dress) {
+  page.shop.shop = sheet.shop;
+  page.shop.maker = sheet.maker;
+  page.shop.contact = sheet.contact;
+  page.blade = std::to_string(sheet.blade);
+  page.number = sheet.number;
+  page.issue = sheet.issue;
+  page.issued = sheet.issued;
+  page.state = dress.state == PageState::draft ? reports::IssueState::draft : reports::IssueState::issued;
+  page.replaces = sheet.replaces;
+  page.title = sheet.title;
+  page.name = sheet.name;
+  page.knife = sheet.knife;
+  page.buyer = sheet.buyer;
+}
+
+std::vector<reports::HeatLine> heat_of(const cert::CertificateSheet& sheet) {
+  std::vector<reports::HeatLine> lines;
+  for (const cert::HeatRow& row : sheet.heat) {
+    const bool recorded = row.evidence.find("recorded") != std::string::npos || row.evidence.find("own record") != std::string::npos;
+    lines.push_back({row.step, row.temperatures, row.time, row.evidence, recorded && row.temperatures.size() == 2});
+  }
+  return lines;
+}
+
 }  // namespace
 
 std::string certificate_words(const cert::CertificateSheet& sheet) {
@@ -145,27 +171,12 @@ Outcome<reports::Document> certificate_page(const cert::CertificateSheet& sheet,
   look.zone = *zone;
   reports::BuildCertificate page;
   page.photo = std::move(photo).value();
-  page.shop.shop = sheet.shop;
-  page.shop.maker = sheet.maker;
-  page.shop.contact = sheet.contact;
-  page.blade = std::to_string(sheet.blade);
-  page.number = sheet.number;
-  page.issue = sheet.issue;
-  page.issued = sheet.issued;
-  page.state = dress.state == PageState::draft ? reports::IssueState::draft : reports::IssueState::issued;
-  page.replaces = sheet.replaces;
-  page.title = sheet.title;
-  page.name = sheet.name;
-  page.knife = sheet.knife;
-  page.buyer = sheet.buyer;
+  add_head(page, sheet, dress);
   page.trail = trail_of(sheet);
   page.trail_note = sheet.trail_note;
   page.analyses = analyses_of(sheet);
   page.analysis_note = sheet.analysis_note;
-  for (const cert::HeatRow& row : sheet.heat) {
-    const bool recorded = row.evidence.find("recorded") != std::string::npos || row.evidence.find("own record") != std::string::npos;
-    page.heat.push_back({row.step, row.temperatures, row.time, row.evidence, recorded && row.temperatures.size() == 2});
-  }
+  page.heat = heat_of(sheet);
   page.heat_note = sheet.heat_note;
   page.recorded = curves_of(sheet);
   page.hardness = hardness_of(sheet);

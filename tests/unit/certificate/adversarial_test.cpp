@@ -41,9 +41,9 @@ const Claims shape = {Claim::forged, Claim::stock_removal};
 const Claims pattern_words = {Claim::grade, Claim::unidentified, Claim::laminated,
                               Claim::etched_image};
 
-std::vector<Removal> removals() {
+std::vector<Removal> steel_and_shape_removals() {
   using enum Claim;
-  std::vector<Removal> all = {
+  return {
       {"no piece", [](Dossier& d) { return d.steel.blade_piece = std::nullopt, true; }, of_steel,
        {unidentified, sole_author, etched_image, hamon, differential}},
       {"no analysis", each_lot([](Lot& l) { return std::exchange(l.analysis, {}).has_value(); }),
@@ -75,6 +75,12 @@ std::vector<Removal> removals() {
          return before.contains(stock_removal);
        },
        {stock_removal}, {forged}},
+  };
+}
+
+std::vector<Removal> billet_removals() {
+  using enum Claim;
+  return {
       {"no weld",
        [](Dossier& d) {
          if (d.steel.billets.empty()) return false;
@@ -104,6 +110,12 @@ std::vector<Removal> removals() {
          return std::exchange(l.sold_as, SoldAs::one_steel) == SoldAs::pattern_welded;
        }),
        {pattern_welded_bought}, {unidentified, grade, layers}},
+  };
+}
+
+std::vector<Removal> melt_removals() {
+  using enum Claim;
+  return {
       {"no charge", of_crucible([](Melt& m) { m.charge.clear(); }), {crucible, wootz},
        {unidentified, grade}},
       {"no lining", of_crucible([](Melt& m) { m.lining.reset(); }), {crucible, wootz},
@@ -116,6 +128,12 @@ std::vector<Removal> removals() {
        {unidentified, grade}},
       {"smelted, not melted", of_crucible([](Melt& m) { m.kind = MeltKind::bloomery; }),
        {crucible, wootz}, {smelted, unidentified, grade}},
+  };
+}
+
+std::vector<Removal> pattern_removals() {
+  using enum Claim;
+  return {
       {"no carbides seen",
        [](Dossier& d) { return drop_finding(d, FindingKind::pattern_carbides); },
        {wootz, carbide_banded}, {grade}},
@@ -147,6 +165,12 @@ std::vector<Removal> removals() {
          return false;
        },
        {etched_image}},
+  };
+}
+
+std::vector<Removal> cold_removals() {
+  using enum Claim;
+  return {
       {"no cold step", [](Dossier& d) { return drop_if(d, Operation::sub_zero); }, {sub_zero},
        {heat_treatment}},
       {"cold step superseded", [](Dossier& d) { return supersede(d, Operation::sub_zero); },
@@ -165,6 +189,12 @@ std::vector<Removal> removals() {
          return false;
        },
        {sub_zero}, {heat_treatment}},
+  };
+}
+
+std::vector<Removal> reading_removals() {
+  using enum Claim;
+  return {
       {"no readings", [](Dossier& d) { return !std::exchange(d.hardness, {}).empty(); },
        {hardness}},
       {"readings superseded", each_reading([](HardnessReading& r) { r.superseded = true; }),
@@ -175,6 +205,12 @@ std::vector<Removal> removals() {
        {hardness}},
       {"readings without tester", each_reading([](HardnessReading& r) { r.tester.clear(); }),
        {hardness}},
+  };
+}
+
+std::vector<Removal> hand_removals() {
+  using enum Claim;
+  return {
       {"no species",
        [](Dossier& d) { return std::exchange(d.handle[0].species, {}).has_value(); },
        {handle_species}},
@@ -199,6 +235,13 @@ std::vector<Removal> removals() {
        },
        {sole_author}, {outside_work, stock_removal}},
   };
+}
+
+std::vector<Removal> removals() {
+  std::vector<Removal> all;
+  for (auto topic : {steel_and_shape_removals, billet_removals, melt_removals, pattern_removals, cold_removals, reading_removals, hand_removals}) {
+    for (Removal& one : topic()) all.push_back(std::move(one));
+  }
   return all;
 }
 

@@ -16,7 +16,7 @@ struct Contradiction {
   std::function<bool(Dossier&)> change;
 };
 
-std::vector<Contradiction> contradictions_to_try() {
+std::vector<Contradiction> contradictory_papers() {
   return {
       {"analysis of another steel", each_lot([](Lot& l) {
          if (!l.analysis || !l.facts) return false;
@@ -27,7 +27,11 @@ std::vector<Contradiction> contradictions_to_try() {
        each_lot([](Lot& l) { return l.grade && (l.document_grade = "D2", true); })},
       {"document of another melt",
        each_lot([](Lot& l) { return l.melt_number && (l.document_melt_number = "X1", true); })},
-      {"mark of another melt", each_lot([](Lot& l) { return l.mark = BarMark::differs, true; })},
+      {"mark of another melt", each_lot([](Lot& l) { return l.mark = BarMark::differs, true; })}};
+}
+
+std::vector<Contradiction> contradictory_times() {
+  return {
       {"two soaks",
        [](Dossier& d) {
          BenchEntry other = line(d, Operation::harden);
@@ -62,7 +66,11 @@ std::vector<Contradiction> contradictions_to_try() {
          return true;
        }},
       {"a reading before its heat",
-       [](Dossier& d) { return d.hardness[0].taken = clock(6), true; }},
+       [](Dossier& d) { return d.hardness[0].taken = clock(6), true; }}};
+}
+
+std::vector<Contradiction> contradictory_states() {
+  return {
       {"a piece that is not on record",
        [](Dossier& d) { return d.steel.blade_piece = PieceTag{"99"}, true; }},
       {"a piece that is its own parent",
@@ -123,6 +131,14 @@ std::vector<Contradiction> contradictions_to_try() {
          d.findings.push_back(seen);
          return true;
        }}};
+}
+
+std::vector<Contradiction> contradictions_to_try() {
+  std::vector<Contradiction> all;
+  for (auto topic : {contradictory_papers, contradictory_times, contradictory_states}) {
+    for (Contradiction& one : topic()) all.push_back(std::move(one));
+  }
+  return all;
 }
 
 }  // namespace
