@@ -170,7 +170,10 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
   inside_->look_again();
   Said said;
   said.sentence = done_words(action, done->number);
-  for (const std::string& warning : done->warnings) said.sentence += " " + warning;
+  // What a quote was worked from stands on the quote desk, where there is room for it.
+  if (action != "make_quote") {
+    for (const std::string& warning : done->warnings) said.sentence += " " + warning;
+  }
   said.go = place_after(action, done->number, typed);
   if (action == "make_quote") inside_->quoting.clear();
   return said;

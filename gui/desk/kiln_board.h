@@ -50,6 +50,12 @@ struct BoardTick {
   bool day = false;  ///< a new day: written strong
 };
 
+/// One colour of the steel with its figure, in the shop's own degrees.
+struct BoardKey {
+  double celsius = 0;
+  std::string figure;
+};
+
 /// Kilns along real time.
 struct KilnBoard {
   Instant from, to, now;
@@ -57,6 +63,8 @@ struct KilnBoard {
   std::vector<BoardLane> lanes;
   std::vector<BoardSpan> attended;   ///< white; all other hours are grey
   std::vector<BoardTick> ticks;
+  std::string key_title;             ///< "Colour of the steel, °C:"
+  std::vector<BoardKey> key;         ///< from the coldest to the hottest
   std::string selected;              ///< id of a firing
 };
 

@@ -37,6 +37,15 @@ void add_time(const Sight& sight, KilnBoard& board) {
   }
 }
 
+void add_key(const Sight& sight, KilnBoard& board) {
+  const TemperatureUnit unit = sight.settings.temperature_unit;
+  board.key_title = std::string("Colour of the steel, ") +
+                    (unit == TemperatureUnit::fahrenheit ? "°F:" : "°C:");
+  for (const int celsius : {200, 255, 275, 295, 600, 780, 1060}) {
+    board.key.push_back({static_cast<double>(celsius), figure(Temperature::celsius(celsius), unit)});
+  }
+}
+
 BoardFiring drawn(const Sight& sight, const db::KilnRow& kiln, const db::FiringRow& firing,
                   const std::optional<SwitchedOff>& before, Instant until) {
   BoardFiring made;
@@ -150,6 +159,7 @@ KilnBoard board_of(const Sight& sight, const std::string& selected, const std::o
     firings = db::firing_rows(sight.shop, board.from - earlier_heat, board.to);
   }
   add_time(sight, board);
+  add_key(sight, board);
   if (proposal) firings = as_proposed(std::move(firings), *proposal);
   const Instant end = board.to + hours{12};
   for (const db::KilnRow& kiln : db::kiln_rows(sight.shop)) {

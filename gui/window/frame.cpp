@@ -211,7 +211,12 @@ void Frame::go(desk::Place place, const std::string& id) {
   selected_[place] = id;
   places_->here(place);
   reload();
-  list_->focus_rows();
+  // At the quote desk the hands are at the price; the list is out of sight there.
+  if (std::holds_alternative<desk::QuoteView>(view_.picture)) {
+    stage_->focus_picture();
+  } else {
+    list_->focus_rows();
+  }
 }
 
 void Frame::reload() {

@@ -235,24 +235,31 @@ double KilnCanvas::draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& 
   return x + widest + sizes.of(8);
 }
 
-void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken) {
-  const std::size_t lane = of.lane;
-  const desk::BoardFiring& firing = board_.lanes[lane].firings[of.firing];
+// A caption that would run over the next firing keeps its figure only: "805 °C" of "805 °C harden".
+void KilnCanvas::draw_caption(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken) {
   const Sizes& sizes = look().sizes;
-  const bool chosen = firing.id == board_.selected;
+  const desk::BoardFiring& firing = board_.lanes[of.lane].firings[of.firing];
+  const bool strong = firing.proposed || firing.id == board_.selected;
+  const Pen pen{sizes.note(), true, strong ? look().palette.accent : look().palette.ink};
   const double from = x_of(firing.start);
-  const Pen pen{sizes.note(), true, firing.proposed || chosen ? look().palette.accent : look().palette.ink};
-  // A caption that would run over the next firing keeps its figure only.
-  const std::string figure = firing.caption.substr(0, firing.caption.find("C ") + 1);
+  const std::size_t unit = firing.caption.find("\u00B0");
+  const std::string figure =
+      unit == std::string::npos ? firing.caption : firing.caption.substr(0, unit + 3);
   const double room = std::min<double>(room_to, GetClientSize().x) - std::max(left() + 2, from);
   const std::string& words = text_width(gc, firing.caption, pen) <= room ? firing.caption : figure;
   const double width = text_width(gc, words, pen);
   const double at = std::max(left() + 2, std::min(from, GetClientSize().x - width));
-  if (at >= taken.caption) {
-    draw_text(gc, words, at, lane_top(lane) + sizes.of(2), pen);
-    taken.caption = at + width + sizes.of(2);
-  }
+  if (at < taken.caption) return;
+  draw_text(gc, words, at, lane_top(of.lane) + sizes.of(2), pen);
+  taken.caption = at + width + sizes.of(2);
+}
 
+void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken) {
+  const std::size_t lane = of.lane;
+  const desk::BoardFiring& firing = board_.lanes[lane].firings[of.firing];
+  const Sizes& sizes = look().sizes;
+  const double from = x_of(firing.start);
+  draw_caption(gc, of, room_to, taken);
   const double foot = lane_top(lane) + lane_height() - sizes.gap(2) - sizes.of(4);
   const double tall = lane_height() - sizes.of(caption_px) - sizes.gap(3);
   const int rows = std::clamp(static_cast<int>(tall / (tag_height() + 2)), 1, 3);
@@ -313,17 +320,16 @@ void KilnCanvas::draw_key(wxGraphicsContext& gc) {
   draw_text(gc, "White: someone at the bench. Thick line: recorded. Dashed: old place.",
             sizes.of(inset_px), y, note_pen());
   double x = GetClientSize().x - sizes.of(inset_px);
-  for (int celsius : {1060, 780, 600, 295, 275, 255, 200}) {
-    const std::string figure = std::to_string(celsius);
-    x -= text_width(gc, figure, note_pen());
-    draw_text(gc, figure, x, y, note_pen());
+  for (auto key = board_.key.rbegin(); key != board_.key.rend(); ++key) {
+    x -= text_width(gc, key->figure, note_pen());
+    draw_text(gc, key->figure, x, y, note_pen());
     x -= sizes.of(25);
     gc.SetPen(wxPen(colour(look().palette.ink), 1));
-    gc.SetBrush(wxBrush(colour(desk::tint(celsius, look().ground))));
+    gc.SetBrush(wxBrush(colour(desk::tint(key->celsius, look().ground))));
     gc.DrawRectangle(x, y + 2, sizes.of(19), sizes.of(13));
     x -= sizes.gap(1);
   }
-  draw_text(gc, "Colour of the steel, °C:", x - sizes.of(4), y, note_pen(), Anchor::end);
+  draw_text(gc, board_.key_title, x - sizes.of(4), y, note_pen(), Anchor::end);
 }
 
 }  // namespace tangmark::window

@@ -39,6 +39,7 @@ class KilnCanvas final : public Canvas {
     double caption = 0, tags = 0;
   };
   /// `room_to`: where the next firing of the lane begins.
+  void draw_caption(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken);
   void draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken& taken);
   /// Returns where the box of numbers ends.
   double draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& firing, double x, double foot,

@@ -79,10 +79,16 @@ void QuotePanel::show(const desk::QuoteView& view) {
   bar_->show_movers(view.movers, view.currency);
   odds_->show(view.promise, view.promise_ready);
   currency_->say(view.currency);
-  if (typed(price_->GetValue()) != view.price) price_->ChangeValue(shown(view.price));
+  // A price being typed stays when the same desk is shown anew, as when the odds have been counted.
+  const bool anew = view.commission != shown_for_;
+  shown_for_ = view.commission;
+  if (anew) price_->ChangeValue(shown(view.price));
   show_answer(view.answer);
+  if (!anew && price() != view.price) price_changed();
   Layout();
 }
+
+void QuotePanel::leave() { shown_for_.clear(); }
 
 std::string QuotePanel::price() const { return typed(price_->GetValue()); }
 

@@ -28,6 +28,8 @@ class QuotePanel final : public Surface {
   /// What stands in the price field.
   std::string price() const;
   void focus_price();
+  /// The desk is left: the next time it begins with the price of the draft.
+  void leave();
 
  private:
   void price_changed();
@@ -35,6 +37,7 @@ class QuotePanel final : public Surface {
   void fact(wxFlexGridSizer* grid, const std::string& label, Words*& value, Words*& note);
 
   AskPrice ask_;
+  std::string shown_for_;  ///< the commission whose price stands in the field
   CostCanvas* cost_;
   BarCanvas* bar_;
   OddsCanvas* odds_;

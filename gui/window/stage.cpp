@@ -81,7 +81,11 @@ void Stage::show(const desk::PlaceView& view) {
   if (const auto* tree = std::get_if<desk::FamilyTree>(&view.picture)) family_->show(*tree);
   if (const auto* cuts = std::get_if<desk::CutDrawing>(&view.picture)) cuts_->show(*cuts);
   if (const auto* paper = std::get_if<desk::Paper>(&view.picture)) page_->show(paper->document);
-  if (const auto* quote = std::get_if<desk::QuoteView>(&view.picture)) quote_->show(*quote);
+  if (const auto* quote = std::get_if<desk::QuoteView>(&view.picture)) {
+    quote_->show(*quote);
+  } else {
+    quote_->leave();
+  }
   Layout();
 }
 
