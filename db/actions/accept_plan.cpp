@@ -3,6 +3,7 @@
 #include "db/actions/kiln_action_list.h"
 #include "db/actions/work.h"
 #include "db/store/plan_case.h"
+#include "db/store/step_advice_reader.h"
 #include "domain/kiln/plan_catches.h"
 #include "domain/kiln/plan_json.h"
 
@@ -25,8 +26,12 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const PlanDifference changes = difference(shop, *plan);
   book(work, changes);
   std::size_t touched = 0;
-  for (const auto& change : changes.changes)
-    if (change.what != PlanDifference::What::kept) ++touched;
+  for (const auto& change : changes.changes) {
+    if (change.what == PlanDifference::What::kept) continue;
+    ++touched;
+    if (change.what != PlanDifference::What::dropped)
+      work.advise(advice_on(work.shop(), change.firing, work.settings().temperature_unit));
+  }
   return work.done(std::to_string(touched));
 }
 

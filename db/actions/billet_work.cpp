@@ -2,6 +2,7 @@
 #include "db/actions/billet_work.h"
 
 #include "db/store/billet_store.h"
+#include "db/store/step_advice_reader.h"
 #include "domain/stock/mass_balance.h"
 
 namespace tangmark::db {
@@ -54,6 +55,8 @@ Outcome<ActionResult> log_stage(Work& work, const KeptBillet& billet, const Stag
     if (wish.operation == StageWork::fold || wish.operation == StageWork::cut)
       work.warn(std::to_string(*layers) + " layers by the stacking.");
   }
+  if (const auto after = load_billet(work.shop(), billet.id))
+    work.advise(advice_on(work.shop(), *after, stage, work.settings().temperature_unit));
   return work.done(std::to_string(stage.number));
 }
 

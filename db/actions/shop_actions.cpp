@@ -5,7 +5,8 @@
 namespace tangmark::db {
 
 std::vector<const Action*> shop_actions() {
-  return {&change_setting, &add_bench_hours, &remove_bench_hours, &add_day_off, &add_operation, &add_grade};
+  return {&change_setting, &add_bench_hours, &remove_bench_hours, &add_day_off,
+          &add_operation,  &add_grade,       &add_window,         &add_temper_table};
 }
 
 }  // namespace tangmark::db

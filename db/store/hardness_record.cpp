@@ -18,11 +18,9 @@ namespace {
 using steel::rounded_text;
 
 // A blade of several steels hardens as its core, which is named first; a table knows one steel.
-std::string grade_of(const steel::GradeBook& book, const blade::Blade& blade) {
+const steel::Grade* grade_of(const steel::GradeBook& book, const blade::Blade& blade) {
   const auto named = stock::grades_named(blade.grade.value_or(""));
-  if (named.size() != 1) return {};
-  const steel::Grade* grade = book.find(named.front());
-  return grade ? grade->name : std::string();
+  return named.size() == 1 ? book.find(named.front()) : nullptr;
 }
 
 std::string kiln_of(const ShopFile& shop, const BladeOnRecord& record) {
@@ -39,15 +37,16 @@ HardnessRecord made(const ShopFile& shop, const steel::GradeBook& book,
                     const BladeOnRecord& record) {
   HardnessRecord hardness;
   hardness.number = record.blade.number;
-  hardness.grade = grade_of(book, record.blade);
+  const steel::Grade* grade = grade_of(book, record.blade);
+  if (grade != nullptr) hardness.grade = grade->name;
   hardness.kiln = kiln_of(shop, record);
   hardness.measured_hrc = mean_hrc_after_heat(record);
   const auto tempers = tempers_since_quench(record);
-  if (hardness.grade.empty()) {
+  if (grade == nullptr) {
     hardness.why_not = "It is not of one known steel.";
   } else if (tempers.empty()) {
     hardness.why_not = "No temper with its time is on record.";
-  } else if (auto expected = steel::expected_hardness(hardness.grade, tempers)) {
+  } else if (auto expected = steel::expected_hardness(*grade, tempers)) {
     hardness.expected = std::move(expected).value();
   } else {
     hardness.why_not = expected.problem().sentence;
@@ -104,7 +103,7 @@ std::vector<KilnBias> biases_of(const std::vector<HardnessRecord>& records) {
 std::string bias_sentence(const KilnBias& of) {
   const steel::HardnessBias& bias = of.bias;
   std::string words = fmt::format(
-      "{} from {}: {} HRC {} the middle of the published tables in {} blade{}, {} outside the band",
+      "{} from {}: {} HRC {} the middle of the tables in {} blade{}, {} outside the band",
       of.grade, of.kiln.empty() ? "no kiln on record" : "the " + of.kiln,
       rounded_text(std::abs(bias.mean_points), 1), bias.mean_points < 0 ? "below" : "above",
       bias.blades, bias.blades == 1 ? "" : "s", bias.outside_band);

@@ -3,9 +3,11 @@
 
 #include <algorithm>
 
+#include "db/store/billet_store.h"
 #include "db/store/family_tree.h"
 #include "db/store/grade_store.h"
 #include "domain/measure/utf8.h"
+#include "domain/steel/layer_count.h"
 #include "domain/steel/step_caution.h"
 #include "domain/stock/steel_match.h"
 
@@ -45,9 +47,9 @@ std::vector<Advice> cautions_only(const HeatStep& step) {
   return advice;
 }
 
-std::vector<Advice> advice_of(const ShopFile& shop, const BladeOnRecord& record,
-                              const HeatStep& step, TemperatureUnit unit) {
-  const auto steels = steels_of(shop, record.blade);
+// Of several steels each estimate names its own; what was said of one is not said again.
+std::vector<Advice> advice_for(const HeatStep& step, const std::vector<StepSteel>& steels,
+                               TemperatureUnit unit) {
   if (steels.empty()) return cautions_only(step);
   std::vector<Advice> all;
   for (const StepSteel& steel : steels) {
@@ -64,6 +66,56 @@ std::vector<Advice> advice_of(const ShopFile& shop, const BladeOnRecord& record,
   std::stable_partition(all.begin(), all.end(),
                         [](const Advice& one) { return one.kind != steel::AdviceKind::caution; });
   return all;
+}
+
+std::vector<Advice> advice_of(const ShopFile& shop, const BladeOnRecord& record,
+                              const HeatStep& step, TemperatureUnit unit) {
+  return advice_for(step, steels_of(shop, record.blade), unit);
+}
+
+// The steels of a billet's parts, each once.
+std::vector<StepSteel> steels_of(const ShopFile& shop, const stock::KeptBillet& billet) {
+  std::vector<StepSteel> steels;
+  const steel::GradeBook book = grade_book(shop);
+  for (const auto& part : parts_of_billet(shop, billet.id)) {
+    for (const stock::KeptLot& lot : ancestors_of(shop, part.piece).lots) {
+      const steel::Grade* grade = book.find(lot.grade.value_or(""));
+      if (grade == nullptr) continue;
+      const bool known = std::any_of(steels.begin(), steels.end(), [&](const StepSteel& other) {
+        return other.grade.name == grade->name;
+      });
+      if (!known) steels.push_back({*grade, std::nullopt});
+    }
+  }
+  return steels;
+}
+
+std::string hot_work_of(stock::StageWork work) {
+  switch (work) {
+    case stock::StageWork::weld:
+    case stock::StageWork::fold:
+      return "forge-weld";
+    case stock::StageWork::draw:
+      return "forge";
+    case stock::StageWork::twist:
+      return "twist";
+    case stock::StageWork::stack:
+    case stock::StageWork::cut:
+    case stock::StageWork::crop:
+      break;
+  }
+  return {};
+}
+
+bool differ_in_carbon(const std::vector<StepSteel>& steels) {
+  constexpr double noticed_wt = 0.05;
+  double least = 100, most = 0;
+  for (const StepSteel& steel : steels) {
+    const double carbon = steel::reckoned_composition(steel).weight_percent(steel::Element::C);
+    least = std::min(least, carbon);
+    most = std::max(most, carbon);
+  }
+  return most - least >= noticed_wt;
 }
 
 }  // namespace
@@ -130,6 +182,18 @@ std::vector<Advice> advice_on(const ShopFile& shop, const kiln::Firing& firing,
     for (Advice& one : advice_on(shop, *record, step, unit)) all.push_back(std::move(one));
   }
   return all;
+}
+
+std::vector<Advice> advice_on(const ShopFile& shop, const stock::KeptBillet& billet,
+                              const stock::WeldStage& stage, TemperatureUnit unit) {
+  HeatStep step;
+  step.operation = hot_work_of(stage.operation);
+  if (step.operation.empty()) return {};
+  step.at = stage.temperature;
+  const auto steels = steels_of(shop, billet);
+  if (stage.thickness && billet.layers && *billet.layers > 1 && differ_in_carbon(steels))
+    step.layer = steel::mean_layer_thickness(*stage.thickness, *billet.layers);
+  return advice_for(step, steels, unit);
 }
 
 }  // namespace tangmark::db

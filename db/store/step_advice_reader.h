@@ -7,6 +7,7 @@
 #include "db/store/blade_state.h"
 #include "domain/kiln/firing.h"
 #include "domain/steel/step_advice.h"
+#include "domain/stock/billet.h"
 
 namespace tangmark::db {
 
@@ -26,6 +27,11 @@ std::vector<steel::Advice> advice_on(const ShopFile& shop, const BladeOnRecord& 
 /// The same about a firing as it is booked, for every blade in it.
 std::vector<steel::Advice> advice_on(const ShopFile& shop, const kiln::Firing& firing,
                                      TemperatureUnit unit);
+
+/// The same about a stage of making a billet, for each steel in it: how near its heat is to melting,
+/// how fast the carbon of its layers evens out, and cautions. Empty for cold work.
+std::vector<steel::Advice> advice_on(const ShopFile& shop, const stock::KeptBillet& billet,
+                                     const stock::WeldStage& stage, TemperatureUnit unit);
 
 /// The tempers that count of a blade, as the steel desk reckons them: those after its last quench.
 std::vector<steel::TemperStep> tempers_since_quench(const BladeOnRecord& record);

@@ -105,7 +105,7 @@ Outcome<DeskAnswer> blend_of_parts(const DeskInput& input) {
     const std::size_t mark = part.rfind(':');
     if (mark == std::string_view::npos || part.ends_with(')')) {
       form.add({"parts", "\"" + std::string(part) + "\" names no share.",
-                "Write parts=W1:0.6,15N20:0.4 or parts=(C:0.95,Mn:0.3):0.6,..."});
+                "Write them as W1:0.6,15N20:0.4 or (C:0.95,Mn:0.3):0.6,..."});
       continue;
     }
     const auto steel = form.take(input.read_composition(trimmed(part.substr(0, mark)), "parts"));

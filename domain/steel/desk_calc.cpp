@@ -33,13 +33,14 @@ Problems faults_of_keys(const DeskCalculation& calculation, const DeskInput::Key
     } else if (std::any_of(keys.begin(), at, same)) {
       faults.push_back({at->first, at->first + " is given twice.", "Give it once."});
     } else if (trimmed(at->second).empty()) {
-      faults.push_back({at->first, at->first + " is empty.", "Give a value behind the = sign."});
+      faults.push_back({at->first, at->first + " is empty.", "Give its value."});
     }
   }
   for (const DeskKey& key : calculation.keys) {
     const auto given = [&](const auto& pair) { return pair.first == key.name; };
     if (key.need == Need::required && std::none_of(keys.begin(), keys.end(), given)) {
-      faults.push_back({key.name, key.name + " is missing: " + key.meaning + ".", "Add " + key.name + "=."});
+      faults.push_back(
+          {key.name, key.name + " is missing: " + key.meaning + ".", "Give " + key.name + "."});
     }
   }
   return faults;

@@ -54,17 +54,40 @@ Outcome<DeskAnswer> temper(const DeskInput& input) {
   return answer;
 }
 
+DeskValue band_of(const Outcome<ExpectedHardness>& expected) {
+  if (!expected) return {};
+  return DeskValue::Fields{{"hrc_low", expected->low.points}, {"hrc_high", expected->high.points}};
+}
+
+// What is expected after the first, the second temper and so on; nothing where a table ends.
+DeskValue after_each(const Grade& grade, const std::vector<TemperStep>& steps) {
+  DeskValue::List rows;
+  std::vector<TemperStep> so_far;
+  for (const TemperStep& step : steps) {
+    so_far.push_back(step);
+    const auto expected = expected_hardness(grade, so_far);
+    rows.push_back(DeskValue::Fields{
+        {"temperature_c", step.at.in_celsius()},
+        {"minutes", static_cast<double>(step.hold.count()) / 60'000},
+        {"hrc_low", expected ? DeskValue(expected->low.points) : DeskValue()},
+        {"hrc_high", expected ? DeskValue(expected->high.points) : DeskValue()}});
+  }
+  return rows;
+}
+
 Outcome<DeskAnswer> expect(const DeskInput& input) {
   Gather form;
   const Grade* grade = form.take(input.grade("grade"), static_cast<const Grade*>(nullptr));
   const auto steps = form.take(input.temper_steps("steps"));
   if (form.refused()) return form.problems();
-  const auto expected = expected_hardness(grade->name, steps);
+  const auto expected = expected_hardness(*grade, steps);
   if (!expected) return expected.problems();
   return DeskAnswer{{{"hrc_low", expected->low.points},
                      {"hrc_high", expected->high.points},
-                     {"sources", expected->sources}},
-                    {expected->band}};
+                     {"sources", expected->sources},
+                     {"as_quenched", band_of(expected_as_quenched(*grade))},
+                     {"after_each", after_each(*grade, steps)}},
+                    {expected->band + "."}};
 }
 
 }  // namespace
@@ -83,11 +106,12 @@ std::vector<DeskCalculation> temper_calculations() {
        "Hollomon & Jaffe, Trans. AIME (1945): kelvin x (c + log10 hours); each step turned into "
        "minutes at the last step's temperature and added",
        "tested 1945 from 100 to 700 C and 10 s to 24 h; outside it is marked extrapolated", temper},
-      {"expect", "the hardness that a published temper table lets one expect",
-       {{"grade", "", "", "a grade with a published temper table", Need::required},
+      {"expect", "the hardness that temper tables let one expect",
+       {{"grade", "", "", "a grade with a temper table", Need::required},
         {"steps", "", "", "temperature/time with commas, such as 204C/120min,204C/120min",
          Need::required}},
-       "published temper tables, interpolated in the temper parameter (c 20)",
+       "temper tables as published or as the shop entered them, interpolated in the temper parameter "
+       "(c 20)",
        "within the table; refused outside and for grades without one", expect},
   };
 }

@@ -2,7 +2,9 @@
 #include "domain/steel/grade.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
+#include <iterator>
 
 #include "domain/steel/built_in_data.h"
 #include "domain/steel/data_table.h"
@@ -39,6 +41,7 @@ Grade grade_in(const DataTable& table, std::size_t row) {
     if (!cell.empty()) grade.limits.push_back(parse_limit(element, cell, grade.name).value());
   }
   grade.windows = published_windows(grade.name);
+  grade.tempers = published_temper_tables(grade.name);
   return grade;
 }
 
@@ -161,8 +164,24 @@ Outcome<GradeBook> GradeBook::with(Grade grade) const {
     return Problem{"source", "A grade needs a source for its figures.",
                    "Name the data sheet or standard they were read in."};
   }
+  if (const Grade* same = find(grade.name)) {
+    grade.windows.insert(grade.windows.end(), same->windows.begin(), same->windows.end());
+    grade.tempers.insert(grade.tempers.end(), same->tempers.begin(), same->tempers.end());
+  }
   GradeBook extended = *this;
   extended.grades_.insert(extended.grades_.begin(), std::move(grade));
+  return extended;
+}
+
+GradeBook GradeBook::with_figures(std::string_view name, std::vector<HeatTreatWindow> windows,
+                                  std::vector<TemperTable> tempers) const {
+  GradeBook extended = *this;
+  const Grade* found = find(name);
+  assert(found && "figures are entered for a grade of the book");
+  Grade& grade = extended.grades_[static_cast<std::size_t>(found - grades_.data())];
+  windows.insert(windows.end(), grade.windows.begin(), grade.windows.end());
+  grade.windows = std::move(windows);
+  std::move(tempers.begin(), tempers.end(), std::back_inserter(grade.tempers));
   return extended;
 }
 

@@ -8,7 +8,9 @@
 
 #include "domain/measure/outcome.h"
 #include "domain/steel/composition.h"
+#include "domain/steel/grade_origin.h"
 #include "domain/steel/heat_treat_window.h"
+#include "domain/steel/temper_table.h"
 
 namespace tangmark::steel {
 
@@ -22,9 +24,6 @@ struct ElementLimit {
   friend bool operator==(const ElementLimit&, const ElementLimit&) = default;
 };
 
-/// Who stands behind a grade's figures.
-enum class GradeOrigin { published, entered_by_shop };
-
 /// A steel grade: limits of its analysis and windows of its heat treatment, with their sources. A
 /// mill certificate of the actual melt outranks it; its limits never print as a measured analysis.
 struct Grade {
@@ -32,7 +31,8 @@ struct Grade {
   std::vector<std::string> also;  ///< other names of the same grade ("75Ni8" for 15N20)
   std::string designation;        ///< UNS or EN number with the standard
   std::vector<ElementLimit> limits;
-  std::vector<HeatTreatWindow> windows;
+  std::vector<HeatTreatWindow> windows;  ///< those that the shop entered stand first
+  std::vector<TemperTable> tempers;
   std::string note;
   std::string source;
   GradeOrigin origin = GradeOrigin::published;
@@ -58,13 +58,17 @@ Outcome<std::vector<ElementLimit>> parse_limits(std::string_view text, std::stri
 std::string to_text(const ElementLimit& limit);
 
 /// The published grades and those the shop entered. A shop grade of the same name stands before the
-/// published one.
+/// published one and keeps its windows and temper tables behind its own.
 class GradeBook {
  public:
   /// The grades compiled in.
   static const GradeBook& published();
   /// The same book with one grade more. Refuses a grade without name or source.
   Outcome<GradeBook> with(Grade grade) const;
+  /// The same book with what the shop entered for a grade: windows before those the grade has, tables
+  /// after. A grade of that name or other name must be in the book.
+  GradeBook with_figures(std::string_view name, std::vector<HeatTreatWindow> windows,
+                         std::vector<TemperTable> tempers) const;
   /// By name or other name; case, blanks and dashes do not matter.
   const Grade* find(std::string_view name) const;
   const std::vector<Grade>& grades() const { return grades_; }

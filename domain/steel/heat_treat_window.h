@@ -8,6 +8,7 @@
 
 #include "domain/measure/temperature.h"
 #include "domain/measure/when.h"
+#include "domain/steel/grade_origin.h"
 
 namespace tangmark::steel {
 
@@ -24,6 +25,7 @@ struct HeatTreatWindow {
   std::optional<Temperature> slow_until;                    ///< where the slow cool may end
   std::string note;
   std::string source;
+  GradeOrigin origin = GradeOrigin::published;
   friend bool operator==(const HeatTreatWindow&, const HeatTreatWindow&) = default;
 };
 

@@ -100,4 +100,13 @@ std::optional<double> ferrite_dissolved_c(double carbon_wt) {
   return pure_iron_change_c - a3_span_c * carbon_wt / eutectoid_carbon_wt;
 }
 
+double begins_to_melt_c(double carbon_wt) {
+  constexpr double peritectic_c = 1493;
+  constexpr double peritectic_austenite_wt = 0.17;
+  const double carbon =
+      std::clamp(carbon_wt, peritectic_austenite_wt, austenite_most_carbon_wt);
+  return peritectic_c - (peritectic_c - eutectic_c) * (carbon - peritectic_austenite_wt) /
+                            (austenite_most_carbon_wt - peritectic_austenite_wt);
+}
+
 }  // namespace tangmark::steel

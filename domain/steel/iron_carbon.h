@@ -48,4 +48,10 @@ std::optional<double> cementite_dissolved_c(double carbon_wt);
 /// Where the last ferrite dissolves (A3), below 0.76 %C; none above.
 std::optional<double> ferrite_dissolved_c(double carbon_wt);
 
+/// Where steel begins to melt on heating: the solidus as a straight line from austenite at the
+/// peritectic (0.17 %C, 1493 C) to 2.14 %C at 1147 C. **Source**: corners of the iron-carbon diagram,
+/// from memory; the straight line is ours. **Valid** 0 to 2.14 %C (below 0.17 the peritectic itself);
+/// phosphorus, sulfur and alloy lower it. **Outside**: as at the nearer end.
+double begins_to_melt_c(double carbon_wt);
+
 }  // namespace tangmark::steel

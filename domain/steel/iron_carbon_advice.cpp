@@ -85,11 +85,13 @@ std::vector<Advice> iron_carbon_advice(const HeatStep& step, const StepSteel& st
                                      "iron-carbon lines; keep to its published window."));
     return advice;
   }
-  if (carbon > austenite_most_carbon_wt || *step.at > Temperature::celsius(1147)) {
-    advice.push_back(estimate(true, "Steel of this carbon may melt in part above about " +
-                                        whole(eutectic_c, unit) + "."));
+  if (carbon > austenite_most_carbon_wt || step.at->in_celsius() > begins_to_melt_c(carbon)) {
+    if (step.operation != "forge")  // where welding_advice says it
+      advice.push_back(estimate(true, "Steel of this carbon may melt in part above about " +
+                                          whole(begins_to_melt_c(carbon), unit) + "."));
     return advice;
   }
+  if (*step.at > Temperature::celsius(1147)) return advice;  // the diagram with straight lines ends
   const std::string at = to_text(*step.at, unit);
   const double ac1_c = critical_points(composition).value().ac1_c;
   if (step.at->in_celsius() < ac1_c) {

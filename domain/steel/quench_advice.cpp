@@ -69,6 +69,17 @@ std::optional<Advice> of_martensite(const HeatStep& step, const Composition& com
                   "estimate, extrapolated above 0.6 %C");
 }
 
+std::string listed(const std::vector<std::string>& sources) {
+  std::string list;
+  for (const std::string& source : sources) list += (list.empty() ? "" : "; ") + source;
+  return list;
+}
+
+std::string band_words(const ExpectedHardness& expected) {
+  return rounded_text(expected.low.points, 0) + " to " + rounded_text(expected.high.points, 0) +
+         " HRC by estimate (" + expected.band + "); measure it.";
+}
+
 }  // namespace
 
 std::vector<Advice> quench_advice(const HeatStep& step, const StepSteel& steel,
@@ -78,6 +89,9 @@ std::vector<Advice> quench_advice(const HeatStep& step, const StepSteel& steel,
   const Composition composition = reckoned_composition(steel);
   if (auto section = of_section(step, composition)) advice.push_back(*std::move(section));
   if (auto start = of_martensite(step, composition, unit)) advice.push_back(*std::move(start));
+  if (const auto expected = expected_as_quenched(steel.grade))
+    advice.push_back(estimate(false, "Off the quench expect about " + band_words(*expected),
+                              listed(expected->sources)));
   return advice;
 }
 
@@ -94,19 +108,14 @@ std::vector<Advice> temper_advice(const HeatStep& step, const StepSteel& steel,
   }
   if (!step.hold || *step.hold <= Duration(0)) return advice;
   tempers.push_back({*step.at, *step.hold});
-  const auto expected = expected_hardness(steel.grade.name, tempers);
+  const auto expected = expected_hardness(steel.grade, tempers);
   if (!expected) {
     advice.push_back(estimate(false, expected.problem().sentence + " No hardness is estimated.",
                               "published temper tables on file"));
     return advice;
   }
-  std::string sources;
-  for (const std::string& source : expected->sources) sources += (sources.empty() ? "" : "; ") + source;
-  advice.push_back(estimate(false, "After this temper expect about " +
-                                       rounded_text(expected->low.points, 0) + " to " +
-                                       rounded_text(expected->high.points, 0) +
-                                       " HRC by estimate (" + expected->band + "); measure it.",
-                            sources));
+  advice.push_back(estimate(false, "After this temper expect about " + band_words(*expected),
+                            listed(expected->sources)));
   return advice;
 }
 

@@ -21,8 +21,8 @@ std::string_view word_of(AdviceKind kind) {
 
 std::vector<Advice> advise(const HeatStep& step, const StepSteel& steel, TemperatureUnit unit) {
   std::vector<Advice> all = window_advice(step, steel.grade, unit);
-  for (auto part : {iron_carbon_advice(step, steel, unit), quench_advice(step, steel, unit),
-                    temper_advice(step, steel, unit)}) {
+  for (auto part : {iron_carbon_advice(step, steel, unit), welding_advice(step, steel, unit),
+                    quench_advice(step, steel, unit), temper_advice(step, steel, unit)}) {
     std::move(part.begin(), part.end(), std::back_inserter(all));
   }
   for (Caution& caution : cautions_for(step.operation, step.bath)) {

@@ -25,6 +25,7 @@ struct HeatStep {
   std::string bath;                                    ///< "oil", "water", "brine", "air", "salt"
   std::string agitation;                               ///< as in quench_severities(); "moderate" if empty
   std::vector<TemperStep> earlier_tempers;             ///< of the same blade since its last quench
+  std::optional<Length> layer;  ///< of a billet whose steels differ in carbon: its mean layer
 };
 
 /// The steel of the step: its grade, and its own analysis when a certificate gave one.
@@ -49,8 +50,9 @@ struct Advice {
 };
 
 /// What the desk has to say about a step: against the grade's window (with the reading in `unit`), what
-/// iron and carbon do at that heat, where martensite starts, whether the section hardens through in the
-/// bath, what hardness a published table lets one expect, and where the step can hurt.
+/// iron and carbon do at that heat, how near it is to melting, how fast carbon evens out between layers,
+/// where martensite starts, whether the section hardens through in the bath, what hardness the tables
+/// let one expect off the quench and after a temper, and where the step can hurt.
 /// Iron-carbon sentences are left out above 3 % alloy, where the lines do not hold; that is said once.
 /// **Sources**: beside each sentence.
 std::vector<Advice> advise(const HeatStep& step, const StepSteel& steel,
@@ -60,6 +62,8 @@ std::vector<Advice> advise(const HeatStep& step, const StepSteel& steel,
 std::vector<Advice> window_advice(const HeatStep& step, const Grade& grade, TemperatureUnit unit);
 std::vector<Advice> iron_carbon_advice(const HeatStep& step, const StepSteel& steel,
                                        TemperatureUnit unit);
+std::vector<Advice> welding_advice(const HeatStep& step, const StepSteel& steel,
+                                   TemperatureUnit unit);
 std::vector<Advice> quench_advice(const HeatStep& step, const StepSteel& steel, TemperatureUnit unit);
 std::vector<Advice> temper_advice(const HeatStep& step, const StepSteel& steel, TemperatureUnit unit);
 

@@ -26,6 +26,10 @@ std::string shown(const HeatTreatWindow& window, TemperatureUnit unit) {
   return low + " to " + to_text(rounded(window.high, unit), unit);
 }
 
+std::string whose(const HeatTreatWindow& window) {
+  return window.origin == GradeOrigin::entered_by_shop ? "shop's own" : "published";
+}
+
 Advice of_window(const HeatTreatWindow& window, bool heed, std::string sentence) {
   return {AdviceKind::window, heed, std::move(sentence), window.source};
 }
@@ -33,8 +37,8 @@ Advice of_window(const HeatTreatWindow& window, bool heed, std::string sentence)
 Advice of_temperature(const HeatStep& step, const HeatTreatWindow& window, const Grade& grade,
                       TemperatureUnit unit) {
   const std::string at = to_text(*step.at, unit);
-  const std::string published =
-      "the published window to " + window.operation + ' ' + grade.name + " (" + shown(window, unit) + ")";
+  const std::string published = "the " + whose(window) + " window to " + window.operation + ' ' +
+                                grade.name + " (" + shown(window, unit) + ")";
   const bool single = window.low == window.high;
   const TemperatureDifference none;
   const TemperatureDifference below = window.low - *step.at;
@@ -47,6 +51,31 @@ Advice of_temperature(const HeatStep& step, const HeatTreatWindow& window, const
     return of_window(window, true, at + " is " + degrees(above, unit) + " above " + published + ".");
   }
   return of_window(window, false, at + " lies within " + published + ".");
+}
+
+// The hold and the rate of a slow cool.
+std::vector<Advice> of_times(const HeatStep& step, const HeatTreatWindow& window,
+                             TemperatureUnit unit) {
+  std::vector<Advice> advice;
+  const std::string than = " than the " + whose(window) + ' ';
+  if (step.hold && window.hold_least && *step.hold < *window.hold_least) {
+    advice.push_back(of_window(window, true, "A hold of " + tangmark::to_text(*step.hold) +
+                                                 " is shorter" + than +
+                                                 tangmark::to_text(*window.hold_least) + "."));
+  }
+  if (step.hold && window.hold_most && *step.hold > *window.hold_most) {
+    advice.push_back(of_window(window, true, "A hold of " + tangmark::to_text(*step.hold) +
+                                                 " is longer" + than +
+                                                 tangmark::to_text(*window.hold_most) + "."));
+  }
+  if (step.fall_per_hour && window.most_fall_per_hour &&
+      *step.fall_per_hour > *window.most_fall_per_hour) {
+    advice.push_back(of_window(window, true,
+                               "Cooling by " + degrees(*step.fall_per_hour, unit) +
+                                   " an hour is faster" + than +
+                                   degrees(*window.most_fall_per_hour, unit) + " an hour."));
+  }
+  return advice;
 }
 
 }  // namespace
@@ -66,23 +95,7 @@ std::vector<Advice> window_advice(const HeatStep& step, const Grade& grade, Temp
     return advice;
   }
   if (step.at) advice.push_back(of_temperature(step, *window, grade, unit));
-  if (step.hold && window->hold_least && *step.hold < *window->hold_least) {
-    advice.push_back(of_window(*window, true, "A hold of " + tangmark::to_text(*step.hold) +
-                                                  " is shorter than the published " +
-                                                  tangmark::to_text(*window->hold_least) + "."));
-  }
-  if (step.hold && window->hold_most && *step.hold > *window->hold_most) {
-    advice.push_back(of_window(*window, true, "A hold of " + tangmark::to_text(*step.hold) +
-                                                  " is longer than the published " +
-                                                  tangmark::to_text(*window->hold_most) + "."));
-  }
-  if (step.fall_per_hour && window->most_fall_per_hour &&
-      *step.fall_per_hour > *window->most_fall_per_hour) {
-    advice.push_back(of_window(*window, true,
-                               "Cooling by " + degrees(*step.fall_per_hour, unit) +
-                                   " an hour is faster than the published " +
-                                   degrees(*window->most_fall_per_hour, unit) + " an hour."));
-  }
+  for (Advice& one : of_times(step, *window, unit)) advice.push_back(std::move(one));
   if (!window->note.empty()) {
     advice.push_back(of_window(*window, false, "The sheet adds: " + window->note + "."));
   }

@@ -5,7 +5,7 @@
 #include "db/store/hardness_record.h"
 #include "domain/steel/analysis_check.h"
 #include "domain/steel/figure_text.h"
-#include "domain/steel/temper_hardness.h"
+#include "domain/steel/temper_table.h"
 
 namespace tangmark::desk {
 namespace {
@@ -33,42 +33,74 @@ std::string window_words(const Sight& sight, const steel::HeatTreatWindow& windo
   return window.low == window.high ? low : low + " to " + whole(sight, window.high);
 }
 
+std::string fall_words(const Sight& sight, TemperatureDifference fall) {
+  const bool fahrenheit = sight.settings.temperature_unit == TemperatureUnit::fahrenheit;
+  return steel::rounded_text(fahrenheit ? fall.kelvins() * 1.8 : fall.kelvins(), 0) +
+         (fahrenheit ? " °F" : " °C");
+}
+
+std::string hold_words(const steel::HeatTreatWindow& window) {
+  if (window.hold_least && window.hold_most)
+    return " for " + to_text(*window.hold_least) + " to " + to_text(*window.hold_most);
+  if (window.hold_least) return " for at least " + to_text(*window.hold_least);
+  if (window.hold_most) return " for at most " + to_text(*window.hold_most);
+  return {};
+}
+
 Section windows_section(const Sight& sight, const steel::Grade& grade) {
   Section section;
-  section.title = "Heat treatment as published";
+  section.title = "Heat treatment";
   for (const steel::HeatTreatWindow& window : grade.windows) {
     std::string line = sentence_case(window.operation) + ": " + window_words(sight, window);
+    line += hold_words(window);
     if (!window.cooling.empty()) line += ", then " + window.cooling;
+    if (window.most_fall_per_hour)
+      line += ", by no more than " + fall_words(sight, *window.most_fall_per_hour) + " an hour" +
+              (window.slow_until ? " to " + whole(sight, *window.slow_until) : std::string());
     line += ".";
     if (!window.note.empty()) line += " " + sentence_case(window.note) + ".";
     section.paragraphs.push_back(line + " Source: " + window.source + ".");
   }
+  if (grade.windows.empty()) section.paragraphs = {"No window of this grade is on file."};
+  section.offers = {{"Enter a window", OpenForm{"add_window", {{"grade", grade.name}}}, "", ""}};
   return section;
 }
 
-Section tempers_section(const Sight& sight, const steel::Grade& grade) {
+std::string points(const steel::RockwellC& hardness) {
+  return steel::rounded_text(hardness.points, 1);
+}
+
+Section temper_section(const Sight& sight, const steel::TemperTable& table) {
   Section section;
-  section.title = "Hardness after a temper, as published";
-  section.table.columns = {{"Temper", Align::right}, {"HRC", Align::right}, {"Source"}};
-  for (const steel::TemperTable& table : steel::temper_tables()) {
-    if (steel::lower(table.grade) != steel::lower(grade.name)) continue;
-    for (const steel::TemperRow& row : table.rows)
-      section.table.rows.push_back(
-          {{whole(sight, row.temper), steel::rounded_text(row.hardness.points, 1), row.source},
-           false,
-           {}});
-  }
+  section.title = "Hardness after a temper";
+  section.paragraphs = {
+      sentence_case(steel::conditions_of(table, sight.settings.temperature_unit)) +
+      ". Source: " + table.source + "."};
+  section.table.columns = {{"Temper", Align::right}, {"HRC", Align::right}, {""}};
+  if (table.as_quenched)
+    section.table.rows.push_back({{"none", points(*table.as_quenched), "off the quench"}, false, {}});
+  for (const steel::TemperRow& row : table.rows)
+    section.table.rows.push_back(
+        {{whole(sight, row.temper), points(row.hardness), row.source}, false, {}});
+  return section;
+}
+
+Section expected_section(const Sight& sight, const steel::Grade& grade) {
+  Section section;
+  section.title = "What to expect";
   for (const db::KilnBias& bias : db::biases_of(db::hardness_records(sight.shop, grade.name)))
     section.paragraphs.push_back(db::bias_sentence(bias));
-  if (section.table.rows.empty()) {
-    section.paragraphs = {
-        "No published temper table of this grade is on file, so no hardness is foretold. "
-        "Measure a coupon."};
-    return section;
+  if (grade.tempers.empty()) {
+    section.paragraphs.push_back(
+        "No temper table of this grade is on file, so no hardness is foretold. Measure a coupon, "
+        "or enter a table with its source.");
+  } else {
+    section.offers = {{"What hardness to expect",
+                       OpenForm{"desk.calc", {{"calculation", "expect"}, {"grade", grade.name}}},
+                       "", ""}};
   }
-  section.offers = {{"What hardness to expect",
-                     OpenForm{"desk.calc", {{"calculation", "expect"}, {"grade", grade.name}}}, "",
-                     ""}};
+  section.offers.push_back(
+      {"Enter a temper table", OpenForm{"add_temper_table", {{"grade", grade.name}}}, "", ""});
   return section;
 }
 
@@ -94,7 +126,9 @@ PlaceView grade_view(const Sight& sight, const steel::Grade& grade) {
   view.sheet.under = grade.designation;
   for (const std::string& other : grade.also) view.sheet.under += ", also " + other;
   view.sheet.sections = {limits_section(grade), windows_section(sight, grade),
-                         tempers_section(sight, grade)};
+                         expected_section(sight, grade)};
+  for (const steel::TemperTable& table : grade.tempers)
+    view.sheet.sections.push_back(temper_section(sight, table));
   return view;
 }
 

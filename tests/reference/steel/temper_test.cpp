@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
+#include "domain/steel/grade.h"
 #include "domain/steel/temper_hardness.h"
 #include "domain/steel/temper_parameter.h"
 
@@ -20,9 +21,15 @@ TemperSum sum(const std::vector<TemperStep>& steps, double c = 20) {
   return temper_sum(steps, c).value();
 }
 
+const Grade& named(const char* name) {
+  const Grade* found = GradeBook::published().find(name);
+  REQUIRE(found);
+  return *found;
+}
+
 void check_in_band(const char* grade, const std::vector<TemperStep>& steps, double hrc) {
   CAPTURE(grade, steps.front().at.in_fahrenheit(), hrc);
-  const auto expected = expected_hardness(grade, steps);
+  const auto expected = expected_hardness(named(grade), steps);
   REQUIRE(expected);
   CHECK(expected->low.points <= hrc);
   CHECK(expected->high.points >= hrc);
@@ -97,8 +104,8 @@ TEST_CASE("the second O1 table lies in the expected band") {
 
 // Source: a third distributor's O1 sheet, which is not in our tables: 350 to 500 F gives 57 to 62 HRC.
 TEST_CASE("a third O1 sheet's range meets the expected bands") {
-  const auto top = expected_hardness("O1", {fahrenheit(350, 2h)}).value();
-  const auto bottom = expected_hardness("O1", {fahrenheit(500, 2h)}).value();
+  const auto top = expected_hardness(named("O1"), {fahrenheit(350, 2h)}).value();
+  const auto bottom = expected_hardness(named("O1"), {fahrenheit(500, 2h)}).value();
   CHECK(top.low.points <= 62);
   CHECK(top.high.points >= 62);
   CHECK(bottom.low.points <= 58);
@@ -131,8 +138,8 @@ TEST_CASE("the W2, A2 and 440C tables lie in the expected bands") {
 }
 
 TEST_CASE("tempers outside a published table are refused, not stretched") {
-  CHECK_FALSE(expected_hardness("O1", {fahrenheit(250, 1h)}).ok());
-  CHECK_FALSE(expected_hardness("O1", {fahrenheit(1300, 2h)}).ok());
-  CHECK_FALSE(expected_hardness("440C", {fahrenheit(1000, 1h)}).ok());
-  CHECK_FALSE(expected_hardness("15N20", {fahrenheit(400, 2h)}).ok());
+  CHECK_FALSE(expected_hardness(named("O1"), {fahrenheit(250, 1h)}).ok());
+  CHECK_FALSE(expected_hardness(named("O1"), {fahrenheit(1300, 2h)}).ok());
+  CHECK_FALSE(expected_hardness(named("440C"), {fahrenheit(1000, 1h)}).ok());
+  CHECK_FALSE(expected_hardness(named("15N20"), {fahrenheit(400, 2h)}).ok());
 }

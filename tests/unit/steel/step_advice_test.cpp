@@ -143,7 +143,7 @@ TEST_CASE("a step that can hurt says so and defers to the safety sheet") {
 
 TEST_CASE("measured blades show a shop's bias against the tables") {
   const auto expected =
-      expected_hardness("O1", {{Temperature::fahrenheit(400), std::chrono::hours(2)}}).value();
+      expected_hardness(grade("O1").grade, {{Temperature::fahrenheit(400), std::chrono::hours(2)}}).value();
   const double middle = (expected.low.points + expected.high.points) / 2;
   const auto bias = hardness_bias({{expected, {middle + 1}},
                                    {expected, {middle + 2}},
@@ -153,4 +153,33 @@ TEST_CASE("measured blades show a shop's bias against the tables") {
   CHECK(bias->spread_points.value() == Approx(1));
   CHECK_FALSE(hardness_bias({}));
   CHECK_FALSE(hardness_bias({{expected, {middle}}})->spread_points);
+}
+
+TEST_CASE("a welding heat is set against where the steel begins to melt") {
+  const auto safe = welding_advice(step("forge-weld", 1150), grade("1084"), TemperatureUnit::celsius);
+  CHECK_FALSE(any_to_heed(safe));
+  CHECK_THAT(text_of(safe), Contains("% carbon steel begins to melt"));
+  const auto near = welding_advice(step("forge-weld", 1320), grade("1084"), TemperatureUnit::celsius);
+  CHECK(any_to_heed(near));
+  const auto above = welding_advice(step("forge", 1400), grade("1084"), TemperatureUnit::celsius);
+  CHECK_THAT(text_of(above), Contains("1400 °C is above where"));
+  CHECK(welding_advice(step("harden", 1150), grade("1084"), TemperatureUnit::celsius).empty());
+}
+
+TEST_CASE("layers that differ in carbon even out in the time the desk reckons") {
+  HeatStep weld = step("forge-weld", 1150);
+  weld.layer = Length::nanometres(200'000);
+  // l^2 / (pi^2 D) x ln(4 / (pi x 0.1)) at D 8.4e-11 m2/s is about two minutes.
+  CHECK_THAT(text_of(welding_advice(weld, grade("15N20"), TemperatureUnit::celsius)),
+             Contains("0.2 mm thick evens out to a tenth of its difference in about 2 min"));
+  weld.layer = Length::millimetres(30);
+  CHECK_THAT(text_of(welding_advice(weld, grade("15N20"), TemperatureUnit::celsius)),
+             Contains("more than a day"));
+}
+
+TEST_CASE("off the quench the desk says what its tables print") {
+  const auto advice = quench_advice(step("harden", 800), grade("O1"), TemperatureUnit::celsius);
+  CHECK_THAT(text_of(advice), Contains("Off the quench expect about"));
+  CHECK_THAT(text_of(quench_advice(step("harden", 800), grade("1084"), TemperatureUnit::celsius)),
+             !Contains("Off the quench"));
 }
