@@ -24,21 +24,26 @@ Instant instant_of(std::int64_t ms) {
   return Instant(std::chrono::floor<std::chrono::seconds>(milliseconds(ms)));
 }
 
-// What the maker says of the logger, the first time.
+// What the maker says of the logger, the first time or when guessing failed.
 struct Mapping {
   kiln::ShapeHints hints;
   std::optional<std::string> judged;  ///< head of the column that is judged
   bool anew = false;
+  /// Something is said of the columns, so what was settled before no longer holds.
+  bool maps() const { return anew || judged || hints != kiln::ShapeHints{}; }
 };
 
 Mapping read_mapping(Form& form) {
   Mapping mapping;
-  if (const auto unit = form.maybe_text("unit"))
-    mapping.hints.unit = *unit == "F" ? TemperatureUnit::fahrenheit : TemperatureUnit::celsius;
-  if (const auto dates = form.maybe_text("dates"))
-    mapping.hints.date_order = *dates == "day first"     ? kiln::DateOrder::day_first
-                               : *dates == "month first" ? kiln::DateOrder::month_first
-                                                         : kiln::DateOrder::year_first;
+  kiln::TypedMapping typed;
+  const std::pair<const char*, std::string kiln::TypedMapping::*> parts[] = {
+      {"unit", &kiln::TypedMapping::unit},         {"dates", &kiln::TypedMapping::dates},
+      {"separator", &kiln::TypedMapping::separator}, {"decimals", &kiln::TypedMapping::decimals},
+      {"counts", &kiln::TypedMapping::counts},     {"time", &kiln::TypedMapping::time},
+      {"date", &kiln::TypedMapping::date},         {"sensors", &kiln::TypedMapping::sensors},
+      {"zone", &kiln::TypedMapping::zone}};
+  for (const auto& [field, part] : parts) typed.*part = form.maybe_text(field).value_or("");
+  mapping.hints = form.take(kiln::read_hints(typed));
   mapping.judged = form.maybe_text("judged");
   mapping.anew = form.yes("anew");
   return mapping;
@@ -52,7 +57,10 @@ std::string sensor_names(const kiln::RecordShape& shape) {
 
 Problems at_file(const Problems& found) {
   Problems problems = found;
-  for (Problem& problem : problems) problem.field = "file, " + problem.field;
+  for (Problem& problem : problems) {
+    const bool names_a_column = problem.field == "time" || problem.field == "sensors";
+    if (!names_a_column) problem.field = "file, " + problem.field;
+  }
   return problems;
 }
 
@@ -71,12 +79,12 @@ Outcome<kiln::RecordShape> with_judged(kiln::RecordShape shape, const std::strin
 Outcome<kiln::KilnRecord> read_mapped(Work& work, kiln::KilnId kiln, Logger logger,
                                       const std::string& bytes, const Mapping& mapping) {
   const Zone& zone = work.settings().zone;
-  const auto known = mapping.anew ? std::nullopt : record_shape_of(work.shop(), kiln, logger);
-  if (known && !mapping.judged) {
+  const auto known = mapping.maps() ? std::nullopt : record_shape_of(work.shop(), kiln, logger);
+  if (known) {
     auto record = kiln::read_kiln_record(bytes, zone, *known);
     if (record) return record;
     Problems problems = at_file(record.problems());
-    problems.front().remedy += " If the logger now writes in another way, give anew=yes.";
+    problems.front().remedy += " If the logger now writes in another way, say so at \"anew\", or name its columns.";
     return problems;
   }
   auto record = kiln::read_kiln_record(bytes, zone, mapping.hints);
@@ -155,7 +163,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (!record) return record.problems();
   const auto judged = kiln::judge(*record, std::nullopt);
   if (!judged) return judged.problems();
-  const std::int64_t zero = zero_of(*record, *firing, work.settings().zone, began);
+  const std::int64_t zero =
+      zero_of(*record, *firing, kiln::zone_of(record->shape, work.settings().zone), began);
   const Instant from = instant_of(zero + record->ms.front()),
                 to = instant_of(zero + judged->end_ms);
   const Instant begun = firing->actual_start.value_or(firing->starts_at);
@@ -182,20 +191,41 @@ const Action attach_record{
       false, "no", "no"},
      {"began", "Its count began at", FieldKind::instant, false,
       "of a record without times of day; when the kiln was switched on when empty"},
+     {"time", "Column of times", FieldKind::text, false, "its head or its number, when not found"},
+     {"sensors", "Columns of temperatures", FieldKind::text, false,
+      "heads or numbers, the judged one first: 3,4"},
      {"unit",
       "Its degrees",
       FieldKind::choice,
       false,
-      "only the first time, when the record does not say",
+      "when the record does not say",
       "",
-      {"C", "F"}},
+      {"C", "F", "K"}},
      {"dates",
       "Its dates",
       FieldKind::choice,
       false,
-      "only the first time, when 03/04 may mean two days",
+      "when 03/04 may mean two days",
       "",
       {"year first", "day first", "month first"}},
+     {"date", "Column of dates", FieldKind::text, false, "when they stand apart from the times"},
+     {"counts",
+      "Its times count",
+      FieldKind::choice,
+      false,
+      "when a bare number or clock may be either",
+      "",
+      {"seconds", "minutes", "hours", "milliseconds", "time of day"}},
+     {"decimals", "Decimals after a", FieldKind::choice, false, "", "", {"point", "comma"}},
+     {"separator",
+      "Columns parted by",
+      FieldKind::choice,
+      false,
+      "",
+      "",
+      {"comma", "semicolon", "tab", "bar", "blanks"}},
+     {"zone", "Time zone of its clock", FieldKind::text, false,
+      "when it is not the shop's: Europe/London"},
      {"judged", "Sensor that is judged", FieldKind::text, false,
       "head of its column; the first when empty"},
      {"anew", "The logger writes in another way now", FieldKind::yes_no, false, "no", "no"}},

@@ -12,6 +12,7 @@
 namespace tangmark::db {
 namespace {
 
+constexpr double agrees_c = 0.5;
 constexpr auto usual_above = TemperatureDifference::celsius(10);
 constexpr auto usual_below = TemperatureDifference::celsius(-10);
 
@@ -79,6 +80,13 @@ std::string shown(Temperature t, TemperatureUnit unit) {
 
 using Sentences = std::vector<std::string>;
 
+// The correction of the judged sensor that stands in the controller's record.
+double standing_c(const FiringReport& report) {
+  for (const RecordCorrection& correction : report.records.front().corrections)
+    if (correction.sensor == 0) return correction.by.kelvins();
+  return 0;
+}
+
 void say_soak(const FiringReport& report, const Zone& zone, TemperatureUnit unit, Sentences& all) {
   const auto& judged = report.judgement;
   const std::string window =
@@ -113,24 +121,21 @@ void say_doors_and_gaps(const FiringReport& report, const Zone& zone, Temperatur
                   clock(gap.at_ms, zone) + ".");
 }
 
-// The drift is what is left after a correction that stands, so what is suggested takes both.
 void say_drift(const FiringReport& report, TemperatureUnit unit, Sentences& all) {
-  constexpr double agrees_c = 0.5;
   const double by = report.drift->mean_c;
   const std::string samples = std::to_string(report.drift->samples) + " samples in the window";
-  if (std::abs(by) < agrees_c) {
+  const auto suggested = suggested_correction(report);
+  if (!suggested) {
     all.push_back("Controller and check thermocouple agree within " + degrees(agrees_c, unit) +
                   " (" + samples + ").");
     return;
   }
-  double standing = 0;
-  for (const RecordCorrection& correction : report.records.front().corrections)
-    if (correction.sensor == 0) standing = correction.by.kelvins();
   all.push_back(fmt::format(
-      "The controller {} {} {} the check thermocouple ({}). To set its record right: "
-      "correct_record firing={} by=\"{} C\".",
-      standing != 0 ? "as corrected reads" : "read", degrees(std::abs(by), unit),
-      by < 0 ? "below" : "above", samples, report.firing.number, rounded_text(standing - by, 1)));
+      "The controller{} {} {} the check thermocouple ({}). Its record agrees with the check "
+      "thermocouple when it is set right by {}{}.",
+      standing_c(report) != 0 ? " as corrected reads" : " read", degrees(std::abs(by), unit),
+      by < 0 ? "below" : "above", samples, suggested->kelvins() < 0 ? "-" : "+",
+      degrees(std::abs(suggested->kelvins()), unit)));
 }
 
 void say_sensors(const FiringReport& report, TemperatureUnit unit, Sentences& all) {
@@ -178,6 +183,13 @@ Outcome<FiringReport> firing_report(const ShopFile& shop, std::string_view numbe
   if (both) report.drift = kiln::drift_of(report.records.front().record, record, report.window);
   for (ReportedBlade& blade : report.blades) judge_blade(record, blade);
   return report;
+}
+
+// The drift is what is left after a correction that stands, so what is suggested takes both.
+std::optional<TemperatureDifference> suggested_correction(const FiringReport& report) {
+  if (!report.drift || std::abs(report.drift->mean_c) < agrees_c) return std::nullopt;
+  const double tenths = std::round((standing_c(report) - report.drift->mean_c) * 10);
+  return TemperatureDifference::counts(static_cast<std::int64_t>(tenths) * 180);
 }
 
 std::vector<std::string> report_sentences(const FiringReport& report, const Zone& zone,

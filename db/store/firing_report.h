@@ -42,6 +42,11 @@ struct FiringReport {
 Outcome<FiringReport> firing_report(const ShopFile& shop, std::string_view number,
                                     std::string_view field);
 
+/// By how much the controller's record is to go up (down when below nought) so that it agrees with
+/// the check thermocouple, in tenths of a degree; it takes the place of a correction that stands.
+/// None without a drift, or when the two agree within half a degree.
+std::optional<TemperatureDifference> suggested_correction(const FiringReport& report);
+
 /// The report in sentences: the soak, ramps, overshoot, when the charge went in, sensors against
 /// each other, gaps, drift with the correction it suggests, and corrections applied.
 std::vector<std::string> report_sentences(const FiringReport& report, const Zone& zone,

@@ -30,7 +30,7 @@ Outcome<KilnRecord> read_as(std::string_view text, const Zone& zone, RecognisedS
   record.assumptions = std::move(known.assumptions);
   record.readings.resize(record.shape.sensors.size());
   Keep keep(record);
-  RecordReader reader(record.shape, known.head_lines, zone, keep);
+  RecordReader reader(record.shape, known.head_lines, zone_of(record.shape, zone), keep);
   reader.feed(text);
   auto remarks = reader.finish();
   if (!remarks) return remarks.problems();

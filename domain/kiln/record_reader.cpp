@@ -81,11 +81,13 @@ bool RecordReader::take_line(std::string_view line) {
   if (line.empty() || line.front() < '-' || line.front() == '/') {
     if (says_nothing(line)) return true;  // letters and digits never begin a comment
   }
+  const bool blanks = shape_.separator == ' ';
   const std::string_view whole = line;
   std::fill(readings_.begin(), readings_.end(), std::nullopt);
   time_cell_ = date_cell_ = {};
   std::size_t column = 0;
   while (true) {
+    if (blanks) line.remove_prefix(std::min(line.find_first_not_of(' '), line.size()));
     std::size_t end = 0;
     bool quoted = false;
     for (; end < line.size() && (quoted || line[end] != shape_.separator); ++end) {

@@ -5,108 +5,19 @@
 
 #include "domain/kiln/record_cell.h"
 #include "domain/kiln/record_heads.h"
+#include "domain/kiln/record_layout.h"
 #include "domain/kiln/record_time.h"
 
 namespace tangmark::kiln {
 namespace {
-
-constexpr std::size_t lines_looked_at = 400;
-
-std::vector<std::string_view> lines_of(std::string_view text) {
-  if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
-  std::vector<std::string_view> lines;
-  while (!text.empty() && lines.size() < lines_looked_at) {
-    const std::size_t end = std::min(text.find('\n'), text.size());
-    std::string_view line = text.substr(0, end);
-    if (line.ends_with('\r')) line.remove_suffix(1);
-    lines.push_back(line);
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return lines;
-}
-
-bool is_reading(std::string_view cell, char point) {
-  return read_reading(cell, TemperatureUnit::celsius, point).kind == CellKind::reading;
-}
-
-bool is_number(std::string_view cell, char point) {
-  cell = bare_cell(cell);
-  return take_decimal(cell, point) && cell.empty();
-}
-
-// A row of samples has a time or a number in front and a reading behind it.
-bool is_sample_row(const std::vector<std::string_view>& cells, char point) {
-  std::size_t at = 0;
-  while (at < cells.size() && !read_written_time(cells[at]) && !is_number(cells[at], point)) ++at;
-  for (++at; at < cells.size(); ++at) {
-    if (is_reading(cells[at], point)) return true;
-  }
-  return false;
-}
-
-struct Way {
-  char separator;
-  char point;
-  std::size_t rows = 0;
-  std::size_t width = 0;
-};
-
-// How many of the first lines are rows of samples when cut this way.
-Way tried(const std::vector<std::string_view>& lines, char separator, char point) {
-  Way way{separator, point};
-  for (const std::string_view line : lines) {
-    if (says_nothing(line)) continue;
-    const auto cells = cells_of(line, separator);
-    if (cells.size() < 2 || !is_sample_row(cells, point)) continue;
-    ++way.rows;
-    way.width = std::max(way.width, cells.size());
-  }
-  return way;
-}
-
-std::optional<Way> best_way(const std::vector<std::string_view>& lines) {
-  std::optional<Way> best;
-  // In the order in which a tie is settled; a decimal comma cannot stand with a separating comma.
-  for (const auto& [separator, point] : std::vector<std::pair<char, char>>{
-           {';', '.'}, {';', ','}, {'\t', '.'}, {'\t', ','}, {'|', '.'}, {',', '.'}}) {
-    const Way way = tried(lines, separator, point);
-    if (way.rows > 0 && (!best || way.rows > best->rows)) best = way;
-  }
-  return best;
-}
-
-// Where the samples begin, the heads above them, and a few rows to look at.
-struct Layout {
-  std::int64_t head_lines = 0;
-  std::vector<std::string_view> heads;
-  std::vector<std::vector<std::string_view>> rows;
-};
-
-Layout layout_of(const std::vector<std::string_view>& lines, const Way& way) {
-  Layout layout;
-  for (std::size_t i = 0; i < lines.size() && layout.rows.size() < 50; ++i) {
-    std::string_view line = lines[i];
-    auto cells = cells_of(line, way.separator);
-    const bool row = !says_nothing(line) && cells.size() >= 2 && is_sample_row(cells, way.point);
-    if (row) layout.rows.push_back(std::move(cells));
-    if (row || !layout.rows.empty()) continue;
-    layout.head_lines = static_cast<std::int64_t>(i) + 1;
-    // Heads may stand in a comment line; the last line wide enough counts.
-    while (!line.empty() && (line.front() == '#' || line.front() == '/' || line.front() == ' ')) {
-      line.remove_prefix(1);
-    }
-    auto heads = cells_of(line, way.separator);
-    if (heads.size() >= 2) layout.heads = std::move(heads);
-  }
-  return layout;
-}
 
 Problem dates_mean_two_days() {
   return {"date", "The dates of this record may mean the day or the month first.",
           "Say which for this kiln, or export dates as 2026-11-25."};
 }
 
-Outcome<DateOrder> date_order_of(const Layout& layout, std::size_t column, const ShapeHints& hints) {
+Outcome<DateOrder> date_order_of(const RecordLayout& layout, std::size_t column,
+                                 const ShapeHints& hints) {
   bool ambiguous = false;
   for (const auto& row : layout.rows) {
     const auto written = column < row.size() ? read_written_time(row[column]) : std::nullopt;
@@ -123,19 +34,28 @@ Outcome<DateOrder> date_order_of(const Layout& layout, std::size_t column, const
 
 class Recognition {
  public:
-  Recognition(const Way& way, Layout layout, const ShapeHints& hints)
-      : layout_(std::move(layout)), hints_(hints) {
-    found_.shape.separator = way.separator;
-    found_.shape.point = way.point;
+  Recognition(const RecordCut& cut, RecordLayout layout, NamedColumns named,
+              const ShapeHints& hints)
+      : layout_(std::move(layout)), named_(std::move(named)), hints_(hints) {
+    found_.shape.separator = cut.separator;
+    found_.shape.point = cut.point;
+    found_.shape.zone = hints.zone;
     found_.head_lines = layout_.head_lines;
-    for (std::size_t i = 0; i < way.width; ++i) {
+    std::size_t width = cut.width;
+    for (const auto& row : layout_.rows) width = std::max(width, row.size());
+    for (std::size_t i = 0; i < width; ++i) {
       heads_.push_back(read_head(i < layout_.heads.size() ? layout_.heads[i] : ""));
     }
   }
 
   Outcome<RecognisedShape> run() {
-    if (auto refused = find_time()) return *refused;
-    find_sensors();
+    if (auto refused = named_.time ? settle_named() : find_time()) return *refused;
+    settle_counts();
+    if (named_.sensors.empty()) {
+      find_sensors();
+    } else {
+      for (const std::size_t column : named_.sensors) add_sensor(column);
+    }
     if (found_.shape.sensors.empty()) {
       return Problem{"record", "No column of temperatures was found in this record.",
                      "Export the time and at least one sensor."};
@@ -152,14 +72,35 @@ class Recognition {
     return read_written_time(cell(0, column));
   }
 
+  // A column of times that was named is one, whatever its head says.
+  std::optional<Problem> settle_named() {
+    const std::size_t column = *named_.time;
+    if (time_at(column)) return settle_written(column, named_.date);
+    if (column < heads_.size() && is_number(cell(0, column))) return settle_number(column);
+    return Problem{"time", "\"" + std::string(bare_cell(cell(0, column))) + "\" in the column of "
+                   "times is no time.", "Name another column."};
+  }
+
+  // What the maker says of the count outranks what the first row looks like.
+  void settle_counts() {
+    if (hints_.clock) found_.shape.clock = *hints_.clock;
+    if (hints_.elapsed_unit) found_.shape.elapsed_unit = *hints_.elapsed_unit;
+  }
+
+  bool is_number(std::string_view text) const {
+    text = bare_cell(text);
+    return take_decimal(text, found_.shape.point) && text.empty();
+  }
+
   std::optional<Problem> find_time() {
     std::optional<std::size_t> clock, date, number;
     for (std::size_t i = 0; i < heads_.size(); ++i) {
       const auto written = time_at(i);
       if (written && written->has_clock && !clock) clock = i;
       if (written && written->has_date && !written->has_clock && !date) date = i;
+      if (named_.date) date = named_.date;
       const bool counts = heads_[i].role == HeadRole::time || heads_[i].role == HeadRole::unknown;
-      if (!written && counts && is_number(cell(0, i), found_.shape.point)) {
+      if (!written && counts && is_number(cell(0, i))) {
         const bool better = !number || (heads_[i].role == HeadRole::time &&
                                         heads_[*number].role != HeadRole::time);
         if (better) number = i;
@@ -176,7 +117,8 @@ class Recognition {
     const WrittenTime written = *time_at(column);
     shape.time_column = column;
     if (!written.has_date && date) shape.date_column = date;
-    if (written.has_date || date) {
+    const bool says_elapsed = hints_.clock == RecordClock::elapsed;
+    if (!says_elapsed && (written.has_date || date)) {
       const auto order = date_order_of(layout_, written.has_date ? column : *date, hints_);
       if (!order) return order.problem();
       shape.date_order = *order;
@@ -230,9 +172,32 @@ class Recognition {
     for (std::size_t i = 0; i < heads_.size(); ++i) {
       if (i == found_.shape.time_column || i == found_.shape.date_column) continue;
       if (heads_[i].role == HeadRole::other || heads_[i].role == HeadRole::time) continue;
-      if (!reads_as_sensor(i)) continue;
-      found_.shape.sensors.push_back({i, name_of(i), unit_of(i)});
+      if (heads_[i].role == HeadRole::unknown && counts_rows(i)) continue;
+      if (reads_as_sensor(i)) add_sensor(i);
     }
+  }
+
+  void add_sensor(std::size_t column) {
+    const bool twice = std::any_of(found_.shape.sensors.begin(), found_.shape.sensors.end(),
+                                   [&](const auto& known) { return known.column == column; });
+    if (!twice && column != found_.shape.time_column && column != found_.shape.date_column)
+      found_.shape.sensors.push_back({column, name_of(column), unit_of(column)});
+  }
+
+  // A number in front of the times that grows by one with each row is the row's.
+  bool counts_rows(std::size_t column) const {
+    if (column > found_.shape.time_column || layout_.rows.size() < 3) return false;
+    for (std::size_t row = 0; row + 1 < layout_.rows.size(); ++row) {
+      const auto whole = [&](std::size_t of) {
+        std::string_view text = bare_cell(cell(of, column));
+        const auto figure = take_decimal(text, found_.shape.point);
+        return figure && text.empty() && figure->decimals == 0 ? std::optional(figure->digits)
+                                                               : std::nullopt;
+      };
+      const auto here = whole(row), next = whole(row + 1);
+      if (!here || !next || *next != *here + 1) return false;
+    }
+    return true;
   }
 
   bool reads_as_sensor(std::size_t column) const {
@@ -253,8 +218,8 @@ class Recognition {
   }
 
   TemperatureUnit unit_of(std::size_t column) {
-    if (heads_[column].unit) return *heads_[column].unit;
     if (hints_.unit) return *hints_.unit;
+    if (column < heads_.size() && heads_[column].unit) return *heads_[column].unit;
     if (const auto unit = unit_in_cells(column)) return *unit;
     assume("Neither head nor cells of " + name_of(column) +
            " name a unit of temperature, so C was taken.");
@@ -275,7 +240,8 @@ class Recognition {
 
   void assume(std::string sentence) { found_.assumptions.push_back(std::move(sentence)); }
 
-  Layout layout_;
+  RecordLayout layout_;
+  NamedColumns named_;
   ShapeHints hints_;
   std::vector<Head> heads_;
   RecognisedShape found_;
@@ -291,32 +257,26 @@ Outcome<RecognisedShape> recognise_shape(std::string_view beginning, const Shape
     return Problem{"record", "This is not plain text.",
                    "Export the record as CSV in UTF-8."};
   }
-  const auto lines = lines_of(beginning);
-  const auto way = best_way(lines);
-  if (!way) {
+  const auto lines = first_lines(beginning);
+  const auto cut = best_cut(lines, hints);
+  if (!cut) {
     return Problem{"record", "No line of this record holds a time and a temperature.",
-                   "Export CSV with one sample a line: a time and a temperature."};
+                   "Export CSV with one sample a line: a time and a temperature; or say how it is "
+                   "to be read."};
   }
-  return Recognition(*way, layout_of(lines, *way), hints).run();
+  auto named = named_columns(lines, cut->separator, hints);
+  if (!named) return named.problems();
+  RecordLayout layout = layout_of(lines, *cut, *named);
+  if (layout.rows.empty()) {
+    return Problem{named->time ? "time" : "sensors",
+                   "No line has a time and a temperature in the columns that were named.",
+                   "Look at the first rows again, and name other columns."};
+  }
+  return Recognition(*cut, std::move(layout), *std::move(named), hints).run();
 }
 
-std::vector<std::string_view> cells_of(std::string_view line, char separator) {
-  std::vector<std::string_view> cells;
-  std::size_t start = 0;
-  bool quoted = false;
-  for (std::size_t i = 0; i < line.size(); ++i) {
-    if (line[i] == '"') quoted = !quoted;
-    if (line[i] != separator || quoted) continue;
-    cells.push_back(line.substr(start, i - start));
-    start = i + 1;
-  }
-  cells.push_back(line.substr(start));
-  return cells;
-}
-
-bool says_nothing(std::string_view line) {
-  const std::string_view text = bare_cell(line);
-  return text.empty() || text.front() == '#' || text.starts_with("//");
+Zone zone_of(const RecordShape& shape, const Zone& shop) {
+  return shape.zone.empty() ? shop : Zone::of(shape.zone).value_or(shop);
 }
 
 }  // namespace tangmark::kiln

@@ -14,7 +14,8 @@ using Words = std::vector<std::pair<E, std::string_view>>;
 
 const Words<char>& marks() {
   static const Words<char> words = {
-      {',', "comma"}, {';', "semicolon"}, {'\t', "tab"}, {'|', "bar"}, {'.', "point"}};
+      {',', "comma"}, {';', "semicolon"}, {'\t', "tab"},
+      {'|', "bar"},   {' ', "blanks"},    {'.', "point"}};
   return words;
 }
 const Words<RecordClock>& clocks() {
@@ -95,6 +96,10 @@ bool read_entry(std::string_view key, std::string_view value, RecordShape& shape
   if (key == "time") return read_column(value, shape.time_column);
   if (key == "date") return read_column(value, shape.date_column.emplace());
   if (key == "sensors") return read_sensors(value, shape.sensors);
+  if (key == "zone") {
+    shape.zone = value;
+    return Zone::of(value).ok();
+  }
   return false;
 }
 
@@ -108,6 +113,7 @@ std::string shape_to_stored(const RecordShape& shape) {
                      ";dates=" + word_of(date_orders(), shape.date_order) +
                      ";time=" + std::to_string(shape.time_column);
   if (shape.date_column) text += ";date=" + std::to_string(*shape.date_column);
+  if (!shape.zone.empty()) text += ";zone=" + shape.zone;
   text += ";sensors=";
   for (std::size_t i = 0; i < shape.sensors.size(); ++i) {
     const SensorColumn& sensor = shape.sensors[i];
@@ -131,7 +137,8 @@ Outcome<RecordShape> shape_from_stored(std::string_view text, std::string_view f
                      "Attach a record again, so that its shape is recognised anew."};
     }
   }
-  if (shape.sensors.empty() || shape.separator == shape.point) {
+  const bool cuts_decimals = shape.separator == shape.point && shape.point != ',';
+  if (shape.sensors.empty() || cuts_decimals) {
     return Problem{std::string(field), "The kept shape of this kiln's records is not whole.",
                    "Attach a record again, so that its shape is recognised anew."};
   }

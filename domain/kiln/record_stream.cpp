@@ -75,6 +75,7 @@ bool RecordStream::begin() {
     return false;
   }
   recognised_ = *std::move(shape);
+  zone_ = zone_of(recognised_->shape, zone_);
   reader_.emplace(recognised_->shape, recognised_->head_lines, zone_, judge_);
   const bool good = reader_->feed(beginning_);
   beginning_ = {};

@@ -280,6 +280,8 @@ std::optional<CalendarDate> RecordTimes::date_of(const WrittenTime& written) con
     month = shape_.date_order == DateOrder::month_first ? written.first : written.second;
     day = shape_.date_order == DateOrder::month_first ? written.second : written.first;
   }
+  constexpr std::int64_t century = 2000;
+  if (!written.year_leads && year < 100) year += century;  // "25.11.26": no logger is older
   if (year < 1970 || year > 2200) return std::nullopt;
   const CalendarDate date = date::year(static_cast<int>(year)) /
                             date::month(static_cast<unsigned>(month)) /

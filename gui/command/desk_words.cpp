@@ -101,6 +101,14 @@ std::vector<Word> desk_words() {
            1,
            {{"window", "LOW..HIGH", "the soak's window, such as 790C..815C"},
             {"zone", "Z", "IANA zone of its wall clock"},
+            {"time", "COLUMN", "column of times, by head or number, when it is not found"},
+            {"date", "COLUMN", "column of dates, when they stand apart"},
+            {"sensors", "COLUMNS", "columns of temperatures with commas, the judged one first"},
+            {"unit", "C|F|K", "its degrees"},
+            {"decimals", "WORD", "point or comma"},
+            {"separator", "WORD", "comma, semicolon, tab, bar or blanks"},
+            {"dates", "WORDS", "\"day first\", \"month first\" or \"year first\""},
+            {"counts", "WORDS", "seconds, minutes, hours, milliseconds or \"time of day\""},
             json},
            kiln_record}};
 }

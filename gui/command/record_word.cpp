@@ -25,14 +25,29 @@ Outcome<std::optional<kiln::SoakWindow>> window_of(const Call& call) {
   return std::optional(kiln::SoakWindow{*low, *high});
 }
 
+// How its columns are to be read, where that is said.
+Outcome<kiln::ShapeHints> hints_of(const Call& call) {
+  kiln::TypedMapping typed;
+  typed.time = call.option("time").value_or("");
+  typed.date = call.option("date").value_or("");
+  typed.sensors = call.option("sensors").value_or("");
+  typed.unit = call.option("unit").value_or("");
+  typed.decimals = call.option("decimals").value_or("");
+  typed.separator = call.option("separator").value_or("");
+  typed.dates = call.option("dates").value_or("");
+  typed.counts = call.option("counts").value_or("");
+  return kiln::read_hints(typed);
+}
+
 // A record of any length goes by in pieces.
 Outcome<kiln::JudgedRecord> judge_file(const std::string& path, const Zone& zone,
-                                       const std::optional<kiln::SoakWindow>& window) {
+                                       const std::optional<kiln::SoakWindow>& window,
+                                       const kiln::ShapeHints& hints) {
   std::error_code error;
   std::ifstream file(path, std::ios::binary);
   if (!std::filesystem::is_regular_file(path, error) || !file)
     return Problem{path, "There is no file " + path + " that can be read.", "Check the name."};
-  kiln::RecordStream stream(window, zone);
+  kiln::RecordStream stream(window, zone, hints);
   std::string piece(1 << 18, '\0');
   while (file) {
     file.read(piece.data(), static_cast<std::streamsize>(piece.size()));
@@ -49,7 +64,9 @@ Exit kiln_record(const Call& call) {
   const auto zone = Zone::of(call.option("zone").value_or("Etc/UTC"), "--zone");
   if (!window) return refused(call, window.problems());
   if (!zone) return refused(call, zone.problems());
-  const auto judged = judge_file(call.words[0], *zone, *window);
+  const auto hints = hints_of(call);
+  if (!hints) return refused(call, hints.problems());
+  const auto judged = judge_file(call.words[0], *zone, *window, *hints);
   if (!judged) return refused(call, judged.problems());
   const Json json = json_of(steel::DeskValue(kiln::record_answer(*judged, *zone)));
   if (call.has("json")) {

@@ -97,6 +97,38 @@ Section table_section(const std::string& name, const DeskValue::List& list) {
   return section;
 }
 
+// A problem names keys as the terminal does; here they are the labels of the form.
+std::string in_labels(std::string text, const DeskCalculation& calculation) {
+  for (const steel::DeskKey& key : calculation.keys) {
+    if (key.name.find('_') == std::string::npos) continue;  // a word of the trade as it stands
+    const std::string label = "\"" + named(key.name).label + "\"";
+    for (std::size_t at = 0; (at = text.find(key.name, at)) != std::string::npos;
+         at += label.size())
+      text.replace(at, key.name.size(), label);
+  }
+  return text;
+}
+
+Problems in_labels(Problems problems, const DeskCalculation& calculation) {
+  for (Problem& problem : problems) {
+    problem.sentence = in_labels(std::move(problem.sentence), calculation);
+    problem.remedy = in_labels(std::move(problem.remedy), calculation);
+  }
+  return problems;
+}
+
+// "Carbon 1.0 weight %, Temperature 800 °C": what was typed, as the form calls it.
+std::string asked_words(const Typed& keys) {
+  std::string words;
+  for (const auto& [key, value] : keys) {
+    const Named label = named(key);
+    const bool bare = value.find_first_not_of("0123456789.-") == std::string::npos;
+    words += (words.empty() ? "" : ", ") + label.label + " " + value +
+             (bare && !label.unit.empty() ? " " + label.unit : std::string());
+  }
+  return words;
+}
+
 Typed kept(const Typed& typed) {
   Typed keys = typed;
   std::erase_if(keys, [](const auto& pair) {
@@ -158,13 +190,14 @@ Outcome<Sheet> calculation_sheet(const Sight& sight, const Typed& typed) {
   keys.erase("calculation");
   const std::vector<std::pair<std::string, std::string>> pairs(keys.begin(), keys.end());
   const auto answer = steel::run_desk_calculation(name, pairs, db::grade_book(sight.shop));
-  if (!answer) return answer.problems();
-  const DeskCalculation& calculation = *steel::find_desk_calculation(name);
+  const DeskCalculation* known = steel::find_desk_calculation(name);
+  if (!known) return answer.problems();
+  const DeskCalculation& calculation = *known;
+  if (!answer) return in_labels(answer.problems(), calculation);
   Section facts;
   Sheet sheet;
   sheet.title = sentence_case(calculation.answers);
-  for (const auto& [key, value] : pairs)
-    sheet.under += (sheet.under.empty() ? "" : ", ") + key + " " + value;
+  sheet.under = asked_words(keys);
   std::vector<Section> tables;
   for (const auto& [field, value] : answer->fields) {
     if (is_table(value)) {

@@ -18,6 +18,7 @@
 #include "gui/desk/papers.h"
 #include "gui/desk/questions_desk.h"
 #include "gui/desk/quote_desk.h"
+#include "gui/desk/record_desk.h"
 #include "gui/desk/shop_desk.h"
 #include "gui/desk/sight.h"
 #include "gui/desk/steel_desk.h"
@@ -41,6 +42,7 @@ struct Desk::Inside {
   std::optional<Sheet> answer;  // of the question asked last, until it is put away
   std::optional<Sheet>
       worked_out;       // on the steel desk last, until something else is looked at there
+  std::optional<LookedAtRecord> previewed;  // until it is attached or another is looked at
   std::string quoting;  // commission on the quote desk; empty when it is left
   std::map<std::string, PromiseView> promises;  // as counted last, by commission
 
@@ -133,7 +135,14 @@ PlaceView Desk::view(Place place, const std::string& id) const {
       return view;
     }
     case Place::blades: return blade_view(sight, id);
-    case Place::kiln: return kiln_view(sight, id, inside_->proposal);
+    case Place::kiln: {
+      PlaceView view = kiln_view(sight, id, inside_->proposal);
+      if (inside_->previewed && inside_->previewed->firing == id) {
+        const std::vector<Section>& shown = inside_->previewed->sections;
+        view.sheet.sections.insert(view.sheet.sections.begin(), shown.begin(), shown.end());
+      }
+      return view;
+    }
     case Place::certificates: return certificate_view(sight, id);
     case Place::shop: return shop_view(sight, id);
   }
@@ -146,6 +155,7 @@ Form Desk::form(const std::string& action, const Typed& filled) const {
     return question_form(inside_->sight(), question == filled.end() ? "" : question->second, filled);
   }
   if (action == "desk.calc") return calculation_form(filled);
+  if (action == "desk.record") return record_form(inside_->sight(), filled);
   if (is_desk_form(action)) return desk_form(action, filled);
   if (action == "tell_delay") return form_of(action, inside_->sight(), with_letter(inside_->sight(), filled));
   Form form = form_of(action, inside_->sight(), filled);
@@ -164,10 +174,17 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
     inside_->worked_out = std::move(sheet).value();
     return Said{"", GoTo{Place::steel, "desk"}};
   }
+  if (action == "desk.record") {
+    auto preview = record_sheet(inside_->sight(), typed);
+    if (!preview) return preview.problems();
+    inside_->previewed = std::move(preview).value();
+    return Said{"", GoTo{Place::kiln, inside_->previewed->firing}};
+  }
   if (is_desk_form(action)) return desk_act(action, inside_->sight(), typed);
   const auto done = db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());
   if (!done) return in_window_words(done.problems());
   inside_->look_again();
+  if (action == "attach_record") inside_->previewed.reset();
   Said said;
   said.sentence = done_words(action, done->number);
   // What a quote was worked from stands on the quote desk, where there is room for it.
@@ -229,7 +246,9 @@ Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
     const auto done = db::perform(in.shop, take.action, db::Given(take.fields.begin(), take.fields.end()), now());
     if (!done) return done.problems();
     in.proposal.reset();
-    return std::variant<Said, Job>(Said{"The change is booked.", std::nullopt});
+    std::string sentence = "The change is booked.";
+    for (const std::string& warning : done->warnings) sentence += " " + warning;
+    return std::variant<Said, Job>(Said{std::move(sentence), std::nullopt});
   }
   if (work.name == "earlier" || work.name == "later") {
     const auto number = number_of(work.id);

@@ -5,6 +5,7 @@
 
 #include "db/listing/blade_rows.h"
 #include "db/store/firing_report.h"
+#include "domain/steel/figure_text.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/kiln_board_of.h"
 
@@ -68,6 +69,17 @@ Section proposal_section(const Sight& sight, const KilnProposal& proposal) {
   return section;
 }
 
+// What the drift against a check thermocouple suggests, for the maker to apply or to change.
+Typed correction_of(const Sight& sight, const std::string& number) {
+  Typed filled{{"firing", number}};
+  const auto report = db::firing_report(sight.shop, number, "firing");
+  const auto by = report ? db::suggested_correction(*report) : std::nullopt;
+  if (!by) return filled;
+  filled["by"] = steel::rounded_text(by->kelvins(), 1) + " C";
+  filled["why"] = "check thermocouple in firing " + number;
+  return filled;
+}
+
 Section firing_section(const Sight& sight, const db::FiringRow& firing) {
   const std::string number = std::to_string(firing.number);
   Section section;
@@ -91,8 +103,10 @@ Section firing_section(const Sight& sight, const db::FiringRow& firing) {
   if (db::has_record(sight.shop, firing.number)) {
     section.offers.push_back({"See its record", ShowDocument{"record", number}, "", ""});
     section.offers.push_back(
-        {"Set its record right", OpenForm{"correct_record", {{"firing", number}}}, "", ""});
+        {"Set its record right", OpenForm{"correct_record", correction_of(sight, number)}, "", ""});
   }
+  section.offers.push_back(
+      {"Look at a record first", OpenForm{"desk.record", {{"firing", number}}}, "", ""});
   section.offers.push_back({"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "", ""});
   return section;
 }

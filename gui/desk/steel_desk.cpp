@@ -5,7 +5,9 @@
 
 #include "db/listing/stock_rows.h"
 #include "gui/desk/cut_drawing.h"
+#include "db/store/billet_store.h"
 #include "db/store/grade_store.h"
+#include "db/store/step_advice_reader.h"
 #include "gui/desk/calc_desk.h"
 #include "gui/desk/family.h"
 #include "gui/desk/grade_sheet.h"
@@ -164,6 +166,20 @@ PlaceView piece_view(const Sight& sight, const db::PieceRow& piece) {
   return view;
 }
 
+// What the desk says about the last hot stage, each sentence with its source.
+Section heat_section(const Sight& sight, std::int64_t number) {
+  const auto billet = db::find_billet(sight.shop, number);
+  if (!billet) return {};
+  const auto stages = db::stages_of_billet(sight.shop, billet->id);
+  for (auto stage = stages.rbegin(); stage != stages.rend(); ++stage) {
+    auto advice =
+        db::advice_on(sight.shop, *billet, *stage, sight.settings.temperature_unit);
+    if (!advice.empty())
+      return advice_section("On stage " + std::to_string(stage->number), std::move(advice));
+  }
+  return {};
+}
+
 PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   const std::string number = std::to_string(billet.number);
   PlaceView view;
@@ -194,7 +210,7 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   }
   view.sheet.title = "Billet " + number;
   view.sheet.under = billet.name;
-  view.sheet.sections = {facts, stages};
+  view.sheet.sections = {facts, stages, heat_section(sight, billet.number)};
   view.picture = family_of(sight, {"billet", number});
   return view;
 }
@@ -207,7 +223,7 @@ PlaceView desk_view() {
       {{"What hardness to expect", OpenForm{"desk.calc", {{"calculation", "expect"}}}, "Enter", ""},
        {"Add a grade", OpenForm{"add_grade", {}}, "Ctrl Enter", ""}}};
   view.sheet.title = "Steel desk";
-  view.sheet.under = "The same computations as tangmark calc";
+  view.sheet.under = "Every answer with its source and where it is valid";
   view.sheet.sections = {calculations_section()};
   return view;
 }
