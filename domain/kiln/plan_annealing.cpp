@@ -10,9 +10,6 @@ namespace tangmark::kiln {
 namespace {
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-// A blade without a place weighs more than anything a plan may cost to have it.
-constexpr std::int64_t unplaced_mc = 1'000'000'000'000;
-
 // In shares of what a firing costs: by how much the estimate of a change may be too high, and by how
 // much a change may be too dear while it still spreads.
 constexpr double estimate_slack = 0.2;
@@ -123,6 +120,7 @@ void PlanAnnealing::weigh() {
   for (int b : table_.order()) firings += table_.batch(b).cost_mc;
   const auto count = std::max<std::int64_t>(1, static_cast<std::int64_t>(table_.order().size()));
   firing_mc_ = std::max({std::int64_t{1}, firings / count, table_.cost_mc() / (20 * count)});
+  slack_mc_ = part(estimate_slack, firing_mc_);
   fitting_.price_of_pushing(std::max<std::int64_t>(1, part(push_share, firing_mc_)));
 }
 
@@ -137,178 +135,6 @@ void PlanAnnealing::write_best() {
   best_pending_ = false;
   best_ = table_.plan();
   best_unplaced_ = unplaced_;
-}
-
-int PlanAnnealing::random_firing() {
-  return table_.order()[at(chance_.below(static_cast<int>(table_.order().size())))];
-}
-
-bool PlanAnnealing::take_out(Stretch s) {
-  for (int op = s.first; op <= s.second; ++op)
-    if (table_.batch_of(op) < 0 || !movable(op)) return false;
-  for (int op = s.first; op <= s.second; ++op) table_.leave(op);
-  taken_.push_back(s);
-  return true;
-}
-
-/// Any blade; one that is late rather than one that is not.
-int PlanAnnealing::random_blade() {
-  const int count = static_cast<int>(tables_.blades().size());
-  const int one = chance_.below(count);
-  if (chance_.one_in(2)) return one;
-  const int other = chance_.below(count);
-  auto lateness = [&](int b) {
-    const BladeFacts& facts = tables_.blade(b);
-    return facts.late_mc * std::max(0, table_.end_of(facts.first_op + facts.ops - 1) - facts.due);
-  };
-  return lateness(other) > lateness(one) ? other : one;
-}
-
-/// Some blades that have to do with each other: those that share a firing with the first.
-void PlanAnnealing::take_blades(int count) {
-  int blade = random_blade();
-  std::vector<int> near;
-  for (int i = 0; i < tables_.blade(blade).ops; ++i)
-    if (const int b = table_.batch_of(tables_.op_of(blade, i)); b >= 0)
-      for (int m : table_.batch(b).members) near.push_back(tables_.op(m).blade);
-  for (int i = 0; i < count; ++i) {
-    const BladeFacts& facts = tables_.blade(blade);
-    int first = facts.first_op;
-    int last = facts.first_op + facts.ops - 1;
-    if (chance_.one_in(3)) first += chance_.below(facts.ops);
-    if (chance_.one_in(3)) last = first + chance_.below(last - first + 1);
-    take_out({first, last});
-    blade = near.empty() || chance_.one_in(4)
-                ? chance_.below(static_cast<int>(tables_.blades().size()))
-                : near[at(chance_.below(static_cast<int>(near.size())))];
-  }
-}
-
-/// Everything in one firing, with what comes before or after it for its blades.
-void PlanAnnealing::take_firing() {
-  const std::vector<int> members = table_.batch(random_firing()).members;
-  const int style = chance_.below(4);
-  for (int m : members) {
-    const OpFacts& o = tables_.op(m);
-    const BladeFacts& blade = tables_.blade(o.blade);
-    const int end = blade.first_op + blade.ops - 1;
-    if (style == 0) take_out({m, m});
-    if (style == 1) take_out({m, end});
-    if (style == 2) take_out({blade.first_op, end});
-    if (style == 3) take_out({blade.first_op, m});
-  }
-}
-
-/// All firings that begin within some hours.
-void PlanAnnealing::take_day() {
-  const int from = table_.batch(random_firing()).start;
-  const int until = from + 60 + chance_.below(720);
-  std::vector<int> ops;
-  for (int b : table_.order())
-    if (table_.batch(b).start >= from && table_.batch(b).start < until)
-      for (int m : table_.batch(b).members) ops.push_back(m);
-  std::sort(ops.begin(), ops.end());
-  for (std::size_t i = 0; i < ops.size() && taken_.size() < 8;) {
-    std::size_t j = i;
-    while (j + 1 < ops.size() && ops[j + 1] == ops[j] + 1 &&
-           tables_.op(ops[j + 1]).blade == tables_.op(ops[j]).blade)
-      ++j;
-    take_out({ops[i], ops[j]});
-    i = j + 1;
-  }
-}
-
-/// One stretch of two that follow each other: the second could not find a place before the first.
-void PlanAnnealing::join_stretches() {
-  std::sort(taken_.begin(), taken_.end());
-  std::size_t kept = 0;
-  for (std::size_t i = 1; i < taken_.size(); ++i) {
-    Stretch& last = taken_[kept];
-    const Stretch& next = taken_[i];
-    if (next.first == last.second + 1 && tables_.op(next.first).index > 0) last.second = next.second;
-    else taken_[++kept] = next;
-  }
-  taken_.resize(kept + 1);
-}
-
-bool PlanAnnealing::put_back() {
-  join_stretches();
-  for (std::size_t i = taken_.size(); i > 1; --i)
-    std::swap(taken_[i - 1], taken_[at(chance_.below(static_cast<int>(i)))]);
-  std::int64_t spent = 0;
-  const std::int64_t slack = part(estimate_slack, firing_mc_);
-  for (const Stretch& s : taken_)
-    if (!fitting_.fit(s.first, s.second, limit_ - table_.cost_mc() - spent + slack))
-      return false;
-    else spent += fitting_.cost_mc();
-  return true;
-}
-
-/// A blade without a place, to be put in together with what is taken out for it.
-void PlanAnnealing::take_unplaced() {
-  const int blade = unplaced_[at(chance_.below(static_cast<int>(unplaced_.size())))];
-  const BladeFacts& facts = tables_.blade(blade);
-  const int end = facts.first_op + facts.ops;
-  for (int op = facts.first_op; op < end; ++op)
-    if (table_.batch_of(op) >= 0) return;  // partly locked: only the careful way serves
-  taken_.push_back({facts.first_op, end - 1});
-  trying_ = blade;
-  limit_ += unplaced_mc;
-}
-
-bool PlanAnnealing::remake() {
-  taken_.clear();
-  if (!unplaced_.empty() && chance_.one_in(4)) take_unplaced();
-  const int style = chance_.below(10);
-  if (style < 5) take_blades(1 + chance_.below(3));
-  else if (style < 8) take_firing();
-  else take_day();
-  fitting_.overlook(chance_.below(250));
-  return !taken_.empty() && put_back();
-}
-
-bool PlanAnnealing::shift_firing() {
-  const int b = random_firing();
-  const int p = table_.position(b);
-  int kiln = table_.batch(b).kiln;
-  if (chance_.one_in(2)) kiln = chance_.below(tables_.kilns());
-  const int n = static_cast<int>(table_.order().size());
-  const int to = std::clamp(p - 4 + chance_.below(9), 0, n - 1);
-  table_.hold(b, 0);
-  return table_.move(b, kiln, to);
-}
-
-bool PlanAnnealing::hold_firing() {
-  const int b = random_firing();
-  const Batch& batch = table_.batch(b);
-  if (batch.locked) return false;
-  int until = 0;
-  if (batch.not_before == 0 || chance_.one_in(2)) {
-    if (batch.after >= 0 && chance_.one_in(2)) {
-      until = table_.batch(batch.after).start - (batch.end - batch.start) - chance_.below(10);
-    } else {
-      until = tables_.in_window(batch.start + chance_.below(900), 1);
-      if (until == never) return false;
-    }
-  }
-  table_.hold(b, until);
-  return true;
-}
-
-bool PlanAnnealing::change_temp() {
-  const int b = random_firing();
-  const Batch& batch = table_.batch(b);
-  const int m = batch.members[at(chance_.below(static_cast<int>(batch.members.size())))];
-  if (batch.locked || tables_.op(m).target_c == batch.temp_c) return false;
-  return table_.set_temp(b, tables_.op(m).target_c);
-}
-
-bool PlanAnnealing::try_step() {
-  const int style = chance_.below(16);
-  if (style < 10) return remake();
-  if (style < 13) return shift_firing();
-  if (style < 15) return hold_firing();
-  return change_temp();
 }
 
 /// Makes one change; keeps it when it costs at most `allowance` more than before.

@@ -23,7 +23,7 @@ class PlanAnnealing {
   /// `bound_mc`. Warmth falls from the first to the second share of what a firing costs.
   struct Spell {
     double until = 1;
-    double warmest = 0.35, coldest = 0.05;
+    double warmest = 1.2, coldest = 0.05;
   };
   void run(SearchClock& clock, const Spell& spell, std::int64_t bound_mc);
   /// So many steps without cooling down.
@@ -36,6 +36,9 @@ class PlanAnnealing {
 
  private:
   using Stretch = std::pair<int, int>;  ///< first and last operation
+
+  /// A blade without a place weighs more than anything a plan may cost to have it.
+  static constexpr std::int64_t unplaced_mc = 1'000'000'000'000;
 
   void lock_firings();
   void weigh();
@@ -51,10 +54,13 @@ class PlanAnnealing {
   void take_firing();
   void take_day();
   bool shift_firing();
+  bool shift_block();
+  bool merge_firings();
   bool hold_firing();
   bool change_temp();
   bool take_out(Stretch s);
   void join_stretches();
+  void begin_late(Stretch s);
   bool put_back();
   bool movable(int op) const;
   void note_best();
@@ -69,8 +75,10 @@ class PlanAnnealing {
   ChainFitting fitting_;
   std::vector<Stretch> taken_;
   std::vector<int> unplaced_;
+  std::vector<int> block_;  ///< firings or operations that this step moves together
   int trying_ = -1;  ///< the blade without a place that this step tries to put in
   std::int64_t firing_mc_ = 1;  ///< what a firing of this case costs, about
+  std::int64_t slack_mc_ = 1;  ///< by how much the estimate of a change may be too high
   double warmth_ = 0;  ///< millicents by which a step may be worse, about once in e times
   std::int64_t limit_ = 0;  ///< what the plan may cost after this step
   std::int64_t steps_ = 0;

@@ -10,16 +10,30 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 constexpr std::size_t most_ways = 8;   // kept per operation
 constexpr int most_gaps = 3;           // looked at per kiln
+constexpr int least_wait_min = 20;     // less is not worth putting off
 constexpr int may_push_min = 30;       // a firing may be asked to begin so much later
 }  // namespace
 
+/// The firings that the operations could join, by their starts, from the time the blade is there up
+/// to the next firing that waits for it, or to where its lateness alone would cost too much.
 void ChainFitting::list_joinable(int first, int last) {
+  const PlanTables& tables = table_.tables();
   joinable_.resize(at(last - first + 1));
   for (auto& list : joinable_) list.clear();
-  for (int b : table_.order())
+  const OpFacts& start = tables.op(first);
+  const int from = start.before >= 0 ? table_.end_of(start.before) + start.gap_min
+                                     : tables.blade(start.blade).release;
+  const int next = tables.op(last).after;
+  const int until = next >= 0 ? table_.batch(table_.batch_of(next)).start + 2 * may_push_min
+                              : tables.latest_end(start.blade, most_mc_);
+  const auto& order = table_.order();
+  for (std::size_t p = at(table_.position_at(from - may_push_min)); p < order.size(); ++p) {
+    const Batch& batch = table_.batch(order[p]);
+    if (batch.start > until) break;
     for (int op = first; op <= last; ++op)
-      if (table_.tables().op(op).kind == table_.batch(b).kind && table_.suits(b, op))
-        joinable_[at(op - first)].push_back(b);
+      if (tables.op(op).kind == batch.kind && table_.suits(order[p], op))
+        joinable_[at(op - first)].push_back(order[p]);
+  }
 }
 
 /// Whether a way through this operation may still be cheap enough. The blade's own cost counts only
@@ -55,18 +69,21 @@ void ChainFitting::add(Way way) {
 
 void ChainFitting::try_join(int op, const Way& before, int index, int from, int until) {
   const OpFacts& o = table_.tables().op(op);
-  for (int b : joinable_[at(op - first_)]) {
-    const Batch& batch = table_.batch(b);
-    if (batch.start < from - may_push_min) continue;
+  const std::vector<int>& joinable = joinable_[at(op - first_)];
+  auto b = std::partition_point(joinable.begin(), joinable.end(), [&](int j) {
+    return table_.batch(j).start < from - may_push_min;
+  });
+  for (; b != joinable.end(); ++b) {
+    const Batch& batch = table_.batch(*b);
     if (batch.start > until) break;
-    if (overlooked()) continue;
+    if (overlooked() || (op == avoided_op_ && *b == avoided_batch_)) continue;
     const int push = std::max(0, from - batch.start);
     int end = batch.end + push;
     std::int64_t cost = push * push_mc_per_min_;
     if (o.kind == PlanKind::harden) end += o.quench;
     else if (o.shortest_soak > batch.soak) end += o.shortest_soak - batch.soak;
     if (affordable(op, before.cost + cost, end))
-      add({end, before.cost + cost, b, -1, batch.start, index, false});
+      add({end, before.cost + cost, *b, -1, batch.start, index, false, false});
   }
 }
 
@@ -87,7 +104,29 @@ void ChainFitting::try_gap(int op, int kiln, int after, const Way& before, int i
   if (found.pushes > 0 && !may_push_) return;
   const std::int64_t cost = before.cost + found.cost_mc + found.pushes * push_mc_per_min_;
   if (affordable(op, cost, found.end))
-    add({found.end, cost, -1, kiln, found.start, index, until == never});
+    add({found.end, cost, -1, kiln, found.start, index, until == never, false});
+  if (late_too_) try_late(op, kiln, after, before, index, from, until, found);
+}
+
+/// A firing that ends just as its kiln's next one may begin leaves the kiln warm for it.
+void ChainFitting::try_late(int op, int kiln, int after, const Way& before, int index, int from,
+                            int until, const Timetable::Probe& early) {
+  const int next = after >= 0 ? table_.batch(after).after : table_.first_on(kiln);
+  if (next < 0) return;
+  const PlanTables& tables = table_.tables();
+  const Batch& n = table_.batch(next);
+  const OpFacts& o = tables.op(op);
+  const int off_c = o.kind == PlanKind::anneal ? o.cool_to_c : o.target_c;
+  const int length = early.end - early.start;
+  const int ready = tables.ready(kiln, KilnLeft{0, 0, off_c}, n.temp_c);
+  int start = std::min(n.start - ready - length, until);
+  start = tables.latest_in_window(start, o.attended ? length : tables.kiln(kiln).kiln.load_min);
+  if (start < early.start + least_wait_min || start < from) return;
+  Timetable::Probe late;
+  if (!table_.probe(op, kiln, after, start, until, late) || late.pushes > 0) return;
+  const std::int64_t cost = before.cost + late.cost_mc;
+  if (affordable(op, cost, late.end))
+    add({late.end, cost, -1, kiln, late.start, index, until == never, true});
 }
 
 void ChainFitting::try_open(int op, const Way& before, int index, int from, int until) {
@@ -136,6 +175,7 @@ bool ChainFitting::put(int first, int last, const std::vector<int>& chosen) {
     if (b < 0) {
       const int place = std::max(least, table_.position_at(way.start));
       b = table_.open(way.kiln, table_.tables().op(op).kind, place, way.start);
+      if (way.held) table_.hold(b, way.start);
     }
     if (!table_.join(b, op)) return false;
     least = table_.position(b) + 1;
@@ -150,9 +190,10 @@ bool ChainFitting::fit(int first, int last, std::int64_t most_mc) {
   to_the_end_ = tables.op(last).after < 0;
   list_joinable(first, last);
   may_push_ = crowding_ == Crowding::sometimes && chance_.one_in(2);
+  late_too_ = chance_.one_in(2);
   ways_.resize(std::max(ways_.size(), at(last - first + 2)));
   const OpFacts& start = tables.op(first);
-  ways_[0].assign(1, {start.before >= 0 ? table_.end_of(start.before) : 0, 0, -1, -1, 0, -1, false});
+  ways_[0].assign(1, {start.before >= 0 ? table_.end_of(start.before) : 0, 0, -1, -1, 0, -1, false, false});
   for (int op = first; op <= last; ++op) {
     const OpFacts& o = tables.op(op);
     adding_ = &ways_[at(op - first + 1)];

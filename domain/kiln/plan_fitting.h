@@ -19,6 +19,9 @@ class ChainFitting {
   /// How many in a thousand of the possibilities are overlooked, for variety.
   void overlook(int per_mille) { overlook_ = per_mille; }
 
+  /// The operation does not go back into that firing.
+  void avoid(int op, int batch) { avoided_op_ = op, avoided_batch_ = batch; }
+
   /// Whether a new firing may stand where the kiln's next one has to give way.
   enum class Crowding { never, sometimes };
   void crowd(Crowding crowding) { crowding_ = crowding; }
@@ -44,12 +47,15 @@ class ChainFitting {
     int kiln, start;     ///< of the new firing
     int from;            ///< way of the operation before
     bool loose;          ///< a new firing, which can wait for the next operation's
+    bool held;           ///< a new firing, put off until just before its kiln's next
   };
 
   void list_joinable(int first, int last);
   void try_join(int op, const Way& before, int index, int from, int until);
   void try_open(int op, const Way& before, int index, int from, int until);
   void try_gap(int op, int kiln, int after, const Way& before, int index, int from, int until);
+  void try_late(int op, int kiln, int after, const Way& before, int index, int from, int until,
+                const Timetable::Probe& early);
   bool affordable(int op, std::int64_t cost, int end) const;
   void add(Way way);
   bool overlooked() { return overlook_ > 0 && chance_.below(1000) < overlook_; }
@@ -59,11 +65,12 @@ class ChainFitting {
   Timetable& table_;
   PlanChance& chance_;
   int overlook_ = 0;
+  int avoided_op_ = -1, avoided_batch_ = -1;
   std::int64_t push_mc_per_min_ = 300;
   int not_before_ = 0;
   Crowding crowding_ = Crowding::sometimes;
   int first_ = 0;
-  bool may_push_ = false, to_the_end_ = false;
+  bool may_push_ = false, to_the_end_ = false, late_too_ = false;
   std::int64_t most_mc_ = 0, cost_mc_ = 0;
   struct Probed {
     int kiln, after, from, until;

@@ -52,9 +52,19 @@ int Timetable::latest(const Batch& b) const {
   return until;
 }
 
+/// Whether no minute of the span is covered by more than `but` spans.
+bool Timetable::hands_free(int from, int length, int but) const {
+  if (from + length > minutes()) return false;
+  const auto begin = hands_at_.begin() + from;
+  int most = 0;
+  for (auto minute = begin; minute != begin + length; ++minute)
+    most = std::max<int>(most, *minute);
+  return most <= but;
+}
+
 /// Earliest minute from which the hands are free for so long; firings later in the order give way.
 int Timetable::free_from(int from, int length, int position) const {
-  if (length == 0) return from;
+  if (length == 0 || hands_free(from, length)) return from;
   auto span = std::lower_bound(hands_.begin(), hands_.end(), from - longest_span_,
                                [](const Span& s, int m) { return s.start < m; });
   for (; span != hands_.end() && span->start < from + length; ++span) {
@@ -272,7 +282,7 @@ void Timetable::unmark_all() {
 }
 
 void Timetable::mark_collisions(int start, int end, int position) {
-  if (start == end) return;
+  if (start == end || hands_free(start, end - start, 1)) return;
   auto span = std::lower_bound(hands_.begin(), hands_.end(), start - longest_span_,
                                [](const Span& s, int m) { return s.start < m; });
   for (; span != hands_.end() && span->start < end; ++span)
@@ -284,9 +294,12 @@ void Timetable::insert_span(Span span) {
   auto place = std::upper_bound(hands_.begin(), hands_.end(), span.start,
                                 [](int m, const Span& s) { return m < s.start; });
   hands_.insert(place, span);
+  for (int m = span.start; m < std::min(span.end, minutes()); ++m) ++hands_at_[at(m)];
 }
 
-void Timetable::erase_span(int start, int b) {
+void Timetable::erase_span(int start, int end, int b) {
+  if (start == end) return;
+  for (int m = start; m < std::min(end, minutes()); ++m) --hands_at_[at(m)];
   auto span = std::lower_bound(hands_.begin(), hands_.end(), start,
                                [](const Span& s, int m) { return s.start < m; });
   while (span != hands_.end() && span->start == start && span->batch != b) ++span;
@@ -301,8 +314,8 @@ void Timetable::add_spans(int id) {
 
 void Timetable::drop_spans(int id) {
   const Batch& b = batch(id);
-  erase_span(b.start, id);
-  erase_span(b.tail_at, id);
+  erase_span(b.start, b.load_end, id);
+  erase_span(b.tail_at, b.end, id);
 }
 
 /// Holds back the firings that came too early for this one to follow in time. False when one is

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "domain/kiln/plan_search.h"
 
-#include <cassert>
 #include <algorithm>
+#include <cassert>
 #include <memory>
 #include <set>
 
@@ -16,8 +16,10 @@ namespace tangmark::kiln {
 
 namespace {
 
-// After so many steps for each operation a fresh start finds more than going on does.
-constexpr double steps_per_operation = 1200;
+// After so many steps for each operation a fresh start finds more than going on does; in a large plan
+// each needs more.
+constexpr double steps_per_operation = 400;
+constexpr double many_operations = 130;
 constexpr int most_starts = 12;
 // The best of the starts is worked over once more in the last part of the time.
 constexpr double polish_from_many = 0.8;
@@ -68,7 +70,8 @@ class Starts {
     const double used = clock_.share() - before;
     if (used <= 0) return 1;
     const double held = static_cast<double>(clock_.steps() - from) * (1 - before) / used;
-    const double needed = steps_per_operation * static_cast<double>(tables_.ops().size());
+    const auto ops = static_cast<double>(tables_.ops().size());
+    const double needed = steps_per_operation * ops * std::max(1.0, ops / many_operations);
     return std::clamp(static_cast<int>(held / needed), 1, most_starts);
   }
 

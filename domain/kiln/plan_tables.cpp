@@ -105,6 +105,18 @@ std::int64_t PlanTables::least_blade_mc(int op, int end) const {
          case_.prices.flow_mc_per_min * (end - blade.release);
 }
 
+int PlanTables::latest_end(int blade, std::int64_t most_mc) const {
+  const BladeFacts& b = this->blade(blade);
+  const std::int64_t flow = case_.prices.flow_mc_per_min;
+  const std::int64_t unpaid = most_mc + flow * b.release + b.late_mc * b.due;
+  // Before it is due only time in work costs, after that both.
+  std::int64_t end = never;
+  if (flow > 0) end = std::min(end, most_mc / flow + b.release);
+  if (flow + b.late_mc > 0 && end > b.due)
+    end = std::min(end, std::max<std::int64_t>(b.due, unpaid / (flow + b.late_mc)));
+  return static_cast<int>(std::clamp<std::int64_t>(end, -1, never));
+}
+
 int PlanTables::in_window(int from, int length) const {
   if (from < 0) from = 0;
   if (from > case_.horizon_min) return never;
@@ -116,6 +128,17 @@ int PlanTables::in_window(int from, int length) const {
     if (start + length <= case_.windows[w].second) return start;
   }
   return never;
+}
+
+int PlanTables::latest_in_window(int until, int length) const {
+  until = std::min(until, case_.horizon_min);
+  if (until < 0) return -1;
+  auto w = static_cast<std::size_t>(window_at_[static_cast<std::size_t>(until / 64)]);
+  for (w = std::min(w + 1, case_.windows.size()); w-- > 0;) {
+    const int start = std::min(until, case_.windows[w].second - length);
+    if (start >= case_.windows[w].first) return start;
+  }
+  return -1;
 }
 
 int PlanTables::window_end(int minute) const {
@@ -173,6 +196,36 @@ int PlanTables::found_heating(const KilnFacts& k, const KilnLeft& left, int idle
   return low;
 }
 
+/// A kiln that is nearly cold needs a minute or two less than a cold one; when, is found once.
+int PlanTables::long_idle_heating(const KilnFacts& k, Passage& known, const KilnLeft& left,
+                                  int idle, int temp_c) const {
+  const int shortest = remembered_time_constants * k.kiln.time_constant_min;
+  const int longest = static_cast<int>(k.coasting->size());
+  if (idle >= longest) return found_heating(k, left, idle, temp_c);
+  if (known.cold == unknown) {
+    known.cold = found_heating(k, left, longest, temp_c);
+    const int warm = found_heating(k, left, shortest, temp_c);
+    for (int h = known.cold; known.cold >= 0 && warm >= 0 && h > warm; --h) {
+      int low = shortest;  // here less than h minutes will do
+      int high = known.colder_after.empty() ? longest : known.colder_after.back() + 1;
+      while (high - low > 1) {
+        const int middle = low + (high - low) / 2;
+        if (found_heating(k, left, middle, temp_c) < h) low = middle;
+        else high = middle;
+      }
+      known.colder_after.push_back(low);
+    }
+    if (known.cold < 0 || warm < 0) known.cold = -1;
+  }
+  if (known.cold < 0) return found_heating(k, left, idle, temp_c);
+  int heating = known.cold;
+  for (int last : known.colder_after) {
+    if (idle > last) break;
+    --heating;
+  }
+  return heating;
+}
+
 int PlanTables::heating(int kiln, const std::optional<KilnLeft>& left, int start,
                         int temp_c) const {
   const KilnFacts& k = this->kiln(kiln);
@@ -183,11 +236,11 @@ int PlanTables::heating(int kiln, const std::optional<KilnLeft>& left, int start
   }
   const int idle = start - left->off_min;
   if (start < left->end_min || idle < 0) return -1;
+  Passage& known = passage(kiln, left->off_c, temp_c);
   int found;
   if (idle >= remembered_time_constants * k.kiln.time_constant_min) {
-    found = found_heating(k, *left, idle, temp_c);
+    found = long_idle_heating(k, known, *left, idle, temp_c);
   } else {
-    Passage& known = passage(kiln, left->off_c, temp_c);
     if (static_cast<std::size_t>(idle) >= known.heating.size())
       known.heating.resize(static_cast<std::size_t>(idle / 256 + 1) * 256, unknown);
     int& kept = known.heating[static_cast<std::size_t>(idle)];

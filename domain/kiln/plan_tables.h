@@ -76,11 +76,19 @@ class PlanTables {
     return least_length_[static_cast<std::size_t>(op) * kilns_.size() +
                          static_cast<std::size_t>(kiln)];
   }
+  /// Minutes at least from the end of the operation to that of its blade.
+  int least_chain(int op) const { return least_after_[static_cast<std::size_t>(op)]; }
   /// What a blade costs at least that ends this operation at `end`: lateness and time in work.
   std::int64_t least_blade_mc(int op, int end) const;
 
+  /// The latest end of a blade at which it costs no more than `most_mc`.
+  int latest_end(int blade, std::int64_t most_mc) const;
+
   /// Earliest minute from `from` on at which [minute, minute + length) lies in one window.
   int in_window(int from, int length) const;
+  /// The latest minute up to `until` at which [minute, minute + length) lies in one window; -1 for
+  /// none.
+  int latest_in_window(int until, int length) const;
   /// End of the window that holds `minute`.
   int window_end(int minute) const;
 
@@ -94,12 +102,18 @@ class PlanTables {
   /// by idle minutes, and the shortest gap when the kiln is emptied as it is switched off.
   struct Passage {
     std::vector<int> heating;
+    /// After a long idling: the last idle minute at which one minute less of heating will do, and so
+    /// on downwards; beyond the first of them the kiln is as good as cold.
+    std::vector<int> colder_after;
+    int cold = unknown;
     int ready = unknown;
   };
   static constexpr int unknown = -2;
 
   double coasted(const KilnFacts& k, const KilnLeft& left, int minutes) const;
   int found_heating(const KilnFacts& k, const KilnLeft& left, int idle, int temp_c) const;
+  int long_idle_heating(const KilnFacts& k, Passage& known, const KilnLeft& left, int idle,
+                        int temp_c) const;
   int found_ready(int kiln, const KilnLeft& left, int temp_c) const;
   Passage& passage(int kiln, int off_c, int temp_c) const;
   void number_temperatures();

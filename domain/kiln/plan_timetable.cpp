@@ -17,6 +17,7 @@ Timetable::Timetable(const PlanTables& tables) : tables_(tables) {
   op_end_.assign(tables.ops().size(), 0);
   op_cost_.assign(tables.ops().size(), 0);
   op_saved_at_.assign(tables.ops().size(), 0);
+  hands_at_.assign(at(tables.horizon() + 1), 0);
   on_circuit_.resize(at(tables.circuits()));
   int longest_quench = 0;
   for (const OpFacts& op : tables.ops()) longest_quench = std::max(longest_quench, op.quench);

@@ -126,7 +126,7 @@ class Timetable {
   void mark(int b);
   void drop_spans(int b);
   void add_spans(int b);
-  void erase_span(int start, int b);
+  void erase_span(int start, int end, int b);
   void insert_span(Span span);
   void mark_collisions(int start, int end, int position);
   void unmark_all();
@@ -139,6 +139,8 @@ class Timetable {
                   int latest, Times& t) const;
   bool fit_tail(const Batch& b, int position, int latest, int& start, Times& t) const;
   bool find_locked_times(int b, Times& t) const;
+  int minutes() const { return static_cast<int>(hands_at_.size()); }
+  bool hands_free(int from, int length, int but = 0) const;
   int free_from(int from, int length, int position) const;
   int tail_from(int from, int length, int position) const;
   int circuit_free_from(int kiln, int position, int from, int on_at, int off) const;
@@ -161,6 +163,7 @@ class Timetable {
   std::vector<int> op_end_;
   std::vector<std::int64_t> op_cost_;  // of a blade, at its last operation
   std::vector<Span> hands_;  // sorted by start
+  std::vector<std::uint16_t> hands_at_;  // how many spans cover each minute: most often none or one
   std::vector<std::vector<int>> on_circuit_;
   std::int64_t cost_ = 0;
   int longest_span_ = 1;
