@@ -25,15 +25,19 @@ bool Timetable::refit(Batch& b) {
 
 bool Timetable::settle_soak(Batch& b) const {
   auto limits = [&] {
+    settle_loading(b);
     b.soak_lo = 0;
     b.soak_hi = never;
+    const bool waits = b.kind == PlanKind::harden && !tables_.kiln(b.kiln).kiln.staggered;
     int waited = 0;  // in hardening a blade goes on soaking while those before it are quenched
     for (int m : b.members) {
       const OpFacts& o = tables_.op(m);
       b.soak_lo = std::max(b.soak_lo, o.shortest_soak - waited);
       b.soak_hi = std::min(b.soak_hi, o.longest_soak - waited);
-      if (b.kind == PlanKind::harden) waited += o.quench;
+      if (waits) waited += o.quench;
     }
+    // The last one is in before the first comes out.
+    b.soak_lo = std::max(b.soak_lo, b.loading - tables_.kiln(b.kiln).kiln.load_min);
     return b.soak_lo <= b.soak_hi;
   };
   if (limits()) return true;
@@ -76,6 +80,13 @@ void Timetable::settle_cooling(Batch& b) const {
       divided_up(std::max<std::int64_t>(0, b.temp_c - down_to) * 60, rate));
 }
 
+void Timetable::settle_loading(Batch& b) const {
+  const PlanKiln& kiln = tables_.kiln(b.kiln).kiln;
+  b.loading = kiln.load_min;
+  if (kiln.staggered && b.kind == PlanKind::harden && !b.members.empty())
+    b.loading += b.quench - tables_.op(b.members.back()).quench;
+}
+
 std::int64_t Timetable::cost_of(const Batch& b) const {
   const PlanCase& c = tables_.the_case();
   const PlanKiln& kiln = tables_.kiln(b.kiln).kiln;
@@ -85,7 +96,7 @@ std::int64_t Timetable::cost_of(const Batch& b) const {
       holding_w(c.ambient_c, kiln, b.temp_c) * at_heat + kiln.heat_w * b.heating;
   if (b.cooling > 0)
     watt_min += holding_w(c.ambient_c, kiln, (b.temp_c + b.off_c) / 2) * b.cooling;
-  const int hands = kiln.load_min + (b.kind == PlanKind::harden ? b.quench : kiln.unload_min);
+  const int hands = b.loading + (b.kind == PlanKind::harden ? b.quench : kiln.unload_min);
   return energy_mc(watt_min, c.prices.energy_cents_per_kwh) +
          c.prices.attention_mc_per_min * hands;
 }

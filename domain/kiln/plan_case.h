@@ -74,6 +74,9 @@ struct PlanKiln {
   int unload_min = 0;
   std::optional<std::string> circuit{};    ///< of the kilns on one circuit only one may be on
   std::optional<PlanKilnState> state{};    ///< empty: cold when the plan begins
+  /// Blades for hardening go in one by one, at the intervals at which they will be quenched, so that
+  /// each soaks as long as the next. The maker stays at the door until the last is in.
+  bool staggered = false;
   friend bool operator==(const PlanKiln&, const PlanKiln&) = default;
 };
 

@@ -144,6 +144,9 @@ class Judge {
     t.hands.emplace_back(t.start_min, t.soak_from_min);
     if (f.kind == PlanKind::harden) {
       int quenched = t.soak_to_min;
+      if (j.kiln->staggered)
+        for (std::size_t i = 0; i + 1 < j.members.size(); ++i)
+          t.hands[0].second += operation(j.members[i]).quench_min;
       for (auto& m : j.members) t.member_end_min.push_back(quenched += operation(m).quench_min);
       t.end_min = t.off_min = quenched;
       t.hands.emplace_back(t.soak_to_min, t.end_min);
@@ -179,10 +182,13 @@ class Judge {
   }
 
   void judge_soaks(const Judged& j) {
+    if (j.timed.hands[0].second > j.timed.soak_to_min)
+      bad(5, "{}: the first blade is due for its quench at {} min, the last goes in until {}.",
+          j.name, j.timed.soak_to_min, j.timed.hands[0].second);
     for (std::size_t i = 0; i < j.members.size(); ++i) {
       const PlanOperation& op = operation(j.members[i]);
       int soaked = j.plan->soak_min;
-      if (j.plan->kind == PlanKind::harden)
+      if (j.plan->kind == PlanKind::harden && !j.kiln->staggered)
         soaked = j.timed.member_end_min[i] - op.quench_min - j.timed.soak_from_min;
       if (soaked < op.shortest_soak_min || soaked > op.longest_soak_min)
         bad(5, "{}: blade {} operation {} soaks {} min, allowed {} to {}.", j.name,

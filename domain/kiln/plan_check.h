@@ -17,7 +17,8 @@ namespace tangmark::kiln {
 /// R2  no more blades than slots, no blade twice, no blade longer than the kiln.
 /// R3  the temperature is within the kiln's reach.
 /// R4  one kind of work in a firing; its temperature suits every member and is the target of one.
-/// R5  every member soaks within its limits (waiting for its quench counts as soaking).
+/// R5  every member soaks within its limits (waiting for its quench counts as soaking, unless the kiln
+///     is loaded at the same intervals: then the last is in before the first comes out).
 /// R6  loading and unloading each lie within one attended window.
 /// R7  attended work lies within one attended window from loading to the end.
 /// R8  nothing ends after the horizon.

@@ -190,6 +190,7 @@ PlanKiln read_kiln(const json& value, const std::string& path, Problems& problem
     k.state = PlanKilnState{s.number("off_temp", degrees), s.number("off_at", any_minute),
                             s.number("free_at", any_minute)};
   }
+  if (r.find("stagger")) k.staggered = r.yes_or_no("stagger");
   return k;
 }
 
@@ -311,6 +312,7 @@ json kiln_json(const PlanKiln& k) {
     out["kiln_state"] = {{"off_temp", k.state->off_c},
                          {"off_at", k.state->off_at_min},
                          {"free_at", k.state->free_at_min}};
+  if (k.staggered) out["stagger"] = true;
   return out;
 }
 

@@ -14,7 +14,10 @@ namespace tangmark::kiln {
 /// Planning cases and plans as text: JSON objects (RFC 8259) whose format is named "kiln-plan-1".
 /// Every number is whole. Beyond that format these fields may stand in a case, and may all be left
 /// away: `locked` (a list of firings as in a plan), in a kiln `kiln_state` {"off_temp", "off_at",
-/// "free_at"} in minutes of the plan, and in a blade `previous_end`. Other fields are passed over.
+/// "free_at"} in minutes of the plan and `stagger` (true: blades for hardening go in at the intervals
+/// of their quench and all soak alike), and in a blade `previous_end`. A firing that runs as the plan
+/// begins is told by the state of its kiln and the `previous_end` of its blades. Other fields are
+/// passed over.
 
 /// Reads and judges a case. Problems name the path of the field ("blades[3].ops[1].t_lo"): a missing
 /// field, a wrong type, a number out of reason, windows out of order, a name used twice or unknown.

@@ -128,7 +128,7 @@ bool Timetable::fit_tail(const Batch& b, int position, int latest, int& start, T
       // Going in later costs less than soaking longer; the end is the same.
       const int later = start + wait;
       if (later <= latest && tables_.in_window(later, kiln.load_min) == later &&
-          free_from(later, kiln.load_min, position) == later)
+          free_from(later, b.loading, position) == later)
         start = later;
       else
         t.soak += wait;
@@ -151,7 +151,7 @@ bool Timetable::find_times(const Batch& b, int position, const std::optional<Kil
     if (start >= tables_.horizon()) return false;
     start = tables_.in_window(start, length);
     if (start == never) return false;
-    if (const int free = free_from(start, kiln.load_min, position); free != start) {
+    if (const int free = free_from(start, b.loading, position); free != start) {
       t.blocked = true;
       start = free;
       continue;
@@ -231,7 +231,7 @@ bool Timetable::apply(int id, const Times& t) {
   b.off = t.off;
   b.end = t.end;
   b.heating = t.heating;
-  b.load_end = b.start + kiln.load_min;
+  b.load_end = b.start + b.loading;
   b.tail_at = b.end - (b.kind == PlanKind::harden ? b.quench : kiln.unload_min);
   b.cost_mc = cost_of(b);
   cost_ += b.cost_mc;

@@ -22,6 +22,7 @@ bool Timetable::probe(int op, int kiln, int after, int from, int until, Probe& f
   b.soak_lo = o.shortest_soak;
   b.soak_hi = o.longest_soak;
   settle_cooling(b);
+  settle_loading(b);
   std::optional<KilnLeft> left = tables_.kiln(kiln).left;
   if (after >= 0) left = KilnLeft{batch(after).end, batch(after).off, batch(after).off_c};
   Times t;

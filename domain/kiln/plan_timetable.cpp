@@ -23,8 +23,8 @@ Timetable::Timetable(const PlanTables& tables) : tables_(tables) {
   for (const OpFacts& op : tables.ops()) longest_quench = std::max(longest_quench, op.quench);
   for (int k = 0; k < tables.kilns(); ++k) {
     const PlanKiln& kiln = tables.kiln(k).kiln;
-    longest_span_ = std::max({longest_span_, kiln.load_min, kiln.unload_min,
-                              kiln.slots * longest_quench});
+    longest_span_ = std::max({longest_span_, kiln.unload_min,
+                              kiln.load_min + kiln.slots * longest_quench});
   }
 }
 
@@ -315,6 +315,7 @@ void Timetable::lock(int b, const PlanFiring& as_planned, const std::vector<int>
   mine.locked = true;
   any_locked_ = true;
   settle_cooling(mine);
+  settle_loading(mine);
 }
 
 }  // namespace tangmark::kiln

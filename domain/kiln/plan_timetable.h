@@ -21,6 +21,7 @@ struct Batch {
   int soak_lo = 0, soak_hi = 0;
   int lowest_c = 0, highest_c = 0;
   int quench = 0, cooling = 0, off_c = 0;
+  int loading = 0;  ///< the hands are at the door so long from the start
   bool attended = false;
 
   // What follows from the place in the order.
@@ -123,6 +124,7 @@ class Timetable {
   bool settle_soak(Batch& b) const;
   bool settle_temp(Batch& b) const;
   void settle_cooling(Batch& b) const;
+  void settle_loading(Batch& b) const;
   void mark(int b);
   void drop_spans(int b);
   void add_spans(int b);

@@ -36,7 +36,7 @@ inline FiringPlan hand_worked_plan() {
 /// Cases of many shapes, some of them with blades that no plan can hold.
 class CaseMaker {
  public:
-  explicit CaseMaker(std::uint64_t seed) : chance_(seed) {}
+  explicit CaseMaker(std::uint64_t seed) : chance_(seed), loading_(seed) {}
 
   PlanCase make() {
     const int days = 1 + chance_.below(8);
@@ -65,6 +65,7 @@ class CaseMaker {
                   one_of({30, 85, 200}), one_of({1400, 3600}), one_of({0, 700, 1600}),
                   one_of({0, 1, 5}), one_of({0, 2, 5}), {}, {}};
     if (chance_.one_in(3)) made.circuit = "A";
+    made.staggered = loading_.one_in(6);
     return made;
   }
 
@@ -99,6 +100,7 @@ class CaseMaker {
   }
 
   PlanChance chance_;
+  PlanChance loading_;
 };
 
 }  // namespace tangmark::kiln

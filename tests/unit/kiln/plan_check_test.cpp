@@ -38,6 +38,19 @@ TEST_CASE("the plan worked by hand keeps every rule and costs what the hand says
   CHECK(check.firings[1].end_min == 251);
 }
 
+TEST_CASE("blades loaded at intervals soak alike and keep the hands at the door") {
+  Worked w;
+  w.the_case.kilns[0].staggered = true;
+  for (PlanBlade& b : w.the_case.blades) b.operations[0].longest_soak_min = 10;
+  const PlanCheck check = check_plan(w.the_case, w.plan);
+  CHECK(check.feasible());  // waiting four minutes for the quench, B would have soaked 14
+  CHECK(check.firings[0].hands == std::vector<std::pair<int, int>>{{78, 87}, {93, 101}});
+  CHECK(check.cost->attention_mc == (9 + 8 + 5 + 5) * 500);
+  for (PlanBlade& b : w.the_case.blades) b.operations[0].shortest_soak_min = 3;
+  w.hardening().soak_min = 3;  // A would come out while B goes in
+  CHECK(w.breaks(5));
+}
+
 TEST_CASE("each rule is noticed when it is broken") {
   Worked w;
   SECTION("R1 a kiln that does not exist") { w.hardening().kiln = "K9"; CHECK(w.breaks(1)); }

@@ -34,6 +34,7 @@ const std::string text = write_plan_case(hand_worked_case());
 TEST_CASE("a case written and read again is the same case") {
   PlanCase c = hand_worked_case();
   c.kilns[0].circuit = "north";
+  c.kilns[0].staggered = true;
   c.kilns[1].state = PlanKilnState{180, -20, 0};
   c.blades[0].previous_end_min = -30;
   c.locked.push_back(hand_worked_plan().firings[1]);

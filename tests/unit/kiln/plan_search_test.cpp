@@ -95,6 +95,35 @@ TEST_CASE("a kiln still hot from before the plan is waited for") {
     if (f.kiln == "OV") CHECK(f.start_min > 145);
 }
 
+TEST_CASE("a firing that runs as the plan begins is followed by its blade's temper in time") {
+  PlanCase c = hand_worked_case();
+  c.kilns[0].state = PlanKilnState{800, 40, 40};  // quenched at minute 40
+  c.blades[0].operations.erase(c.blades[0].operations.begin());
+  c.blades[0].previous_end_min = 40;
+  const PlanAnswer answer = plan(c, 500);
+  CHECK(answer.unplaced.empty());
+  keeps_every_rule(c, answer);
+  for (const PlanFiring& f : answer.plan.firings)
+    for (const PlanMember& m : f.members)
+      if (m.blade == "A") {
+        CHECK(f.start_min >= 40 + 20);
+        CHECK(f.start_min <= 40 + 120);
+      }
+}
+
+TEST_CASE("blades loaded at the intervals of their quench all soak alike") {
+  PlanCase c = hand_worked_case();
+  for (PlanBlade& b : c.blades) b.operations[0].longest_soak_min = 12;  // waiting 4 min is too long
+  const PlanAnswer together = plan(c, 500);
+  CHECK(together.plan.firings.size() > 2);  // they cannot be hardened together
+  c.kilns[0].staggered = true;
+  const PlanAnswer staggered = plan(c, 500);
+  keeps_every_rule(c, staggered);
+  REQUIRE(staggered.plan.firings.size() == 2);
+  // Four minutes more with the hands at the door than the plan worked by hand, all else the same.
+  CHECK(staggered.cost.total_mc() == 143472 + 4 * 500);
+}
+
 TEST_CASE("a blade without a place is told the rule and the nearest change") {
   PlanCase c = hand_worked_case();
   SECTION("longer than any kiln") {
