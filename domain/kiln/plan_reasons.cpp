@@ -121,7 +121,20 @@ class Reasoning {
                             "hours is {} min.",
                             need, longest->second - longest->first),
                 fmt::format("Extend the hours that begin at {} to {}.", clock(longest->first),
-                            clock(longest->first + need)));
+                            clock(enough_hours(longest - case_.windows.data(), need))));
+  }
+
+  /// Until when a window of `need` minutes has to go on for the whole chain to find its place.
+  int enough_hours(std::ptrdiff_t window, int need) const {
+    PlanCase eased = just_this(case_.locked);
+    auto& w = eased.windows[static_cast<std::size_t>(window)];
+    const int least = w.first + need;
+    const int most = window + 1 < std::ssize(case_.windows) ? (&w)[1].first - 1 : case_.horizon_min;
+    for (int step : {0, 15, 30, 60, 120, 240, 480}) {
+      w.second = least + step;
+      if (w.second <= most && fits(eased)) return w.second;
+    }
+    return least;
   }
 
   /// A case of this blade and those in `kept`, which stand.
