@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <optional>
 #include <set>
 
@@ -23,8 +24,9 @@ std::string clock(int minute) {
 
 class Reasoning {
  public:
-  Reasoning(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade)
-      : case_(a_case), plan_(plan),
+  Reasoning(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade,
+            const std::function<bool()>& in_time)
+      : case_(a_case), plan_(plan), in_time_(in_time),
         blade_(*std::find_if(a_case.blades.begin(), a_case.blades.end(),
                              [&](const PlanBlade& b) { return b.id == blade; })) {}
 
@@ -34,6 +36,9 @@ class Reasoning {
     const bool fits_alone = fits(alone);
     if (auto told = by_easing(fits_alone ? just_this(plan_.firings) : alone, fits_alone))
       return *told;
+    if (!in_time_())
+      return told(0, 9, "There was no time left to find out what stops it.",
+                  "Plan again and allow more time.");
     if (fits_alone)
       return told(0, 12, "The kilns are taken whenever the blade could go in.",
                   "Take another blade out of the plan, or plan for longer.");
@@ -148,7 +153,9 @@ class Reasoning {
     return c;
   }
 
+  /// False also when the time is over: then nothing is known.
   bool fits(const PlanCase& c) const {
+    if (!in_time_()) return false;
     const PlanTables tables(c);
     PlanAnnealing trial(tables, 1);
     trial.start();
@@ -226,13 +233,15 @@ class Reasoning {
 
   const PlanCase& case_;
   const FiringPlan& plan_;
+  const std::function<bool()>& in_time_;
   const PlanBlade& blade_;
 };
 
 }  // namespace
 
-Unplaced reason_unplaced(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade) {
-  return Reasoning(a_case, plan, blade).run();
+Unplaced reason_unplaced(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade,
+                         const std::function<bool()>& in_time) {
+  return Reasoning(a_case, plan, blade, in_time).run();
 }
 
 }  // namespace tangmark::kiln

@@ -24,6 +24,8 @@ constexpr int most_starts = 12;
 // The best of the starts is worked over once more in the last part of the time.
 constexpr double polish_from_many = 0.8;
 constexpr double polish_from_one = 0.9;
+// To find out what stops the blades without a place takes time, too.
+constexpr double reasons_from = 0.9;
 constexpr double settled_warmth = 0.05;
 constexpr double cold = 0.0035;
 constexpr std::int64_t trial_steps = 512;
@@ -47,8 +49,9 @@ class Starts {
       next->run(clock_, {.until = first + (last - first) * (i + 1) / starts}, bound_mc_);
       if (next->best_cost_mc() < best_->best_cost_mc()) best_ = std::move(next);
     }
+    const double until = best_->unplaced().empty() ? 1 : reasons_from;
     if (!done())
-      best_->run(clock_, {.until = 1, .warmest = settled_warmth, .coldest = cold}, bound_mc_);
+      best_->run(clock_, {.until = until, .warmest = settled_warmth, .coldest = cold}, bound_mc_);
     return *best_;
   }
 
@@ -94,11 +97,14 @@ PlanAnswer plan_firings(const PlanCase& a_case, const SearchLimits& limits, std:
   answer.iterations = clock.steps();
   answer.bound_mc = least_cost_mc(
       tables, std::set<int>(search.unplaced().begin(), search.unplaced().end()));
+  const std::function<bool()> in_time = [&] {
+    return !limits.time_used || limits.time_used() < 1;
+  };
   std::set<std::string> left_out;
   for (int b : search.unplaced()) {
     const std::string& id = a_case.blades[static_cast<std::size_t>(b)].id;
     left_out.insert(id);
-    answer.unplaced.push_back(reason_unplaced(a_case, answer.plan, id));
+    answer.unplaced.push_back(reason_unplaced(a_case, answer.plan, id, in_time));
   }
   const PlanCheck check = check_plan(a_case, answer.plan, left_out);
 
