@@ -24,6 +24,34 @@ std::string figure(double value) {
   return tiny ? steel::figure_text(value) : steel::rounded_text(value, decimals_shown);
 }
 
+// "di_mm" is told as "di" in "mm".
+struct Named {
+  std::string label, unit;
+};
+Named named(const std::string& key) {
+  static constexpr std::pair<std::string_view, std::string_view> units[] = {
+      {"_kg_m3", "kg/m3"}, {"_m2_s", "m2/s"},   {"_per_in", "1/in"}, {"_g_ml", "g/ml"},
+      {"_mm", "mm"},       {"_in", "in"},       {"_kg", "kg"},       {"_ml", "ml"},
+      {"_min", "min"},     {"_wt", "weight %"}, {"_mj", "MJ"},       {"_kwh", "kWh"},
+      {"_btu", "Btu"},     {"_c", "°C"}};
+  static constexpr std::pair<std::string_view, std::string_view> whole[] = {
+      {"hrc", "HRC"},           {"hv", "HV"},
+      {"hrc_low", "HRC from"},  {"hrc_high", "HRC to"},
+      {"as_quenched", "Off the quench"}, {"after_each", "After each temper"}};
+  for (const auto& [known, label] : whole)
+    if (key == known) return {std::string(label), ""};
+  Named made{key, ""};
+  for (const auto& [ending, unit] : units) {
+    if (!key.ends_with(ending)) continue;
+    made = {key.substr(0, key.size() - ending.size()), std::string(unit)};
+    break;
+  }
+  for (char& c : made.label)
+    if (c == '_') c = ' ';
+  made.label = sentence_case(made.label);
+  return made;
+}
+
 std::string text_of(const DeskValue& value);
 
 std::string text_of_list(const DeskValue::List& list) {
@@ -34,8 +62,11 @@ std::string text_of_list(const DeskValue::List& list) {
 
 std::string text_of_fields(const DeskValue::Fields& fields) {
   std::string text;
-  for (const auto& [name, value] : fields)
-    text += (text.empty() ? "" : ", ") + name + " " + text_of(value);
+  for (const auto& [name, value] : fields) {
+    const Named label = named(name);
+    text += (text.empty() ? "" : ", ") + label.label + " " + text_of(value) +
+            (label.unit.empty() ? "" : " " + label.unit);
+  }
   return text;
 }
 
@@ -52,26 +83,23 @@ std::string text_of(const DeskValue& value) {
   return std::visit(Speak{}, value.held());
 }
 
-// "di_mm" is told as "di" in "mm".
-struct Named {
-  std::string label, unit;
-};
-Named named(const std::string& key) {
-  static constexpr std::pair<std::string_view, std::string_view> units[] = {
-      {"_kg_m3", "kg/m3"}, {"_m2_s", "m2/s"},   {"_per_in", "1/in"}, {"_g_ml", "g/ml"},
-      {"_mm", "mm"},       {"_in", "in"},       {"_kg", "kg"},       {"_ml", "ml"},
-      {"_min", "min"},     {"_wt", "weight %"}, {"_mj", "MJ"},       {"_kwh", "kWh"},
-      {"_btu", "Btu"},     {"_c", "°C"}};
-  Named made{key, ""};
-  for (const auto& [ending, unit] : units) {
-    if (!key.ends_with(ending)) continue;
-    made = {key.substr(0, key.size() - ending.size()), std::string(unit)};
-    break;
-  }
-  for (char& c : made.label)
-    if (c == '_') c = ' ';
-  made.label = sentence_case(made.label);
-  return made;
+// Temperatures stand in the shop's own degrees, to a tenth.
+bool is_heat(const std::string& key, const DeskValue& value) {
+  return key.ends_with("_c") && std::holds_alternative<double>(value.held());
+}
+std::string heat_unit(TemperatureUnit unit) {
+  return unit == TemperatureUnit::fahrenheit ? "°F" : "°C";
+}
+std::string heat_text(const DeskValue& value, TemperatureUnit unit) {
+  const double celsius = value.number();
+  return steel::rounded_text(unit == TemperatureUnit::fahrenheit ? celsius * 1.8 + 32 : celsius, 1);
+}
+
+// Several sentences or names are paragraphs, not one long line.
+bool is_words_list(const DeskValue& value) {
+  const auto* list = std::get_if<DeskValue::List>(&value.held());
+  return list && !list->empty() && std::holds_alternative<std::string>(list->front().held()) &&
+         text_of(value).size() > 60;
 }
 
 // A list of named values is a table; the rest are facts.
@@ -80,18 +108,19 @@ bool is_table(const DeskValue& value) {
   return list && !list->empty() && std::holds_alternative<DeskValue::Fields>(list->front().held());
 }
 
-Section table_section(const std::string& name, const DeskValue::List& list) {
+Section table_section(const std::string& name, const DeskValue::List& list, TemperatureUnit unit) {
   Section section;
   section.title = named(name).label;
   for (const auto& column : std::get<DeskValue::Fields>(list.front().held())) {
     const Named head = named(column.name);
-    section.table.columns.push_back(
-        {head.unit.empty() ? head.label : head.label + ", " + head.unit});
+    const std::string shown = is_heat(column.name, column.value) ? heat_unit(unit) : head.unit;
+    section.table.columns.push_back({shown.empty() ? head.label : head.label + ", " + shown});
   }
   for (const DeskValue& row : list) {
     TableRow cells;
     for (const auto& cell : std::get<DeskValue::Fields>(row.held()))
-      cells.cells.push_back(text_of(cell.value));
+      cells.cells.push_back(is_heat(cell.name, cell.value) ? heat_text(cell.value, unit)
+                                                           : text_of(cell.value));
     section.table.rows.push_back(std::move(cells));
   }
   return section;
@@ -198,20 +227,28 @@ Outcome<Sheet> calculation_sheet(const Sight& sight, const Typed& typed) {
   Sheet sheet;
   sheet.title = sentence_case(calculation.answers);
   sheet.under = asked_words(keys);
+  const TemperatureUnit unit = sight.settings.temperature_unit;
   std::vector<Section> tables;
+  std::vector<std::string> long_lists;
   for (const auto& [field, value] : answer->fields) {
+    const Named label = named(field);
     if (is_table(value)) {
-      tables.push_back(table_section(field, value.list()));
+      tables.push_back(table_section(field, value.list(), unit));
+    } else if (is_words_list(value)) {
+      for (const DeskValue& words : value.list())
+        long_lists.push_back(label.label + ": " + words.words() + ".");
+    } else if (is_heat(field, value)) {
+      facts.facts.push_back({label.label, heat_text(value, unit), heat_unit(unit), ""});
     } else {
-      const Named label = named(field);
       facts.facts.push_back({label.label, text_of(value), label.unit, ""});
     }
   }
-  facts.paragraphs = answer->notes;
+  for (const std::string& note : answer->notes) facts.paragraphs.push_back(sentence_case(note));
   facts.offers = {{"Work it out anew", OpenForm{"desk.calc", typed}, "", ""}};
   Section source;
   source.title = "Where it is from";
   source.paragraphs = {"Source: " + calculation.source + ".", "Valid: " + calculation.range + "."};
+  source.paragraphs.insert(source.paragraphs.end(), long_lists.begin(), long_lists.end());
   sheet.sections.push_back(std::move(facts));
   for (Section& table : tables) sheet.sections.push_back(std::move(table));
   sheet.sections.push_back(std::move(source));

@@ -139,6 +139,7 @@ PlaceView Desk::view(Place place, const std::string& id) const {
       PlaceView view = kiln_view(sight, id, inside_->proposal);
       if (inside_->previewed && inside_->previewed->firing == id) {
         const std::vector<Section>& shown = inside_->previewed->sections;
+        view.picture = {};  // the first rows want the room
         view.sheet.sections.insert(view.sheet.sections.begin(), shown.begin(), shown.end());
       }
       return view;

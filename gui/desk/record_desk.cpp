@@ -85,11 +85,17 @@ Section section_of(const kiln::RecordPreview& preview, const Typed& typed) {
                                           : "This record cannot be read so";
   for (const Problem& problem : preview.why_not)
     section.paragraphs.push_back(problem.sentence + " " + problem.remedy);
-  for (const std::string& assumption : preview.assumptions) section.paragraphs.push_back(assumption);
   section.table = table_of(preview);
   if (preview.why_not.empty())
     section.offers.push_back({"Attach it so", DoNow{"attach_record", typed}, "", ""});
   section.offers.push_back({"Name its columns", OpenForm{"desk.record", typed}, "", ""});
+  return section;
+}
+
+Section taken_for_granted(const kiln::RecordPreview& preview) {
+  Section section;
+  section.title = "Taken for granted";
+  section.paragraphs = preview.assumptions;
   return section;
 }
 
@@ -127,7 +133,7 @@ Outcome<LookedAtRecord> record_sheet(const Sight& sight, const Typed& typed) {
   Typed kept = typed;
   std::erase_if(kept, [](const auto& pair) { return pair.second.empty(); });
   kept["file"] = with_home(value(typed, "file"));
-  return LookedAtRecord{std::to_string(firing->number), {section_of(preview, kept)}};
+  return LookedAtRecord{std::to_string(firing->number), {section_of(preview, kept), taken_for_granted(preview)}};
 }
 
 }  // namespace tangmark::desk
