@@ -24,11 +24,15 @@ Outcome<ShopFile> begin_shop(const std::filesystem::path& path, const Given& set
   if (problems.empty()) return made;
   // A shop with half its settings is not begun.
   { const auto closed = std::move(made).value(); }
+  remove_shop_files(path);
+  return problems;
+}
+
+void remove_shop_files(const std::filesystem::path& path) {
   std::error_code ignored;
   for (const char* tail : {"", "-wal", "-shm"}) {
     std::filesystem::remove(path.string() + tail, ignored);
   }
-  return problems;
 }
 
 }  // namespace tangmark::db

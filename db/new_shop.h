@@ -13,4 +13,8 @@ namespace tangmark::db {
 /// path where something already is stays untouched and is refused.
 Outcome<ShopFile> begin_shop(const std::filesystem::path& path, const Given& settings, Instant now);
 
+/// Takes away a shop that was not begun whole: the file and what SQLite keeps beside it. The shop
+/// must be closed.
+void remove_shop_files(const std::filesystem::path& path);
+
 }  // namespace tangmark::db

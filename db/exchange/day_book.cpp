@@ -206,7 +206,8 @@ Outcome<Done> put_names_in(Line& line, const std::map<std::string, std::string>&
 
 }  // namespace
 
-Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books, Instant now) {
+Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books, Instant now,
+                               const Stopped& stopped) {
   const Zone zone = load_settings(shop).zone;
   std::vector<Line> lines;
   for (const DayBook& book : books)
@@ -215,6 +216,7 @@ Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books
   std::map<std::string, std::string> names;
   Batch batch(shop);
   for (Line& line : lines) {
+    if (stopped && stopped()) return Problem{"", "It was stopped, and nothing was written.", ""};
     if (auto named = put_names_in(line, names); !named) return named.problems();
     auto done = perform(shop, line.action, line.given, line.at);
     if (!done) return at_place(done.problems(), line.place);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,9 +30,20 @@ struct DayBook {
   std::filesystem::path folder = {};  ///< where files that it names without a folder are
 };
 
+/// Asked before every line: true ends the work, and the shop is as it was.
+using Stopped = std::function<bool()>;
+
 /// Does all lines of all books in the order of their times, as one: either every line was done, or
 /// the shop is as it was and the problem names book and line. Returns how many were done.
-Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books, Instant now);
+Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books, Instant now,
+                               const Stopped& stopped = {});
+
+/// Begins a shop in a new file and does in it all day books (*.daybook) of a folder, in the order of
+/// their names. When one is refused, or the work is stopped, no file is left. A path where something
+/// already is stays untouched and is refused. Returns how many lines were done.
+Outcome<int> begin_shop_from_day_books(const std::filesystem::path& path,
+                                       const std::filesystem::path& folder, Instant now,
+                                       const Stopped& stopped = {});
 
 /// Does one action for each record of a table whose first record names the action's fields; a column
 /// "at" says when. All or nothing. Returns how many were done.

@@ -147,27 +147,11 @@ Exit do_word(const Call& call) {
 
 // The demo shop is made like any other: by its day books, through the same actions.
 Exit demo(const Call& call) {
-  const std::filesystem::path folder = TANGMARK_DEMO_SHOP;
-  std::vector<db::DayBook> books;
-  std::error_code error;
-  for (const auto& entry : std::filesystem::directory_iterator(folder, error))
-    if (entry.path().extension() == ".daybook") {
-      auto text = read_whole(entry.path());
-      if (!text) return refuse(text.problems());
-      books.push_back({entry.path().filename().string(), *text, folder});
-    }
-  if (books.empty())
-    return refuse({{folder.string(), "The day books of the demo shop are not at " + folder.string() + ".", "Keep the project's folder where it was built."}});
-  std::sort(books.begin(), books.end(), [](const auto& a, const auto& b) { return a.name < b.name; });
-  auto shop = db::ShopFile::create(call.words[0], call.now);
-  if (!shop) return refuse(shop.problems());
-  const auto done = db::perform_day_books(*shop, books, call.now);
-  if (!done) {
-    shop = Problem{};
-    for (const char* tail : {"", "-wal", "-shm"}) std::filesystem::remove(call.words[0] + tail, error);
-    return refuse(done.problems());
-  }
-  say("The demo shop is in " + call.words[0] + ": " + std::to_string(*done) + " things done by an invented maker.");
+  const auto done =
+      db::begin_shop_from_day_books(call.words[0], TANGMARK_DEMO_SHOP, call.now);
+  if (!done) return refuse(done.problems());
+  say("The demo shop is in " + call.words[0] + ": " + std::to_string(*done) +
+      " things done by an invented maker.");
   return Exit::done;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/welcome.h"
 
+#include "db/exchange/day_book.h"
 #include "db/new_shop.h"
 #include "db/shop_file.h"
 #include "gui/desk/desk_forms.h"
@@ -24,7 +25,9 @@ std::string typed_value(const Typed& typed, const std::string& field) {
   return found == typed.end() ? std::string() : found->second;
 }
 
-Outcome<std::filesystem::path> new_shop(const Typed& typed, const std::filesystem::path& path,
+using Welcomed = std::variant<std::filesystem::path, ShopWriting>;
+
+Outcome<Welcomed> new_shop(const Typed& typed, const std::filesystem::path& path,
                                         Instant now) {
   db::Given settings;
   for (const char* name : {"shop_name", "maker_name", "zone", "currency"}) {
@@ -33,7 +36,23 @@ Outcome<std::filesystem::path> new_shop(const Typed& typed, const std::filesyste
   }
   const auto made = db::begin_shop(path, settings, now);
   if (!made) return made.problems();
-  return path;
+  return Welcomed(path);
+}
+
+// The invented shop is written by its day books, a year and a half of them: longer than a hand waits.
+Outcome<Welcomed> demo_shop(const std::filesystem::path& path, Instant now) {
+  if (std::filesystem::exists(path)) {
+    return Problem{"path", "There is already something at " + path.string() + ".",
+                   "Choose a name that is free."};
+  }
+  return Welcomed(ShopWriting{
+      "Writing the demo shop",
+      [path, now](const std::atomic<bool>& stop) -> Outcome<std::filesystem::path> {
+        const auto written = db::begin_shop_from_day_books(path, TANGMARK_DEMO_SHOP, now,
+                                                           [&stop] { return stop.load(); });
+        if (!written) return written.problems();
+        return path;
+      }});
 }
 
 }  // namespace
@@ -48,12 +67,16 @@ PlaceView welcome_view() {
   start.title = "A start in ten minutes";
   start.paragraphs = {
       "Begin a shop, begin one blade, and log its first step. Customers, steel and prices can come later: a blade may "
-      "come from an unlisted bar.",
-      "The demo shop is an invented maker with a year and a half of work, to look around in. On a terminal it is written "
-      "by: tangmark demo FILE."};
+      "come from an unlisted bar."};
+  Section demo;
+  demo.title = "A shop to look around in";
+  demo.paragraphs = {
+      "The demo shop is an invented maker with a year and a half of work. It is a file of its own, "
+      "and may be thrown away."};
+  demo.offers = {{"Write the demo shop", OpenForm{"demo_shop", {}}, "", ""}};
   view.sheet.title = "Tangmark";
   view.sheet.under = "Quotes, kiln firings and honest certificates of one knife shop.";
-  view.sheet.sections = {start};
+  view.sheet.sections = {start, demo};
   return view;
 }
 
@@ -69,6 +92,11 @@ Form welcome_form(const std::string& name) {
                    line("maker_name", "Your name", "", "", false),
                    line("zone", "Time zone", "", "such as Europe/Oslo or US/Eastern", true),
                    line("currency", "Currency", "", "its three letters: EUR, USD, NOK", true)};
+  } else if (name == "demo_shop") {
+    form.title = "Write the demo shop";
+    form.under = "An invented maker and invented buyers; its dates lie around today.";
+    form.submit = "Write and open it";
+    form.fields = {line("path", "Shop file", "~/demo.tangmark", "a new file", true)};
   } else {
     form.title = "Open a shop";
     form.submit = "Open";
@@ -79,7 +107,7 @@ Form welcome_form(const std::string& name) {
   return form;
 }
 
-Outcome<std::filesystem::path> welcome_shop(const std::string& name, const Typed& typed, Instant now) {
+Outcome<Welcomed> welcome_shop(const std::string& name, const Typed& typed, Instant now) {
   const std::string path = with_home(typed_value(typed, "path"));
   if (path.empty()) return Problem{"path", "It needs the name of a file.", "Type or choose one."};
   if (name == "new_shop") {
@@ -88,9 +116,10 @@ Outcome<std::filesystem::path> welcome_shop(const std::string& name, const Typed
     }
     return new_shop(typed, path, now);
   }
+  if (name == "demo_shop") return demo_shop(path, now);
   auto opened = db::ShopFile::open(path, now);
   if (!opened) return Problem{"path", opened.problem().sentence, opened.problem().remedy};
-  return std::filesystem::path(path);
+  return Welcomed(std::filesystem::path(path));
 }
 
 }  // namespace tangmark::desk

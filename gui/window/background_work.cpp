@@ -5,12 +5,13 @@
 
 namespace tangmark::window {
 
-BackgroundWork::BackgroundWork(wxEvtHandler& window, desk::Job job, std::function<void(Found)> done)
-    : job_(std::move(job)) {
+BackgroundWork::BackgroundWork(wxEvtHandler& window, std::string doing, Work work,
+                               std::function<void(Found)> done)
+    : doing_(std::move(doing)), work_(std::move(work)) {
   thread_ = std::thread([this, &window, done = std::move(done)] {
     Found found;
     try {
-      found.finish = job_.work(stop_);
+      found.finish = work_(stop_);
     } catch (const std::exception& failure) {
       found.failure = failure.what();
     }

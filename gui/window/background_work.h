@@ -5,32 +5,37 @@
 
 #include <atomic>
 #include <functional>
+#include <string>
 #include <thread>
-
-#include "gui/desk/desk.h"
 
 namespace tangmark::window {
 
-/// Runs a desk's job on a thread of its own and brings what it found back to the window. One job at
-/// a time; destroying it stops the job and waits for it.
+/// Runs long work on a thread of its own and brings what it found back to the window. One work at a
+/// time; destroying it stops the work and waits for it.
 class BackgroundWork {
  public:
-  /// What came of the job, on the window's thread: what to call on the desk, or the sentence of the
-  /// failure.
+  /// What is to be done on the window's thread with what was found.
+  using Finish = std::function<void()>;
+  /// Runs on its own thread, looks at `stop` often and touches nothing of the window.
+  using Work = std::function<Finish(const std::atomic<bool>& stop)>;
+  /// What came of it: what is to be done now, or the sentence of the failure.
   struct Found {
-    std::function<desk::Said(desk::Desk&)> finish;
+    Finish finish;
     std::string failure;
   };
-  BackgroundWork(wxEvtHandler& window, desk::Job job, std::function<void(Found)> done);
+  /// `doing` says it in words: "Planning the kilns".
+  BackgroundWork(wxEvtHandler& window, std::string doing, Work work,
+                 std::function<void(Found)> done);
   ~BackgroundWork();
   BackgroundWork(const BackgroundWork&) = delete;
   BackgroundWork& operator=(const BackgroundWork&) = delete;
   /// Asks the job to end with the best it has.
   void stop() { stop_ = true; }
-  const std::string& doing() const { return job_.doing; }
+  const std::string& doing() const { return doing_; }
 
  private:
-  desk::Job job_;
+  std::string doing_;
+  Work work_;
   std::atomic<bool> stop_{false};
   std::thread thread_;
 };

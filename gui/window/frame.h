@@ -12,12 +12,13 @@
 
 #include "gui/desk/desk.h"
 #include "gui/desk/start.h"
+#include "gui/desk/welcome.h"
+#include "gui/window/background_work.h"
 
 class wxSizer;
 
 namespace tangmark::window {
 
-class BackgroundWork;
 class BenchCanvas;
 class FormPanel;
 class ListColumn;
@@ -55,6 +56,8 @@ class Frame final : public wxFrame {
   void submit_form();
   void take(const Outcome<desk::Said>& outcome);
   void begin(const desk::PlaceWork& work);
+  void begin_shop(desk::ShopWriting writing);
+  void work_on(const std::string& doing, BackgroundWork::Work work);
   void show_document(const desk::ShowDocument& wanted);
   void open_shop(const std::filesystem::path& path);
   void tell(const std::string& sentence);

@@ -61,10 +61,11 @@ void Frame::submit_form() {
   const desk::Typed answers = form_->filled();
   try {
     if (!desk_) {
-      const auto path = desk::welcome_shop(action, answers, clock()());
-      if (!path) return form_->show_problems(path.problems());
+      auto begun = desk::welcome_shop(action, answers, clock()());
+      if (!begun) return form_->show_problems(begun.problems());
       leave_form();
-      return open_shop(*path);
+      if (const auto* path = std::get_if<std::filesystem::path>(&*begun)) return open_shop(*path);
+      return begin_shop(std::get<desk::ShopWriting>(std::move(begun).value()));
     }
     const auto done = desk_->act(action, answers);
     if (!done) return form_->show_problems(done.problems());
@@ -103,10 +104,29 @@ void Frame::begin(const desk::PlaceWork& work) {
   desk::Job job = std::get<desk::Job>(std::move(begun).value());
   tell(job.doing + ". Escape stops it with the best it has.");
   show_view();
-  work_ = std::make_unique<BackgroundWork>(*this, std::move(job), [this](BackgroundWork::Found found) {
-    work_.reset();
-    if (!found.failure.empty()) return tell(found.failure);
-    guarded([&] { take(found.finish(*desk_)); });
+  work_on(job.doing, [this, work = std::move(job.work)](const std::atomic<bool>& stop) {
+    return [this, finish = work(stop)] { take(finish(*desk_)); };
+  });
+}
+
+void Frame::work_on(const std::string& doing, BackgroundWork::Work work) {
+  work_ = std::make_unique<BackgroundWork>(
+      *this, doing, std::move(work), [this](BackgroundWork::Found found) {
+        work_.reset();
+        if (!found.failure.empty()) return tell(found.failure);
+        guarded(found.finish);
+      });
+}
+
+void Frame::begin_shop(desk::ShopWriting writing) {
+  tell(writing.doing + ". Escape stops it, and nothing is written.");
+  next_->Disable();
+  work_on(writing.doing, [this, work = std::move(writing.work)](const std::atomic<bool>& stop) {
+    return [this, path = work(stop)] {
+      next_->Enable();
+      if (path) return open_shop(*path);
+      tell(all_of(path.problems()));
+    };
   });
 }
 

@@ -207,8 +207,20 @@ def keys_alone():
         w.sees("Commission 1")
 
 
+def look_around():
+    """The first minute with the program: the demo shop, written and opened from the window."""
+    with Window(BUILD, ["--now", NOW]) as w:
+        w.press("Write the demo shop")
+        w.fill("Shop file", SHOP)
+        w.press("Write and open it")
+        w.sees("Needs hands", patience=60)
+    if "sound" not in tangmark("check", SHOP):
+        raise Story("the demo shop written by the window is not sound")
+
+
 STORIES = {story.__name__: story for story in (begin_a_shop, quote_a_commission, plan_and_move_a_firing,
-                                               log_a_bench_step, print_a_certificate, keys_alone)}
+                                               log_a_bench_step, print_a_certificate, keys_alone,
+                                               look_around)}
 
 if __name__ == "__main__":
     began = time.monotonic()
