@@ -52,8 +52,16 @@ class Judge {
  private:
   template <class... Args>
   void bad(int rule, fmt::format_string<Args...> words, Args&&... args) {
-    out_.violations.push_back({rule, fmt::format(words, std::forward<Args>(args)...)});
+    out_.violations.push_back({rule, fmt::format(words, std::forward<Args>(args)...), about_.firing,
+                               about_.other, about_.blade, about_.span});
   }
+
+  /// What the next complaints are about.
+  struct About {
+    std::optional<std::size_t> firing{}, other{};
+    std::string blade{};
+    std::optional<std::pair<int, int>> span{};
+  };
 
   const PlanOperation& operation(std::pair<std::size_t, int> member) const {
     return case_.blades[member.first].operations[static_cast<std::size_t>(member.second)];
@@ -62,6 +70,7 @@ class Judge {
   /// R1 to R8: one firing by itself.
   void judge_firing(std::size_t i) {
     Judged j;
+    about_ = {i};
     j.plan = &plan_.firings[i];
     j.timed.firing = i;
     j.timed.kiln = j.plan->kiln;
@@ -69,6 +78,7 @@ class Judge {
     if (!known(j)) return;
     if (!judge_load(j)) return;
     time(j);
+    about_.span = std::pair(j.timed.start_min, j.timed.end_min);
     judge_soaks(j);
     judge_attendance(j);
     if (j.timed.end_min > case_.horizon_min)
@@ -215,21 +225,25 @@ class Judge {
       return;
     }
     const char* what[] = {"loading", "unloading"};
-    for (std::size_t i = 0; i < 2; ++i)
-      if (!inside_one_window(j.timed.hands[i]))
-        bad(6, "{}: {} from {} to {} is not inside one window.", j.name, what[i],
-            j.timed.hands[i].first, j.timed.hands[i].second);
+    for (std::size_t i = 0; i < 2; ++i) {
+      if (inside_one_window(j.timed.hands[i])) continue;
+      about_.span = j.timed.hands[i];
+      bad(6, "{}: {} from {} to {} is not inside one window.", j.name, what[i],
+          j.timed.hands[i].first, j.timed.hands[i].second);
+    }
   }
 
   /// R9 to R11.
   void judge_chains() {
-    std::map<std::pair<std::size_t, int>, std::pair<int, int>> when;
+    std::map<std::pair<std::size_t, int>, Stay> when;
     for (const Judged& j : judged_)
-      for (std::size_t i = 0; i < j.members.size(); ++i)
-        if (!when.emplace(j.members[i],
-                          std::pair(j.timed.start_min, j.timed.member_end_min[i])).second)
-          bad(9, "Blade {} operation {} is in more than one firing.",
-              case_.blades[j.members[i].first].id, j.members[i].second);
+      for (std::size_t i = 0; i < j.members.size(); ++i) {
+        const std::string& blade = case_.blades[j.members[i].first].id;
+        about_ = {j.timed.firing, {}, blade};
+        const Stay stay{j.timed.start_min, j.timed.member_end_min[i], j.timed.firing};
+        if (!when.emplace(j.members[i], stay).second)
+          bad(9, "Blade {} operation {} is in more than one firing.", blade, j.members[i].second);
+      }
     done_min_.assign(case_.blades.size(), std::nullopt);
     for (std::size_t b = 0; b < case_.blades.size(); ++b) {
       const PlanBlade& blade = case_.blades[b];
@@ -240,12 +254,14 @@ class Judge {
           previous = nullptr;
           if (left_out_.contains(blade.id)) continue;
           missing_ = true;
+          about_ = {{}, {}, blade.id};
           bad(9, "Blade {} operation {} is not in the plan.", blade.id, i);
           continue;
         }
-        judge_gap(b, i, found->second.first, previous);
-        done_min_[b] = found->second.second;
-        previous = &found->second.second;
+        about_ = {found->second.firing, {}, blade.id};
+        judge_gap(b, i, found->second.start_min, previous);
+        done_min_[b] = found->second.end_min;
+        previous = &found->second.end_min;
       }
     }
   }
@@ -258,6 +274,7 @@ class Judge {
           blade.release_min);
     if (!previous) return;
     const int gap = start_min - *previous;
+    about_.span = std::pair(std::min(*previous, start_min), std::max(*previous, start_min));
     if (gap < op.shortest_gap_min)
       bad(11, "Blade {} waits {} min before operation {}, at least {} are needed.", blade.id, gap,
           i, op.shortest_gap_min);
@@ -282,6 +299,8 @@ class Judge {
     for (Judged* j : here) {
       auto heating =
           heating_min(case_.ambient_c, kiln, left, j->timed.start_min, j->plan->temp_c);
+      about_ = {j->timed.firing};
+      about_.span = std::pair(j->timed.start_min, j->timed.end_min);
       if (!heating)
         bad(12, "{} cannot begin: the kiln cannot be at {} C by then{}.", j->name, j->plan->temp_c,
             left ? fmt::format(", it was left at {} C at {} and emptied at {}", left->off_c,
@@ -300,6 +319,9 @@ class Judge {
         if (h.first < h.second) spans.emplace_back(h.first, h.second, &j);
     std::sort(spans.begin(), spans.end());
     for (std::size_t i = 0, last = 0; i < spans.size(); ++i) {
+      about_ = {std::get<2>(spans[i])->timed.firing, std::get<2>(spans[last])->timed.firing};
+      about_.span = std::pair(std::get<0>(spans[i]),
+                              std::min(std::get<1>(spans[i]), std::get<1>(spans[last])));
       if (i > 0 && std::get<0>(spans[i]) < std::get<1>(spans[last]))
         bad(13, "The maker is needed twice at minute {}: {} and {}.", std::get<0>(spans[i]),
             std::get<2>(spans[last])->name, std::get<2>(spans[i])->name);
@@ -314,6 +336,10 @@ class Judge {
         const Judged& x = judged_[a];
         const Judged& y = judged_[b];
         if (x.kiln == y.kiln || !x.kiln->circuit || x.kiln->circuit != y.kiln->circuit) continue;
+        about_ = {x.timed.firing, y.timed.firing};
+        about_.span = std::pair(std::max(x.timed.start_min - x.timed.heating_min,
+                                         y.timed.start_min - y.timed.heating_min),
+                                std::min(x.timed.off_min, y.timed.off_min));
         if (x.timed.start_min - x.timed.heating_min < y.timed.off_min &&
             y.timed.start_min - y.timed.heating_min < x.timed.off_min)
           bad(14, "Circuit {} carries two kilns: {} and {}.", *x.kiln->circuit, x.name, y.name);
@@ -321,6 +347,7 @@ class Judge {
   }
 
   void judge_locked() {
+    about_ = {};
     for (const PlanFiring& locked : case_.locked)
       if (std::find(plan_.firings.begin(), plan_.firings.end(), locked) == plan_.firings.end())
         bad(15, "The locked firing in {} at minute {} was changed.", locked.kiln,
@@ -344,6 +371,12 @@ class Judge {
     return c;
   }
 
+  /// When a blade is in a firing for one operation.
+  struct Stay {
+    int start_min = 0, end_min = 0;
+    std::size_t firing = 0;
+  };
+
   const PlanCase& case_;
   const FiringPlan& plan_;
   const std::set<std::string>& left_out_;
@@ -351,6 +384,7 @@ class Judge {
   std::vector<Judged> judged_;
   std::vector<std::optional<int>> done_min_;
   bool missing_ = false;
+  About about_;
   PlanCheck out_;
 };
 

@@ -32,6 +32,10 @@ namespace tangmark::kiln {
 struct PlanViolation {
   int rule = 0;          ///< 1 to 15
   std::string sentence;  ///< what is wrong, in words
+  // Where it is wrong, as far as it can be told.
+  std::optional<std::size_t> firing{}, other{};  ///< by their places in the plan
+  std::string blade{};
+  std::optional<std::pair<int, int>> span{};     ///< minutes in which it is wrong
 };
 
 /// A firing with the times that follow from it.

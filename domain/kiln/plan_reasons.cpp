@@ -17,16 +17,11 @@ namespace {
 constexpr std::array<int, 7> steps_min{15, 30, 60, 120, 240, 480, 1440};
 constexpr std::size_t most_windows_tried = 40;
 
-std::string clock(int minute) {
-  return fmt::format("minute {} (day {}, {:02}:{:02} from the plan's start)", minute,
-                     minute / 1440 + 1, minute % 1440 / 60, minute % 60);
-}
-
 class Reasoning {
  public:
   Reasoning(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade,
-            const std::function<bool()>& in_time)
-      : case_(a_case), plan_(plan), in_time_(in_time),
+            const PlanWords& words)
+      : case_(a_case), plan_(plan), words_(words),
         blade_(*std::find_if(a_case.blades.begin(), a_case.blades.end(),
                              [&](const PlanBlade& b) { return b.id == blade; })) {}
 
@@ -47,6 +42,16 @@ class Reasoning {
   }
 
  private:
+  std::string clock(int minute) const {
+    if (words_.minute) return words_.minute(minute);
+    return fmt::format("minute {} (day {}, {:02}:{:02} from the plan's start)", minute,
+                       minute / 1440 + 1, minute % 1440 / 60, minute % 60);
+  }
+
+  std::string degrees(int celsius) const {
+    return words_.degrees ? words_.degrees(celsius) : fmt::format("{} C", celsius);
+  }
+
   Unplaced told(std::size_t op, int rule, std::string why, std::string change) const {
     return {blade_.id, static_cast<int>(op), rule, std::move(why), std::move(change)};
   }
@@ -94,10 +99,11 @@ class Reasoning {
         kilns.begin(), kilns.end(),
         [&](const PlanKiln* a, const PlanKiln* b) { return distance(a) < distance(b); });
     return told(i, 3,
-                fmt::format("It needs {} C and no kiln long enough for {} mm can be set to that.",
-                            op.target_c, blade_.length_mm),
-                fmt::format("Let {} (now {} to {} C) go to {} C, or use another kiln.", nearest->id,
-                            nearest->lowest_c, nearest->highest_c, op.target_c));
+                fmt::format("It needs {} and no kiln long enough for {} mm can be set to that.",
+                            degrees(op.target_c), blade_.length_mm),
+                fmt::format("Let {} (now {} to {}) go to {}, or use another kiln.", nearest->id,
+                            degrees(nearest->lowest_c), degrees(nearest->highest_c),
+                            degrees(op.target_c)));
   }
 
   std::optional<Unplaced> short_hours(std::size_t i,
@@ -233,15 +239,15 @@ class Reasoning {
 
   const PlanCase& case_;
   const FiringPlan& plan_;
-  const std::function<bool()>& in_time_;
+  const PlanWords& words_;
   const PlanBlade& blade_;
 };
 
 }  // namespace
 
 Unplaced reason_unplaced(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade,
-                         const std::function<bool()>& in_time) {
-  return Reasoning(a_case, plan, blade, in_time).run();
+                         const PlanWords& words) {
+  return Reasoning(a_case, plan, blade, words).run();
 }
 
 }  // namespace tangmark::kiln

@@ -18,6 +18,13 @@ struct SearchProgress {
   int unplaced = 0;            ///< blades not yet in the plan
 };
 
+/// How minutes of the plan and degrees C are written in sentences. Empty: "day 2, 09:30 from the
+/// plan's start" and "805 C"; a shop writes "Fri 27 Nov, 09:30" and its own degrees.
+struct PlanWords {
+  std::function<std::string(int minute)> minute;
+  std::function<std::string(int celsius)> degrees;
+};
+
 /// How long to search. With `iterations` the same seed gives the same plan on every machine, unless
 /// time runs out first. With neither, only the first plan is made.
 struct SearchLimits {
@@ -28,6 +35,8 @@ struct SearchLimits {
   std::int64_t iterations = 0;  ///< steps of the search; 0: no limit of steps
   /// Called on the searching thread when a better plan was found, at most a few times a second.
   std::function<void(const SearchProgress&)> progress;
+  bool reasons = true;  ///< false: blades that find no place are named, without why
+  PlanWords words;      ///< for the sentences about them
 };
 
 /// A blade that is not in the plan, and why.
