@@ -31,6 +31,13 @@ struct CurveMark {
   friend bool operator==(const CurveMark&, const CurveMark&) = default;
 };
 
+/// What a model says of a stretch of a record, drawn over it.
+struct FittedStretch {
+  std::string text;  ///< "fitted: heats by 862 °C/h, error 3.1 °C"
+  std::vector<CurvePoint> points;
+  friend bool operator==(const FittedStretch&, const FittedStretch&) = default;
+};
+
 /// A curve to be drawn. Points are in order of time; a record of a million points is thinned to
 /// what a page can show, keeping the extremes.
 struct Curve {
@@ -38,6 +45,7 @@ struct Curve {
   std::vector<CurvePoint> points;
   std::optional<Window> window;
   std::vector<CurveMark> marks;
+  std::vector<FittedStretch> fitted{};
   friend bool operator==(const Curve&, const Curve&) = default;
 };
 

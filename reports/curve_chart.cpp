@@ -15,6 +15,7 @@ namespace tangmark::reports {
 
 namespace {
 
+constexpr Grey bare_paper{255};
 constexpr Points least_band = 5;  // a window drawn lower than this tells nothing
 
 double in_unit(Temperature t, TemperatureUnit unit) {
@@ -64,6 +65,7 @@ class Chart {
     draw_window();
     draw_axes();
     draw_curve();
+    draw_fitted();
     draw_marks();
     draw_notes();
     return std::move(block_);
@@ -89,7 +91,7 @@ class Chart {
       const double band = ceiling - floor;
       const bool sliver = band / (high_ - low_) * plot_.height < least_band;
       // A plan is read for its whole course, a record for how it kept to the window.
-      if (kind_ == CurveKind::recorded && band > 0 && sliver) {
+      if (kind_ == CurveKind::recorded && band > 0 && sliver && curve_.fitted.empty()) {
         low_ = floor - 3 * band;
         cut_ = true;
       }
@@ -203,6 +205,19 @@ class Chart {
     piece.clear();
   }
 
+  // White under it, so that it stands out from the thick line that it lies on.
+  void draw_fitted() {
+    for (const FittedStretch& stretch : curve_.fitted) {
+      std::vector<Place> line;
+      for (const CurvePoint& p : thinned(stretch.points, static_cast<std::size_t>(size_.width)))
+        if (value(p.temperature) >= low_) line.push_back({x(p.at), y(value(p.temperature))});
+      if (line.size() < 2) continue;
+      block_.elements.push_back(Polyline{line, 2.2, bare_paper, 0});
+      block_.elements.push_back(Polyline{line, 1.0, ink, 3});
+      drawn_.push_back(std::move(line));
+    }
+  }
+
   double value_at(Instant at) const {
     const auto after =
         std::lower_bound(points_.begin(), points_.end(), at,
@@ -245,6 +260,7 @@ class Chart {
     for (std::size_t i = 0; i < notes_.size(); ++i) {
       words += " " + notes_[i] + (i + 1 < notes_.size() ? "," : ".");
     }
+    for (const FittedStretch& stretch : curve_.fitted) words += " Dashed, " + stretch.text + ".";
     Flow flow = paragraph(fonts_, {{words, font_, second_ink}}, plot_.width, line_);
     for (const Block& line : flow) {
       for (const Element& e : line.elements) {

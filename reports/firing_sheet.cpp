@@ -29,6 +29,7 @@ Problems problems_of(const FiringSheet& sheet, const FontBook& fonts) {
   check.text(sheet.attendance, "attendance");
   check.texts(sheet.cautions, "caution");
   check.text(sheet.planned.title, "title of the curve");
+  if (sheet.recorded) check.text(sheet.recorded->title, "title of the record");
   for (const CurveMark& mark : sheet.planned.marks) check.text(mark.text, "mark on the curve");
   for (const FiringBlade& blade : sheet.blades) {
     check.needed(blade.number, "blade number");
@@ -102,6 +103,10 @@ class SheetSetter {
       const Points height = firing_.blades.size() > 8 ? 126 : 168;
       pour_.add(
           {curve_chart(fonts_, firing_.planned, CurveKind::planned, look_, {width_, height, 8.5})});
+    }
+    if (firing_.recorded) {
+      pour_.space(type_.half());
+      pour_.add({curve_chart(fonts_, *firing_.recorded, CurveKind::recorded, look_, {width_, 168, 8.5})});
     }
     pour_.space(type_.half());
     blades();

@@ -49,6 +49,7 @@ struct FiringSheet {
   std::vector<ProgrammeStep> programme;
   std::vector<FiringBlade> blades;
   Curve planned;
+  std::optional<Curve> recorded{};    ///< once it ran and has a record
   std::string attendance;             ///< who must be there and when; may be empty
   std::vector<std::string> cautions;  ///< added to those for a hot kiln and for quench oil
   std::string qr;                     ///< ASCII; may be empty

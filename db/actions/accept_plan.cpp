@@ -2,9 +2,9 @@
 #include "db/actions/form.h"
 #include "db/actions/kiln_action_list.h"
 #include "db/actions/work.h"
-#include "db/store/plan_case.h"
+#include "db/store/firing_reasons.h"
+#include "db/store/plan_difference.h"
 #include "db/store/step_advice_reader.h"
-#include "domain/kiln/plan_catches.h"
 #include "domain/kiln/plan_json.h"
 
 namespace tangmark::db {
@@ -22,7 +22,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   std::set<std::string> all;
   for (const auto& [name, chain] : shop.chains) all.insert(name);
   const auto check = kiln::check_plan(shop.a_case, *plan, all);
-  if (!work.passes(kiln::catches_of(check))) return work.problems();
+  if (!work.passes(catches_in_words(shop, *plan, check.violations))) return work.problems();
   const PlanDifference changes = difference(shop, *plan);
   book(work, changes);
   std::size_t touched = 0;

@@ -5,11 +5,11 @@
 #include "db/actions/kiln_action_list.h"
 #include "db/actions/work.h"
 #include "db/row.h"
+#include "db/store/firing_reasons.h"
 #include "db/store/kiln_store.h"
 #include "db/store/plan_case.h"
 #include "db/store/step_advice_reader.h"
 #include "domain/kiln/kiln_check.h"
-#include "domain/kiln/plan_catches.h"
 
 namespace tangmark::db {
 namespace {
@@ -18,28 +18,17 @@ using std::chrono::minutes;
 
 constexpr int days_ahead = 60;
 
-// A candidate firing beside everything else that is booked, judged by the rules of a plan.
-struct Judged {
-  ShopCase shop;
-  kiln::FiringPlan plan;  ///< the candidate is the last of its firings
-  kiln::PlanCheck check;
-};
-
-Judged judge(ShopCase shop, kiln::PlanFiring candidate) {
-  Judged judged{std::move(shop), {}, {}};
-  judged.plan = {judged.shop.a_case.name, judged.shop.a_case.locked};
-  judged.plan.firings.push_back(std::move(candidate));
-  std::set<std::string> all;
-  for (const auto& [name, chain] : judged.shop.chains) all.insert(name);
-  judged.check = kiln::check_plan(judged.shop.a_case, judged.plan, all);
-  return judged;
+// Judged by the rules of a plan, beside all that is booked. What is set aside is kept with the reason,
+// and the firing then stays where it is when all is planned anew.
+std::optional<kiln::Firing> passed(Work& work, const ShopCase& shop, const kiln::PlanFiring& candidate) {
+  const JudgedFiring judged = judge_firing(shop, candidate);
+  if (!work.passes(catches_in_words(shop, judged.plan, judged.violations))) return std::nullopt;
+  return judged.firing;
 }
 
-std::optional<kiln::Firing> firing_of(const Judged& judged) {
-  for (const kiln::TimedFiring& timed : judged.check.firings)
-    if (timed.firing == judged.plan.firings.size() - 1)
-      return as_firing(judged.shop, judged.plan.firings.back(), timed);
-  return std::nullopt;
+void keep_reason(Work& work, kiln::FiringId id, std::int64_t number) {
+  if (work.set_aside_for("firing", id.row()))
+    work.warn("Firing " + std::to_string(number) + " is kept in place, so that no new plan moves it.");
 }
 
 const kiln::PlanBlade* blade_of(const ShopCase& shop, const std::string& name) {
@@ -87,15 +76,14 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
     candidate.soak_min = std::max(candidate.soak_min, op.shortest_soak_min);
   }
   if (soak) candidate.soak_min = static_cast<int>(std::chrono::ceil<minutes>(*soak).count());
-  Judged judged = judge(std::move(shop), std::move(candidate));
-  if (!work.passes(kiln::catches_of(judged.check))) return work.problems();
+  auto firing = passed(work, shop, candidate);
+  if (!work.problems().empty()) return work.problems();
   work.passes(kiln::thermocouple_check_overdue(*kept, work.today()));
-  auto firing = firing_of(judged);
   if (!firing) return Problem{"blades", "These blades make no firing.", "Fire blades of one kind of heat together."};
   firing->number = work.next_number("firing");
-  firing->locked = form.yes("locked");
+  firing->locked = form.yes("locked") || work.set_aside_anything();
   work.advise(advice_on(work.shop(), *firing, work.settings().temperature_unit));
-  add(work.shop(), *firing);
+  keep_reason(work, add(work.shop(), *firing), firing->number);
   return work.done(std::to_string(firing->number));
 }
 
@@ -121,6 +109,8 @@ Outcome<ActionResult> move_one(Work& work, Form& form) {
   if (!candidate)
     return Problem{"firing", "A blade of this firing has been fired or scrapped since.", "Cancel it and book anew."};
   std::erase(shop.a_case.locked, *candidate);
+  if (candidate->members.size() < firing->blades.size())
+    work.warn("Blades that no longer need this firing are taken out of it.");
   candidate->start_min = shop.minute(start);
   if (soak) candidate->soak_min = static_cast<int>(std::chrono::ceil<minutes>(*soak).count());
   if (to) {
@@ -128,14 +118,14 @@ Outcome<ActionResult> move_one(Work& work, Form& form) {
     if (!kept) return kept.problems();
     candidate->kiln = kept->name;
   }
-  Judged judged = judge(std::move(shop), std::move(*candidate));
-  if (!work.passes(kiln::catches_of(judged.check))) return work.problems();
-  auto moved = firing_of(judged);
+  auto moved = passed(work, shop, *candidate);
+  if (!work.problems().empty()) return work.problems();
   if (!moved) return Problem{"start", "The firing cannot be there.", "Choose another time or kiln."};
   moved->number = firing->number;
-  moved->locked = firing->locked;
+  moved->locked = firing->locked || work.set_aside_anything();
   work.advise(advice_on(work.shop(), *moved, work.settings().temperature_unit));
   change(work.shop(), firing->id, *moved);
+  keep_reason(work, firing->id, moved->number);
   return work.done(std::to_string(moved->number));
 }
 

@@ -51,12 +51,19 @@ bool Work::passes(const Catch& caught) {
                              problem.remedy + std::string(may_override)});
         return false;
       }
-      Row("override").set("at", now_).set("action", action_.name).set("catch", caught->number)
-          .set("sentence", caught->sentence).set("reason", override_reason_).insert(shop_);
+      set_aside_.push_back(
+          Row("override").set("at", now_).set("action", action_.name).set("catch", caught->number)
+          .set("sentence", caught->sentence).set("reason", override_reason_).insert(shop_));
       warn("Set aside, because " + override_reason_ + ": " + caught->sentence);
       return true;
   }
   return false;
+}
+
+bool Work::set_aside_for(std::string_view subject, std::int64_t id) {
+  for (const std::int64_t row : set_aside_)
+    Row("override").set("subject", subject).set("subject_id", id).update(shop_, row);
+  return !set_aside_.empty();
 }
 
 bool Work::passes(const Catches& caught) {

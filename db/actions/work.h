@@ -40,6 +40,9 @@ class Work {
   /// `override`, whose reason is then kept; a remark becomes a warning. True when the work may go on.
   bool passes(const Catch& caught);
   bool passes(const Catches& caught);
+  bool set_aside_anything() const { return !set_aside_.empty(); }
+  /// What was set aside so far was for this row: "firing", its id. True when anything was.
+  bool set_aside_for(std::string_view subject, std::int64_t id);
   /// Problems gathered from catches so far.
   const Problems& problems() const { return problems_; }
   void warn(std::string sentence) { warnings_.push_back(std::move(sentence)); }
@@ -60,6 +63,7 @@ class Work {
   std::string override_reason_;
   commission::ShopSettings settings_;
   Problems problems_;
+  std::vector<std::int64_t> set_aside_;  ///< rows of the kept reasons
   std::vector<std::string> warnings_;
   std::vector<steel::Advice> advice_;
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/store/kiln_store.h"
 
+#include <algorithm>
+
 #include "db/row.h"
 
 namespace tangmark::db {
@@ -20,6 +22,7 @@ KeptKiln read_kiln(const Query& q) {
   k.low = q.temperature("low_k1800");
   k.high = q.temperature("high_k1800");
   k.heat_per_h = q.difference("heat_k1800_per_h");
+  k.load_per_h = q.maybe_difference("load_k1800_per_h");
   k.tau = q.duration("tau_s");
   k.heat_w = q.integer("heat_w");
   k.hold_mw_per_c = q.integer("hold_mw_per_c");
@@ -38,7 +41,8 @@ Row row_of(const Kiln& k) {
   Row row("kiln");
   row.set("name", k.name).set_word("kind", k.kind).set("slots", k.slots)
       .set("usable_length_nm", k.usable_length).set("low_k1800", k.low).set("high_k1800", k.high)
-      .set("heat_k1800_per_h", k.heat_per_h).set("tau_s", k.tau).set("heat_w", k.heat_w)
+      .set("heat_k1800_per_h", k.heat_per_h).set("tau_s", k.tau)
+      .set("load_k1800_per_h", k.load_per_h).set("heat_w", k.heat_w)
       .set("hold_mw_per_c", k.hold_mw_per_c).set("load_s", k.load).set("unload_s", k.unload)
       .set("circuit", k.circuit).set("values_from", k.values_from).set("checked_on", k.checked_on)
       .set("check_days", k.check_days).set("wear_minor", k.wear).set("currency", k.wear.currency().code())
@@ -96,6 +100,22 @@ Row row_of(kiln::FiringId firing, const kiln::FiringBlade& b) {
   row.set("firing_id", firing).set("blade_id", b.blade).set("route_step_id", b.step)
       .set("position", b.position).set("time_in", b.time_in).set("time_out", b.time_out);
   return row;
+}
+
+// Blades that were booked for it and are no longer in it.
+void take_out_the_others(const ShopFile& shop, kiln::FiringId id, const Firing& firing) {
+  std::vector<std::int64_t> others;
+  {
+    Query q(shop, "SELECT id, blade_id FROM firing_blade WHERE firing_id = ?");
+    q.bind(id);
+    while (q.next()) {
+      const auto blade = q.id<blade::BladeId>("blade_id");
+      const bool stays = std::any_of(firing.blades.begin(), firing.blades.end(),
+                                     [&](const kiln::FiringBlade& b) { return b.blade == blade; });
+      if (!stays) others.push_back(q.integer("id"));
+    }
+  }
+  for (const std::int64_t row : others) delete_row(shop, "firing_blade", row);
 }
 
 std::optional<KeptFiring> first_of(const ShopFile& shop, Query& q) {
@@ -165,6 +185,13 @@ std::vector<KeptFiring> firings_after(const ShopFile& shop, Instant from, Cancel
   return firings;
 }
 
+std::vector<KeptFiring> booked_firings(const ShopFile& shop) {
+  Query q(shop, "SELECT * FROM firing WHERE state = 'booked' ORDER BY starts_at, id");
+  std::vector<KeptFiring> firings;
+  while (q.next()) firings.push_back(read_firing(shop, q));
+  return firings;
+}
+
 std::optional<KeptFiring> last_run(const ShopFile& shop, kiln::KilnId kiln, Instant at) {
   Query q(shop, "SELECT * FROM firing WHERE kiln_id = ? AND state IN('done','running') "
                 "AND actual_start <= ? ORDER BY actual_start DESC LIMIT 1");
@@ -188,6 +215,7 @@ kiln::FiringId add(const ShopFile& shop, const Firing& firing) {
 
 void change(const ShopFile& shop, kiln::FiringId id, const Firing& firing) {
   row_of(firing).update(shop, id.row());
+  take_out_the_others(shop, id, firing);
   for (const kiln::FiringBlade& b : firing.blades) {
     Query q(shop, "SELECT id FROM firing_blade WHERE firing_id = ? AND blade_id = ?");
     q.bind(id).bind(b.blade);

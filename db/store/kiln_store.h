@@ -24,6 +24,8 @@ kiln::RecipeId add(const ShopFile& shop, const kiln::Recipe& recipe);
 enum class Cancelled { left_out, included };
 std::vector<kiln::KeptFiring> firings_after(const ShopFile& shop, Instant from,
                                             Cancelled cancelled = Cancelled::left_out);
+/// Every firing that is booked and not begun, by start; overdue ones too.
+std::vector<kiln::KeptFiring> booked_firings(const ShopFile& shop);
 /// The last firing of a kiln that was started before `at`, done or running.
 std::optional<kiln::KeptFiring> last_run(const ShopFile& shop, kiln::KilnId kiln, Instant at);
 Outcome<kiln::KeptFiring> find_firing(const ShopFile& shop, std::string_view number, std::string_view field);

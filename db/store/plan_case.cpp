@@ -2,12 +2,15 @@
 #include "db/store/plan_case.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "db/row.h"
 #include "db/store/bench_time_store.h"
 #include "db/store/kiln_store.h"
+#include "db/store/outside_work_store.h"
 #include "db/store/settings_store.h"
 #include "domain/blade/operation.h"
+#include "domain/kiln/kiln_fit.h"
 
 namespace tangmark::db {
 namespace {
@@ -99,6 +102,10 @@ class CaseMaker {
         end_(from + date::days(days)),
         spans_(attended_spans(load_bench_time(shop), settings_.zone, from, end_)) {
     made_.origin = std::chrono::floor<minutes>(from);
+    made_.zone = settings_.zone;
+    made_.unit = settings_.temperature_unit;
+    // Minor units are hundredths here as everywhere in the planner: only their proportions count.
+    made_.moved_mc = settings_.cost_of_moved_firing.minor() * 1000;
     made_.a_case.name = "shop";
     made_.a_case.horizon_min = days * 24 * 60;
   }
@@ -109,7 +116,8 @@ class CaseMaker {
       made_.a_case.windows.emplace_back(minute_up(a), static_cast<int>(std::chrono::floor<minutes>(b - made_.origin).count()));
     add_kilns();
     add_blades();
-    add_firings();
+    allow_for_loads();
+    add_booked(shop_, keep_, made_);
     return std::move(made_);
   }
 
@@ -140,8 +148,11 @@ class CaseMaker {
       plan.load_min = whole_minutes(k.load);
       plan.unload_min = whole_minutes(k.unload);
       plan.circuit = k.circuit;
-      plan.state = how_it_was_left(k);
+      plan.state = heating_now(k);
+      if (!plan.state) plan.state = how_it_was_left(k);
+      if (k.values_from == "plate") made_.plate_kilns.push_back(k.name);
       made_.kilns.emplace(k.name, k.id);
+      made_.models.emplace(k.name, k);
       made_.a_case.kilns.push_back(std::move(plan));
     }
   }
@@ -149,12 +160,37 @@ class CaseMaker {
   std::optional<kiln::PlanKilnState> how_it_was_left(const kiln::KeptKiln& k) const {
     const auto last = last_run(shop_, k.id, made_.origin);
     if (!last) return std::nullopt;
-    const Instant end = last->actual_end.value_or(last->ends_at);
+    const bool runs_on = last->state == kiln::FiringState::running;
+    const Instant planned_end = last->actual_end.value_or(last->ends_at);
+    const Instant end = runs_on ? std::max(planned_end, made_.origin) : planned_end;
     // Colder than the room's breath after eight time constants: as good as never fired.
     if (made_.origin - end > 8 * k.tau) return std::nullopt;
     const bool annealed = last->kind == kiln::FiringKind::anneal && last->cool_to;
     const int off_c = static_cast<int>((annealed ? *last->cool_to : last->set).whole_celsius());
     return kiln::PlanKilnState{off_c, made_.minute(end), std::max(0, minute_up(end))};
+  }
+
+  void allow_for_loads() {
+    for (kiln::PlanKiln& k : made_.a_case.kilns) {
+      int hottest = 0;
+      for (const kiln::PlanBlade& blade : made_.a_case.blades)
+        for (const kiln::PlanOperation& op : blade.operations)
+          if (op.target_c <= k.highest_c) hottest = std::max(hottest, op.target_c);
+      const auto effect = kiln::load_effect(made_.models.at(k.id), Temperature::celsius(hottest), k.slots);
+      k.load_min += whole_minutes(effect.back_at_heat);
+    }
+  }
+
+  // Switched on for the firing that is next: by now it is so far up the way to its heat.
+  std::optional<kiln::PlanKilnState> heating_now(const kiln::KeptKiln& k) const {
+    for (const kiln::KeptFiring& firing : booked_firings(shop_)) {
+      if (firing.kiln != k.id || firing.heat_from > made_.origin || firing.starts_at <= made_.origin)
+        continue;
+      const double hours = std::chrono::duration<double, std::ratio<3600>>(firing.starts_at - made_.origin).count();
+      const double celsius = firing.set.in_celsius() - k.heat_per_h.kelvins() * hours;
+      return kiln::PlanKilnState{std::max(20, static_cast<int>(std::ceil(celsius))), 0, 0};
+    }
+    return std::nullopt;
   }
 
   // A blade in a kiln right now: its step counts as done when that firing ends.
@@ -163,7 +199,7 @@ class CaseMaker {
                    "WHERE b.blade_id = ? AND f.state = 'running' AND b.route_step_id IS NOT NULL");
     q.bind(id);
     if (!q.next()) return std::nullopt;
-    return std::pair(q.id<blade::RouteStepId>("route_step_id"), q.instant("ends_at"));
+    return std::pair(q.id<blade::RouteStepId>("route_step_id"), std::max(q.instant("ends_at"), made_.origin));
   }
 
   std::optional<Instant> last_heat(blade::BladeId id) const {
@@ -173,6 +209,21 @@ class CaseMaker {
     q.bind(id);
     q.next();
     return q.maybe_instant("at");
+  }
+
+  // Out of the shop: nothing is fired before it is back, and what is done there is not done here.
+  struct Outside {
+    std::string operation, who;
+    std::optional<Instant> back;
+  };
+  std::optional<Outside> outside(blade::BladeId id) const {
+    for (const commission::KeptOutsideWork& work : outside_work_of_blade(shop_, id)) {
+      if (work.back_at) continue;
+      std::optional<Instant> back;
+      if (work.due_back) back = settings_.zone.at(*work.due_back, 24h);
+      return Outside{work.operation, work.who, back};
+    }
+    return std::nullopt;
   }
 
   void add_blades() {
@@ -192,7 +243,18 @@ class CaseMaker {
     Duration bench{}, waiting{}, bench_after{}, waiting_after{};
     std::string before;
     const auto running = running_step(id);
+    const auto out = outside(id);
+    if (out && !out->back) {
+      made_.left_aside.push_back("Blade " + number + " is out at " + out->who +
+                                 " with no day on which it is due back, so it is not planned.");
+      return;
+    }
     for (const Step& step : open_steps(shop_, id)) {
+      if (out && step.operation == out->operation && plan.operations.empty()) {
+        before = step.operation;
+        bench = waiting = {};
+        continue;
+      }
       if (running && step.id == running->first) {
         plan.previous_end_min = minute_up(running->second);
         before = step.operation;
@@ -221,6 +283,7 @@ class CaseMaker {
       bench = waiting = bench_after = waiting_after = {};
     }
     if (plan.operations.empty()) return;
+    if (out) plan.release_min = std::max(plan.release_min, minute_up(*out->back));
     const Instant day_end = due ? settings_.zone.at(*due, 24h) : end_;
     // What is left after the last firing must fit before the day: bench work takes about three times
     // as long by the calendar as by the clock (8 h of 24; common practice, no source).
@@ -255,16 +318,6 @@ class CaseMaker {
     }
   }
 
-  void add_firings() {
-    for (kiln::KeptFiring& firing : firings_after(shop_, made_.origin)) {
-      if (firing.state != kiln::FiringState::booked || firing.starts_at < made_.origin) continue;
-      const bool stays = firing.locked || keep_ == Keep::all_booked;
-      const auto planned = as_planned(made_, firing);
-      if (stays && planned) made_.a_case.locked.push_back(*planned);
-      if (!firing.locked) made_.movable.push_back(std::move(firing));
-    }
-  }
-
   const ShopFile& shop_;
   commission::ShopSettings settings_;
   Keep keep_;
@@ -283,28 +336,19 @@ ShopCase shop_case(const ShopFile& shop, Instant from, Keep keep, int days) {
   return CaseMaker(shop, from, keep, days).make();
 }
 
-std::optional<kiln::PlanFiring> as_planned(const ShopCase& from, const kiln::KeptFiring& firing) {
-  kiln::PlanFiring planned;
-  for (const auto& [name, id] : from.kilns)
-    if (id == firing.kiln) planned.kiln = name;
-  if (planned.kiln.empty()) return std::nullopt;
-  planned.kind = firing.kind == kiln::FiringKind::harden   ? kiln::PlanKind::harden
-                 : firing.kind == kiln::FiringKind::anneal ? kiln::PlanKind::anneal
-                                                           : kiln::PlanKind::soak;
-  planned.temp_c = static_cast<int>(firing.set.whole_celsius());
-  planned.start_min = from.minute(firing.starts_at);
-  planned.soak_min = whole_minutes(firing.soak);
-  planned.rest_min = whole_minutes(firing.rest);
-  for (const kiln::FiringBlade& member : firing.blades) {
-    const auto chain = std::find_if(from.chains.begin(), from.chains.end(),
-                                    [&](const auto& c) { return c.second.blade == member.blade; });
-    if (chain == from.chains.end() || !member.step) return std::nullopt;
-    const auto& steps = chain->second.steps;
-    const auto step = std::find(steps.begin(), steps.end(), *member.step);
-    if (step == steps.end()) return std::nullopt;
-    planned.members.push_back({chain->first, static_cast<int>(step - steps.begin())});
-  }
-  return planned;
+kiln::BookedPlan ShopCase::booked() const {
+  kiln::BookedPlan plan;
+  plan.moved_mc = moved_mc;
+  for (const Movable& one : movable)
+    if (one.planned) plan.firings.push_back(*one.planned);
+  return plan;
+}
+
+kiln::PlanWords ShopCase::words() const {
+  return {[origin = origin, zone = zone](int minute) {
+            return to_text(origin + std::chrono::minutes(minute), zone);
+          },
+          [unit = unit](int celsius) { return to_text(Temperature::celsius(celsius), unit); }};
 }
 
 }  // namespace tangmark::db

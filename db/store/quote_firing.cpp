@@ -33,6 +33,8 @@ costing::FiringKind kind_of(blade::Heat heat) {
 struct KilnValues {
   costing::HeatingKiln heating;
   std::chrono::minutes load, unload;
+  std::string name;
+  bool by_plate = true;
 };
 
 // An oven before a kiln: the small one is used where it can be.
@@ -47,6 +49,9 @@ std::optional<KilnValues> kiln_for(const ShopFile& shop, Temperature at) {
   values.heating.heat_c_per_h = query.integer("heat_k1800_per_h") / 1800;
   values.heating.heat_w = query.integer("heat_w");
   values.heating.hold_mw_per_c = query.integer("hold_mw_per_c");
+  values.heating.load_mc_per_h = query.maybe_integer("load_k1800_per_h").value_or(0) * 10 / 18;
+  values.name = query.text("name");
+  values.by_plate = query.text("values_from") == "plate";
   values.load = whole_minutes(query.duration("load_s"));
   values.unload = whole_minutes(query.duration("unload_s"));
   return values;
@@ -83,7 +88,8 @@ std::optional<costing::FiringPart> firing_of_step(const ShopFile& shop, const Mo
                           use.problem().sentence);
     return std::nullopt;
   }
-  return costing::FiringPart{*use, settings.electricity_per_kwh};
+  return costing::FiringPart{*use, settings.electricity_per_kwh,
+                             (kiln->by_plate ? "the plate values of the " : "the records of the ") + kiln->name};
 }
 
 }  // namespace tangmark::db

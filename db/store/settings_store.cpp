@@ -114,7 +114,8 @@ Problems read_currency(ShopSettings& s, std::string_view t, std::string_view n) 
   for (Money ShopSettings::*member :
        {&ShopSettings::hourly_rate, &ShopSettings::overhead_per_hour, &ShopSettings::price_step,
         &ShopSettings::packing, &ShopSettings::shipping, &ShopSettings::electricity_per_kwh,
-        &ShopSettings::gas_per_kg, &ShopSettings::shop_cost_of_late_day})
+        &ShopSettings::gas_per_kg, &ShopSettings::shop_cost_of_late_day,
+        &ShopSettings::cost_of_moved_firing})
     s.*member = Money((s.*member).minor(), s.currency);
   return problems;
 }
@@ -172,6 +173,8 @@ std::vector<Setting> all_settings() {
       whole("contact_days", "Contact a waiting buyer every days", &S::contact_days, 1, 3650),
       duration("timer_limit", "A timer is forgotten after", &S::timer_limit),
       money("shop_cost_of_late_day", "A late day costs, for planning", &S::shop_cost_of_late_day),
+      money("cost_of_moved_firing", "Moving a booked firing costs, for planning",
+            &S::cost_of_moved_firing),
   };
 }
 

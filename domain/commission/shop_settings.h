@@ -69,6 +69,7 @@ struct ShopSettings {
   int contact_days = 90;
   Duration timer_limit = std::chrono::hours(12);
   Money shop_cost_of_late_day{20'00, Currency()};  ///< what the planner holds a late day to cost
+  Money cost_of_moved_firing{4'00, Currency()};    ///< what moving or dropping a booked one costs
 };
 
 }  // namespace tangmark::commission

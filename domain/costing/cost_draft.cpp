@@ -86,6 +86,7 @@ Outcome<Drafts> drafts(const FiringPart& firing) {
   energy.text = ", shared by " + std::to_string(use.blades) + " expected";
   CostDraft hands = draft(LineKind::hours, {}, {}, {});
   hands.text = energy.text;
+  if (!firing.by.empty()) energy.text += ", by " + firing.by;
   hands.hands_on = part_of(use.hands_on, use.blades);
   hands.attended = part_of(use.attended, use.blades);
   hands.unattended = Duration{use.unattended};

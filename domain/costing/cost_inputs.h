@@ -56,6 +56,7 @@ struct GasByWeight {
 struct FiringPart {
   FiringUse use;
   Money per_kwh;
+  std::string by = {};  ///< where its values are from: "the plate values of the Temper oven"
 };
 /// Belts by life: `binned` belts were worn out on `blades` blades of this hardness class.
 struct BeltWear {

@@ -66,6 +66,17 @@ Problems faults(const HeatingKiln& kiln, const ExpectedFiring& firing) {
   return found;
 }
 
+/// What the blades take: the share of the heating by which they slow it, or the heat of their mass.
+Energy heat_of_blades(const HeatingKiln& kiln, const ExpectedFiring& firing) {
+  if (kiln.load_mc_per_h <= 0)
+    return Energy::joules(
+        std::llround(joules_per_kg(kiln.room, firing.at) * firing.steel.in_kilograms()));
+  const double rate = static_cast<double>(kiln.heat_c_per_h);
+  const double share = static_cast<double>(kiln.load_mc_per_h * firing.blades) / 1000 / rate;
+  const double heating_s = (firing.at - kiln.room).kelvins() / rate * 3600;
+  return Energy::joules(std::llround(share * heating_s * static_cast<double>(kiln.heat_w)));
+}
+
 /// The middle of two temperatures in whole degrees C, rounded down as the planner does.
 Temperature middle(Temperature a, Temperature b) {
   const auto mean = static_cast<std::int64_t>(std::floor((a.in_celsius() + b.in_celsius()) / 2));
@@ -95,8 +106,7 @@ Outcome<FiringUse> firing_use(const HeatingKiln& kiln, const ExpectedFiring& fir
     const Temperature mean = middle(firing.at, firing.cooling->down_to);
     use.cooling = Energy::watt_minutes(hold_watts(kiln, mean) * cool.count());
   }
-  use.steel = Energy::joules(
-      std::llround(joules_per_kg(kiln.room, firing.at) * firing.steel.in_kilograms()));
+  use.steel = heat_of_blades(kiln, firing);
   use.total = use.heat_up + use.hold + use.cooling + use.steel;
   use.hands_on = firing.load + out;
   use.attended = harden ? firing.soak : minutes{0};

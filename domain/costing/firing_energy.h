@@ -17,12 +17,15 @@ namespace tangmark::costing {
 /// - the kiln starts at room temperature, heats at one rate with one power, then holds with a power
 ///   that grows in step with the heat above the room; whole minutes, the heat-up rounded up;
 /// - in controlled cooling the kiln is fed the holding power of the middle temperature;
-/// - the steel's own heat is added; it is small beside the brick's, and is never used for sharing.
+/// - the steel's own heat is added, by the kiln's records where they tell it, else by its mass; it is
+///   small beside the brick's, and is never used for sharing.
 struct HeatingKiln {
   Temperature room = Temperature::celsius(20);
   std::int64_t heat_c_per_h = 0;   ///< degrees C an hour while heating
   std::int64_t heat_w = 0;         ///< watts while heating
   std::int64_t hold_mw_per_c = 0;  ///< milliwatts for each degree C above the room
+  /// Thousandths of a degree C an hour by which each blade inside slows the heating; 0: not known.
+  std::int64_t load_mc_per_h = 0;
   friend bool operator==(const HeatingKiln&, const HeatingKiln&) = default;
 };
 

@@ -30,6 +30,8 @@ struct Kiln {
   Length usable_length;
   Temperature low, high;   ///< set temperatures it can hold
   TemperatureDifference heat_per_h;
+  /// By how much each blade inside slows the heating; empty until records of different loads say.
+  std::optional<TemperatureDifference> load_per_h;
   Duration tau{};          ///< time constant of cooling, door shut
   std::int64_t heat_w = 0;          ///< power while heating
   std::int64_t hold_mw_per_c = 0;   ///< holding power per degree above the room, milliwatts

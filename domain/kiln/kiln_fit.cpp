@@ -242,13 +242,6 @@ class Fitting {
   KilnFit fit_;
 };
 
-std::string sentence(std::string_view what, double now, const FittedValue& fitted,
-                     std::string_view unit, std::string_view error_unit) {
-  return fmt::format("{} {:.0f} {} (now {:.0f}); error {:.1f} {} over {} {}.", what, fitted.value,
-                     unit, now, fitted.error, error_unit, fitted.runs,
-                     fitted.runs == 1 ? "record" : "records");
-}
-
 }  // namespace
 
 FitRun run_of(const KilnRecord& record) {
@@ -272,37 +265,6 @@ Outcome<KilnFit> fit_kiln(const std::vector<FitRun>& runs) {
                                 : "No record shows a rise of 100 C or a free fall of 60 C.",
                    "Attach the record of a whole firing, from cold until it has cooled."};
   return fit;
-}
-
-Kiln with_fit(Kiln kiln, const KilnFit& fit) {
-  if (fit.heat_c_per_h)
-    kiln.heat_per_h = TemperatureDifference::celsius(std::llround(fit.heat_c_per_h->value));
-  if (fit.tau_min) kiln.tau = std::chrono::minutes(std::llround(fit.tau_min->value));
-  if (fit.heat_w) kiln.heat_w = std::llround(fit.heat_w->value);
-  if (fit.hold_mw_per_c) kiln.hold_mw_per_c = std::llround(fit.hold_mw_per_c->value);
-  kiln.values_from = "kiln records";
-  return kiln;
-}
-
-std::vector<std::string> proposal(const Kiln& kiln, const KilnFit& fit) {
-  std::vector<std::string> all;
-  const double tau = std::chrono::duration<double, std::ratio<60>>(kiln.tau).count();
-  if (fit.heat_c_per_h)
-    all.push_back(sentence("It heats by", kiln.heat_per_h.kelvins(), *fit.heat_c_per_h, "C/h", "C"));
-  if (fit.load_c_per_h)
-    all.push_back(fmt::format("Each blade inside slows that by {:.1f} C/h.", *fit.load_c_per_h));
-  if (fit.tau_min)
-    all.push_back(sentence("Its time constant of cooling is", tau, *fit.tau_min, "min", "C"));
-  if (fit.heat_w)
-    all.push_back(sentence("It heats with", static_cast<double>(kiln.heat_w), *fit.heat_w, "W", "Wh"));
-  if (fit.hold_mw_per_c)
-    all.push_back(sentence("It holds with", static_cast<double>(kiln.hold_mw_per_c),
-                           *fit.hold_mw_per_c, "mW per degree above the room", "Wh"));
-  if (!fit.heat_w)
-    all.push_back("Power stays as on the plate: two metered firings that differ would tell it.");
-  if (!fit.tau_min) all.push_back("Cooling stays as on the plate: no record follows it down.");
-  if (!fit.heat_c_per_h) all.push_back("Heating stays as on the plate: no record shows it.");
-  return all;
 }
 
 }  // namespace tangmark::kiln

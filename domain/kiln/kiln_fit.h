@@ -8,6 +8,7 @@
 
 #include "domain/kiln/kiln.h"
 #include "domain/kiln/record.h"
+#include "domain/measure/energy.h"
 #include "domain/measure/outcome.h"
 
 namespace tangmark::kiln {
@@ -17,7 +18,8 @@ namespace tangmark::kiln {
 /// Assumes: while it heats at full power the temperature rises along a straight line, slower with
 /// blades inside; switched off it falls towards the room exponentially (Newton's law of cooling);
 /// what it draws is one power while heating and one in proportion to its height above the room while
-/// it holds. The room is at 20 C. The judged sensor is the first of the record.
+/// it holds. The room is at 20 C. The judged sensor is the first of the record. What a blade slows the
+/// heating by is its share of the heat: put cold into a hot kiln it asks for the same share again.
 
 /// One record of a firing.
 struct FitRun {
@@ -55,8 +57,20 @@ Outcome<KilnFit> fit_kiln(const std::vector<FitRun>& runs);
 /// The kiln with the fitted values in place of its own, and `values_from` "kiln records".
 Kiln with_fit(Kiln kiln, const KilnFit& fit);
 
-/// What accepting would change, one sentence each: "It heats by 862 C/h (now 900), error 3.1 C over
-/// 2 records."
-std::vector<std::string> proposal(const Kiln& kiln, const KilnFit& fit);
+/// What accepting would change, one sentence each: "It heats by 862 °C/h (now 900); error 3.1 °C over
+/// 2 records." Degrees as the shop shows them.
+std::vector<std::string> proposal(const Kiln& kiln, const KilnFit& fit, TemperatureUnit unit);
+
+/// What a fit came to, one sentence each: "It heats by 862 °C/h, error 3.1 °C over 2 records."
+std::vector<std::string> fit_in_words(const KilnFit& fit, TemperatureUnit unit);
+
+/// Cold blades put into a hot kiln: how long it takes at full power until it is back at heat, and
+/// what that draws. Nothing for a kiln whose load effect is not known.
+/// Assumes: the brick gives way and comes back by what the fit says of loaded heating.
+struct LoadEffect {
+  Duration back_at_heat{};
+  Energy energy;
+};
+LoadEffect load_effect(const Kiln& kiln, Temperature at, std::int64_t blades);
 
 }  // namespace tangmark::kiln

@@ -39,6 +39,7 @@ struct Desk::Inside {
   commission::ShopSettings settings;
   std::int64_t changes_seen;
   std::optional<KilnProposal> proposal;
+  KilnMemory kiln_memory{};
   std::optional<Sheet> answer;  // of the question asked last, until it is put away
   std::optional<Sheet>
       worked_out;       // on the steel desk last, until something else is looked at there
@@ -57,6 +58,7 @@ struct Desk::Inside {
   void look_again() {
     settings = db::load_settings(shop);
     priced.reset();
+    kiln_memory.shop_changed();
   }
 };
 
@@ -76,6 +78,7 @@ Outcome<Desk> Desk::open(const std::filesystem::path& path, Clock clock) {
                                                  std::move(settings),
                                                  changes,
                                                  std::nullopt,
+                                                 {},
                                                  std::nullopt,
                                                  std::nullopt,
                                                  {},
@@ -136,7 +139,7 @@ PlaceView Desk::view(Place place, const std::string& id) const {
     }
     case Place::blades: return blade_view(sight, id);
     case Place::kiln: {
-      PlaceView view = kiln_view(sight, id, inside_->proposal);
+      PlaceView view = kiln_view(sight, id, inside_->proposal, inside_->kiln_memory);
       if (inside_->previewed && inside_->previewed->firing == id) {
         const std::vector<Section>& shown = inside_->previewed->sections;
         view.picture = {};  // the first rows want the room
@@ -245,11 +248,18 @@ Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
   if (work.name == "accept plan" && in.proposal) {
     const DoNow take = in.proposal->take;
     const auto done = db::perform(in.shop, take.action, db::Given(take.fields.begin(), take.fields.end()), now());
-    if (!done) return done.problems();
+    if (!done) return in_window_words(done.problems());
     in.proposal.reset();
+    in.look_again();
     std::string sentence = "The change is booked.";
     for (const std::string& warning : done->warnings) sentence += " " + warning;
     return std::variant<Said, Job>(Said{std::move(sentence), std::nullopt});
+  }
+  if (work.name == "board earlier" || work.name == "board later" || work.name == "board now") {
+    constexpr std::chrono::hours page{24};
+    Duration& shift = in.kiln_memory.shift;
+    shift = work.name == "board now" ? Duration{} : work.name == "board later" ? shift + page : shift - page;
+    return std::variant<Said, Job>(Said{});
   }
   if (work.name == "earlier" || work.name == "later") {
     const auto number = number_of(work.id);
@@ -274,11 +284,11 @@ Outcome<Said> Desk::ask(const std::string& number, const Typed& typed) {
 
 Job Desk::plan_job() const {
   return {"Planning the kilns", [path = inside_->shop.path(), settings = inside_->settings, now = now()](
-                                    const std::atomic<bool>& stop) -> std::function<Said(Desk&)> {
+                                    const Going& going) -> std::function<Said(Desk&)> {
             auto shop = db::ShopFile::open(path, now);
             if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
             const Sight sight{*shop, settings, now};
-            const KilnProposal proposal = plan_kilns(sight, planning_seconds, stop);
+            const KilnProposal proposal = plan_kilns(sight, planning_seconds, going);
             return [proposal](Desk& desk) {
               desk.inside_->proposal = proposal;
               return Said{proposal.title + ".", std::nullopt};
@@ -288,7 +298,7 @@ Job Desk::plan_job() const {
 
 Job Desk::check_job() const {
   return {"Checking the file", [path = inside_->shop.path(), now = now()](
-                                   const std::atomic<bool>&) -> std::function<Said(Desk&)> {
+                                   const Going&) -> std::function<Said(Desk&)> {
             auto shop = db::ShopFile::open(path, now);
             if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
             const db::CheckReport report = db::check_shop(*shop);
@@ -305,7 +315,7 @@ Job Desk::check_job() const {
 Job Desk::promise_job(const std::string& commission) const {
   return {"Counting how often each day is met",
           [path = inside_->shop.path(), settings = inside_->settings, now = now(), commission](
-              const std::atomic<bool>&) -> std::function<Said(Desk&)> {
+              const Going&) -> std::function<Said(Desk&)> {
             auto shop = db::ShopFile::open(path, now);
             if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
             const Sight sight{*shop, settings, now};
@@ -334,14 +344,21 @@ BenchView Desk::bench(const std::vector<std::string>& put_off) const {
 }
 
 MoveTrial Desk::try_move(const std::string& firing, const std::string& kiln, Instant start) const {
-  return try_firing(inside_->sight(), number_of(firing).value_or(0), kiln, start);
+  return try_firing(inside_->sight(), {number_of(firing).value_or(0), kiln, start}, inside_->kiln_memory);
 }
 
 Outcome<Said> Desk::propose_move(const std::string& firing, const std::string& kiln, Instant start) {
-  const auto proposal = propose(inside_->sight(), number_of(firing).value_or(0), kiln, start);
+  const auto proposal = propose(inside_->sight(), {number_of(firing).value_or(0), kiln, start}, inside_->kiln_memory);
   if (!proposal) return proposal.problems();
   inside_->proposal = *proposal;
   return Said{proposal->title + ".", std::nullopt};
+}
+
+Outcome<Said> Desk::move_all_the_same(const std::string& firing, const std::string& kiln, Instant start,
+                                      const std::string& reason) {
+  if (reason.find_first_not_of(' ') == std::string::npos)
+    return Problem{"override", "No reason is given.", "Say why it is put there all the same; the reason is kept."};
+  return act("move_firing", {{"firing", firing}, {"kiln", kiln}, {"start", to_stored(start)}, {"override", reason}});
 }
 
 }  // namespace tangmark::desk

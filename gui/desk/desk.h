@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <memory>
@@ -12,6 +11,7 @@
 #include "domain/measure/when.h"
 #include "gui/desk/bench.h"
 #include "gui/desk/form.h"
+#include "gui/desk/going.h"
 #include "gui/desk/place_view.h"
 
 namespace tangmark::desk {
@@ -26,10 +26,11 @@ struct Said {
 };
 
 /// Work that takes longer than a hand's wait. `work` runs on a thread of its own with a shop file of
-/// its own and must look at `stop` often; what it returns is then called where the desk is.
+/// its own, looks at `stop` often and tells how far it has come; what it returns is then called where
+/// the desk is.
 struct Job {
   std::string doing;  ///< "Planning the kilns"
-  std::function<std::function<Said(Desk&)>(const std::atomic<bool>& stop)> work;
+  std::function<std::function<Said(Desk&)>(const Going& going)> work;
 };
 
 /// The clock on the wall, or the one that stands in for it.
@@ -68,6 +69,9 @@ class Desk {
   MoveTrial try_move(const std::string& firing, const std::string& kiln, Instant start) const;
   /// Keeps a move as a proposal, which the kiln place then shows with Accept and Keep.
   Outcome<Said> propose_move(const std::string& firing, const std::string& kiln, Instant start);
+  /// Moves a firing against a rule, for a reason that is kept; it then stays in place.
+  Outcome<Said> move_all_the_same(const std::string& firing, const std::string& kiln, Instant start,
+                                  const std::string& reason);
 
   Instant now() const;
   db::ShopFile& shop() const;

@@ -18,9 +18,12 @@ std::string in_words(const KilnBoard& board) {
         text += " with";
         for (const std::string& blade : firing.blades) text += " " + blade;
       }
+      if (firing.kept) text += " (kept in place)";
       if (firing.id == board.selected) text += " (selected)";
     }
     text += ".";
+    for (const BoardConflict& conflict : lane.conflicts)
+      text += " Firing " + conflict.firing + " does not fit: " + conflict.sentence;
   }
   return text;
 }

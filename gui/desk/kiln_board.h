@@ -29,6 +29,14 @@ struct BoardFiring {
   std::vector<std::string> blades;
   bool proposed = false;             ///< drawn in the accent
   bool may_move = true;              ///< false: running, done or kept in place by the maker
+  bool kept = false;                 ///< kept in place by the maker
+};
+
+/// Where what is booked breaks a rule.
+struct BoardConflict {
+  std::string firing;
+  Instant from, to;
+  std::string sentence;
 };
 
 struct BoardLane {
@@ -38,6 +46,7 @@ struct BoardLane {
   std::string state;  ///< "off since 10:47"
   double top_celsius = 1000;  ///< the height of the lane is its own scale
   std::vector<BoardFiring> firings;
+  std::vector<BoardConflict> conflicts;  ///< hatched, with their words
 };
 
 struct BoardSpan {
@@ -66,11 +75,13 @@ struct KilnBoard {
   std::string key_title;             ///< "Colour of the steel, °C:"
   std::vector<BoardKey> key;         ///< from the coldest to the hottest
   std::string selected;              ///< id of a firing
+  std::string range;                 ///< "Wed 25 Nov 06:00 to Fri 27 Nov 02:00"
 };
 
 /// What happens when a firing is put at another place: whether it may stand there, and if not, why.
 struct MoveTrial {
   bool may = false;
+  bool may_set_aside = false;         ///< not allowed, but the maker may do it all the same and say why
   std::string sentence;               ///< "Starts Thu 26 Nov, 16:40 in the long kiln."
   std::vector<std::string> reasons;   ///< why it may not go there
   BoardFiring there;                  ///< the firing as it would be

@@ -4,7 +4,10 @@
 #include <algorithm>
 
 #include "db/listing/blade_rows.h"
+#include "db/store/firing_reasons.h"
 #include "db/store/firing_report.h"
+#include "db/store/kiln_fit_store.h"
+#include "db/store/kiln_store.h"
 #include "domain/steel/figure_text.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/kiln_board_of.h"
@@ -46,14 +49,15 @@ Section proposal_section(const Sight& sight, const KilnProposal& proposal) {
   section.proposed = true;
   section.title = proposal.title;
   section.paragraphs = proposal.sentences;
-  section.table.columns = {{"Change"}, {"Kiln"}, {"Load"}, {"Out"}, {"At", Align::right}, {"Blades"}};
+  section.table.columns = {{"Change"}, {"Kiln"}, {"Load"}, {"Out"}, {"At", Align::right}, {"Blades"}, {"Why"}};
   for (const ProposedFiring& change : proposal.firings) {
     const std::string what = change.dropped  ? "dropped, " + std::to_string(*change.number)
+                             : change.stays  ? "stays, other load, " + std::to_string(*change.number)
                              : change.number ? "moved, " + std::to_string(*change.number)
                                              : "added";
     section.table.rows.push_back({{what, change.firing.kiln, when(sight, change.firing.starts_at),
                                    when(sight, change.firing.ends_at), words(sight, change.firing.set),
-                                   blade_names(change.firing)},
+                                   blade_names(change.firing), change.why},
                                   false,
                                   {}});
   }
@@ -89,15 +93,17 @@ Section firing_section(const Sight& sight, const db::FiringRow& firing) {
                    {"Soak", to_text(firing.soak), "", ""},
                    {"Out", when(sight, firing.ends_at), "", firing.locked ? "kept in place by you" : ""},
                    {"Blades", blade_names(firing), "", firing.kind == "harden" ? "in the order of the quench" : ""}};
+  section.paragraphs = db::set_aside_for_firing(sight.shop, firing.number);
+  for (std::string& reason : section.paragraphs) reason = "Set aside, because " + reason;
   const bool movable = firing.state == "booked" && !firing.locked;
   if (movable) {
     section.offers = {{"15 min earlier", PlaceWork{"earlier", number}, "Shift Left", ""},
                       {"15 min later", PlaceWork{"later", number}, "Shift Right", ""},
                       {"Move to ...", OpenForm{"move_firing", {{"firing", number}}}, "", ""},
-                      {"Keep it in place", OpenForm{"lock_firing", {{"firing", number}}}, "", ""},
+                      {"Keep it in place", DoNow{"lock_firing", {{"firing", number}}}, "L", ""},
                       {"Cancel it", OpenForm{"cancel_firing", {{"firing", number}}}, "", ""}};
   } else if (firing.locked) {
-    section.offers = {{"Let it move", OpenForm{"unlock_firing", {{"firing", number}}}, "", ""}};
+    section.offers = {{"Let it move", DoNow{"unlock_firing", {{"firing", number}}}, "L", ""}};
   }
   section.offers.push_back({"Firing sheet", ShowDocument{"firing-sheet", number}, "", ""});
   if (db::has_record(sight.shop, firing.number)) {
@@ -126,6 +132,38 @@ Section record_section(const Sight& sight, const db::FiringRow& firing) {
   for (const std::string& head : db::report_heads()) section.table.columns.push_back({head});
   for (auto& row : db::report_rows(*report, sight.zone(), unit))
     section.table.rows.push_back({std::move(row), false, {}});
+  return section;
+}
+
+// What is booked and does not fit any more, in words.
+Section conflict_section(const KilnBoard& board) {
+  Section section;
+  std::vector<std::string> said;
+  for (const BoardLane& lane : board.lanes)
+    for (const BoardConflict& conflict : lane.conflicts) {
+      std::string sentence = "Firing " + conflict.firing + ", " + lane.name + ": " + conflict.sentence;
+      if (std::find(said.begin(), said.end(), sentence) == said.end()) said.push_back(std::move(sentence));
+    }
+  if (said.empty()) return section;
+  section.title = "Does not fit as booked";
+  section.paragraphs = std::move(said);
+  section.offers = {{"Plan the kilns", PlaceWork{"plan", {}}, "", ""}};
+  return section;
+}
+
+// How each kiln's values are known, and where the board stands.
+Section kilns_section(const Sight& sight, const KilnBoard& board) {
+  Section section;
+  section.title = "The kilns";
+  for (const kiln::KeptKiln& k : db::all_kilns(sight.shop)) {
+    if (k.out_of_use_on && *k.out_of_use_on <= sight.today()) continue;
+    section.paragraphs.push_back(db::values_in_words(sight.shop, k, sight.settings.temperature_unit));
+  }
+  section.paragraphs.push_back("Shown: " + board.range + ".");
+  section.offers = {{"Earlier", PlaceWork{"board earlier", {}}, "Page Up", ""},
+                    {"Later", PlaceWork{"board later", {}}, "Page Down", ""},
+                    {"Around now", PlaceWork{"board now", {}}, "Home", ""},
+                    {"Fit a kiln to its records", OpenForm{"fit_kiln", {}}, "", ""}};
   return section;
 }
 
@@ -196,11 +234,12 @@ PlaceList kiln_list(const Sight& sight) {
   return {"Waiting, ahead and done", "Find a blade, kiln or steel", List(std::move(rows))};
 }
 
-PlaceView kiln_view(const Sight& sight, const std::string& id, const std::optional<KilnProposal>& proposal) {
+PlaceView kiln_view(const Sight& sight, const std::string& id,
+                    const std::optional<KilnProposal>& proposal, KilnMemory& memory) {
   PlaceView view;
   const auto number = number_of(id);
   const auto firing = number ? db::firing_row(sight.shop, *number) : std::nullopt;
-  view.picture = board_of(sight, id, proposal);
+  view.picture = board_of(sight, id, proposal, memory);
   view.next = {"No firing is booked", "Planning books what waits: it keeps your hours, the kilns' limits and every wait.",
                {{"Plan the kilns", PlaceWork{"plan", {}}, "Enter", ""},
                 {"Book one by hand", OpenForm{"book_firing", {}}, "Ctrl Enter", ""}}};
@@ -230,7 +269,12 @@ PlaceView kiln_view(const Sight& sight, const std::string& id, const std::option
   more.offers = {{"To the bench", PlaceWork{"bench", {}}, "F9", ""},
                  {"Plan the kilns", PlaceWork{"plan", {}}, "", ""},
                  {"Book a firing by hand", OpenForm{"book_firing", {}}, "", ""}};
-  if (!proposal) view.sheet.sections.push_back(more);
+  if (!proposal) {
+    const auto& board = std::get<KilnBoard>(view.picture);
+    view.sheet.sections.insert(view.sheet.sections.begin(), conflict_section(board));
+    view.sheet.sections.push_back(more);
+    view.sheet.sections.push_back(kilns_section(sight, board));
+  }
   return view;
 }
 

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Whether a firing may stand elsewhere, by the rules of the plan.
 #include <algorithm>
-#include <set>
 
+#include "db/store/firing_reasons.h"
 #include "db/store/kiln_store.h"
-#include "db/store/plan_case.h"
-#include "domain/kiln/plan_check.h"
 #include "gui/desk/firing_curve.h"
 #include "gui/desk/kiln_board_of.h"
 #include "gui/desk/kiln_desk.h"
@@ -15,54 +13,36 @@ namespace {
 
 constexpr int days_ahead = 60;
 
-// The checker speaks of minutes of its plan; here the reason is told as the maker would see it.
-std::string reason_of(int rule, const std::string& kiln, const std::string& degrees) {
-  switch (rule) {
-    case 2: return "The " + kiln + " holds fewer blades than that, or one of them is too long for it.";
-    case 3: return "The " + kiln + " does not go to " + degrees + ".";
-    case 4: return "The temperature does not suit every blade in it.";
-    case 5: return "A blade would soak longer or shorter than it may.";
-    case 6: return "Loading or unloading falls outside your hours at the bench.";
-    case 7: return "It needs you throughout, and you are not at the bench all that time.";
-    case 8: return "That is further ahead than the plan reaches.";
-    case 10: return "A blade in it is not ready by then.";
-    case 11: return "A blade would wait too long, or not long enough, after its step before.";
-    case 12: return "The " + kiln + " cannot be at " + degrees + " by then: too hot still, or not free in time to heat.";
-    case 13: return "Your hands are at another kiln then.";
-    case 14: return "Another kiln on the same circuit is on then.";
-    case 15: return "A firing that you keep in place stands there.";
-    default: return "It does not fit with what is booked.";
-  }
+// What is booked changes seldom and the clock slowly: a firing held over many places is judged
+// against the same case.
+const MovingFiring* moving(const Sight& sight, std::int64_t number, KilnMemory& memory) {
+  constexpr std::chrono::minutes fresh{1};
+  if (memory.moving && memory.moving->number == number && sight.now - memory.moving->asked_at < fresh)
+    return &*memory.moving;
+  memory.moving.reset();
+  const auto row = db::firing_row(sight.shop, number);
+  const auto booked = db::find_firing(sight.shop, std::to_string(number), "firing");
+  if (!row || !booked || row->state != "booked") return nullptr;
+  MovingFiring made{number, sight.now, db::shop_case(sight.shop, sight.now, db::Keep::all_booked, days_ahead),
+                    *row, {}, db::kiln_rows(sight.shop)};
+  made.candidate = db::as_planned(made.shop, *booked);
+  if (made.candidate) std::erase(made.shop.a_case.locked, *made.candidate);
+  memory.moving = std::move(made);
+  return &*memory.moving;
 }
 
-std::set<int> broken_rules(const db::ShopCase& shop, const kiln::PlanFiring& candidate) {
-  kiln::FiringPlan plan{shop.a_case.name, shop.a_case.locked};
-  plan.firings.push_back(candidate);
-  std::set<std::string> all;
-  for (const auto& [name, chain] : shop.chains) all.insert(name);
-  std::set<int> rules;
-  for (const kiln::PlanViolation& violation : kiln::check_plan(shop.a_case, plan, all).violations) {
-    rules.insert(violation.rule);
-  }
-  return rules;
-}
-
-void add_reasons(const Sight& sight, const kiln::KeptFiring& booked, const std::string& kiln, Instant start,
-                 MoveTrial& trial) {
-  db::ShopCase shop = db::shop_case(sight.shop, sight.now, db::Keep::all_booked, days_ahead);
-  auto candidate = db::as_planned(shop, booked);
-  if (!candidate) {
-    trial.reasons.push_back("A blade of it has been fired or scrapped since. Cancel it and book anew.");
-    return;
-  }
-  std::erase(shop.a_case.locked, *candidate);
-  const std::set<int> before = broken_rules(shop, *candidate);
-  candidate->kiln = kiln;
-  candidate->start_min = shop.minute(start);
-  // What is already out of order elsewhere (an overdue firing) is not held against this move.
-  for (int rule : broken_rules(shop, *candidate)) {
-    if (!before.contains(rule)) trial.reasons.push_back(reason_of(rule, kiln, words(sight, booked.set)));
-  }
+// Judged by all rules of the plan, unless it cannot be judged at all. Stops stand; what only the
+// maker can answer for may be set aside. The firing as it would be, where the kiln can do it.
+std::optional<kiln::Firing> judge(const MovingFiring& moving, const FiringPlace& place, MoveTrial& trial) {
+  kiln::PlanFiring candidate = *moving.candidate;
+  candidate.kiln = place.kiln;
+  candidate.start_min = moving.shop.minute(place.start);
+  const db::JudgedFiring judged = db::judge_firing(moving.shop, candidate);
+  const Catches caught = db::catches_in_words(moving.shop, judged.plan, judged.violations);
+  trial.may_set_aside = trial.reasons.empty() && !caught.empty() &&
+                        std::all_of(caught.begin(), caught.end(), [](const Caught& one) { return one.weight == Weight::ask; });
+  trial.reasons.insert(trial.reasons.end(), judged.reasons.begin(), judged.reasons.end());
+  return judged.firing;
 }
 
 db::FiringRow moved_to(const db::FiringRow& firing, const db::KilnRow& kiln, Instant start) {
@@ -75,59 +55,69 @@ db::FiringRow moved_to(const db::FiringRow& firing, const db::KilnRow& kiln, Ins
   return moved;
 }
 
-std::optional<db::KilnRow> kiln_called(const Sight& sight, const std::string& name) {
-  for (db::KilnRow& row : db::kiln_rows(sight.shop)) {
-    if (row.name == name) return std::move(row);
-  }
-  return std::nullopt;
+const db::KilnRow* kiln_called(const MovingFiring& moving, const std::string& name) {
+  const auto found = std::find_if(moving.kilns.begin(), moving.kilns.end(),
+                                  [&](const db::KilnRow& row) { return row.name == name; });
+  return found == moving.kilns.end() ? nullptr : &*found;
 }
 
 }  // namespace
 
-MoveTrial try_firing(const Sight& sight, std::int64_t number, const std::string& kiln, Instant start) {
+MoveTrial try_firing(const Sight& sight, const FiringPlace& place, KilnMemory& memory) {
   MoveTrial trial;
-  const auto row = db::firing_row(sight.shop, number);
-  const auto booked = db::find_firing(sight.shop, std::to_string(number), "firing");
-  const auto target = kiln_called(sight, kiln);
-  if (!row || !booked || row->state != "booked") {
+  const MovingFiring* firing = moving(sight, place.number, memory);
+  if (firing == nullptr) {
     trial.reasons = {"The firing is no longer only booked."};
     return trial;
   }
-  if (!target) {
-    trial.reasons = {"There is no kiln " + kiln + "."};
+  const db::KilnRow* target = kiln_called(*firing, place.kiln);
+  if (target == nullptr) {
+    trial.reasons = {"There is no kiln " + place.kiln + "."};
     return trial;
   }
-  const db::FiringRow moved = moved_to(*row, *target, start);
-  trial.sentence = "From " + when(sight, start) + " in the " + kiln + ".";
-  trial.there.id = std::to_string(number);
+  db::FiringRow moved = moved_to(firing->row, *target, place.start);
+  if (firing->row.locked) trial.reasons.push_back("You keep it in place; let it move first.");
+  if (place.start < sight.now) {
+    trial.reasons.push_back("That time is past.");
+  } else if (firing->candidate) {
+    if (const auto there = judge(*firing, place, trial)) {
+      moved.heat_from = there->heat_from;
+      moved.ends_at = there->ends_at;
+    }
+  } else {
+    if (moved.heat_from < sight.now) trial.reasons.push_back("The kiln would have to be switched on before now.");
+    trial.reasons.push_back("None of its blades needs it any more. Cancel it.");
+  }
+  trial.sentence = "From " + when(sight, place.start) + " in the " + place.kiln + ".";
+  trial.there.id = std::to_string(place.number);
   trial.there.caption = caption_of(sight, moved);
-  trial.there.start = start;
+  trial.there.start = place.start;
   trial.there.busy_from = moved.heat_from;
   trial.there.busy_to = moved.ends_at;
   trial.there.planned = curve_of(*target, moved, std::nullopt, moved.ends_at + std::chrono::hours{4});
-  if (row->locked) trial.reasons.push_back("You keep it in place; let it move first.");
-  if (moved.heat_from < sight.now) trial.reasons.push_back("The kiln would have to be switched on before now.");
-  if (start >= sight.now) add_reasons(sight, *booked, kiln, start, trial);
   trial.may = trial.reasons.empty();
   return trial;
 }
 
-Outcome<KilnProposal> propose(const Sight& sight, std::int64_t number, const std::string& kiln, Instant start) {
-  const MoveTrial trial = try_firing(sight, number, kiln, start);
+Outcome<KilnProposal> propose(const Sight& sight, const FiringPlace& place, KilnMemory& memory) {
+  const std::string number = std::to_string(place.number);
+  const MoveTrial trial = try_firing(sight, place, memory);
   if (!trial.may) {
     Problems problems;
     for (const std::string& reason : trial.reasons) problems.push_back({"start", reason, ""});
-    problems.back().remedy = "Firing " + std::to_string(number) + " stays where it was.";
+    problems.back().remedy = "Firing " + number + " stays where it was.";
     return problems;
   }
-  const auto row = db::firing_row(sight.shop, number);
+  const db::FiringRow row = memory.moving->row;
   KilnProposal proposal;
-  proposal.firings = {{number, false, moved_to(*row, *kiln_called(sight, kiln), start)}};
-  proposal.title = "Proposed: firing " + std::to_string(number) + " from " + when(sight, start) + " in the " + kiln;
-  proposal.sentences = {"As booked it was " + when(sight, row->starts_at) + " in the " + row->kiln + ".",
+  db::FiringRow moved = moved_to(row, *kiln_called(*memory.moving, place.kiln), place.start);
+  moved.heat_from = trial.there.busy_from;
+  moved.ends_at = trial.there.busy_to;
+  proposal.firings = {{place.number, false, false, std::move(moved), "You moved it."}};
+  proposal.title = "Proposed: firing " + number + " from " + when(sight, place.start) + " in the " + place.kiln;
+  proposal.sentences = {"As booked it was " + when(sight, row.starts_at) + " in the " + row.kiln + ".",
                         "Every rule is kept: your hours, the kiln's heat, the blades' waits, the circuits."};
-  proposal.take = {"move_firing",
-                   {{"firing", std::to_string(number)}, {"start", to_stored(start)}, {"kiln", kiln}}};
+  proposal.take = {"move_firing", {{"firing", number}, {"start", to_stored(place.start)}, {"kiln", place.kiln}}};
   return proposal;
 }
 

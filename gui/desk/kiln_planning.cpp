@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 // Planning all kilns anew, as a difference to what is booked.
+#include <algorithm>
 #include <chrono>
 
-#include "db/store/plan_case.h"
+#include "db/store/kiln_fit_store.h"
+#include "db/store/kiln_store.h"
+#include "db/store/plan_difference.h"
 #include "domain/kiln/plan_json.h"
-#include "domain/kiln/plan_search.h"
+#include "domain/kiln/replanning.h"
 #include "gui/desk/kiln_desk.h"
 
 namespace tangmark::desk {
@@ -44,70 +47,95 @@ db::FiringRow row_of(const db::ShopCase& shop, const kiln::Firing& firing) {
   return row;
 }
 
-std::string counted(std::size_t n, const std::string& one, const std::string& many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
+Money cost_of(const Sight& sight, Energy energy) {
+  return scaled_half_even(sight.settings.electricity_per_kwh, energy.joules(), 3'600'000);
+}
+
+Money money_of(const Sight& sight, std::int64_t millicents) {
+  return Money((millicents + 500) / 1000, sight.settings.currency);
 }
 
 void add_changes(const db::ShopCase& shop, const db::PlanDifference& difference, KilnProposal& proposal) {
-  std::size_t added = 0, moved = 0, dropped = 0, kept = 0;
+  std::int64_t added = 0;
   for (const auto& change : difference.changes) {
+    if (change.what == What::kept) continue;
     ProposedFiring proposed;
     proposed.firing = row_of(shop, change.firing);
+    for (const db::ShopCase::Movable& was : shop.movable)
+      if (proposed.firing.kiln.empty() && change.before && was.firing.id == change.before->id)
+        proposed.firing.kiln = was.kiln;  // of a kiln that is out of use
     if (change.before) proposed.number = change.before->number;
-    switch (change.what) {
-      case What::kept: ++kept; continue;
-      case What::moved: ++moved; break;
-      case What::dropped: ++dropped; proposed.dropped = true; break;
-      case What::added:
-        proposed.number.reset();
-        proposed.firing.number = -static_cast<std::int64_t>(++added);  // until it is booked
-        break;
-    }
-    if (proposed.number) proposed.firing.number = *proposed.number;
+    proposed.dropped = change.what == What::dropped;
+    proposed.stays = change.what == What::reloaded;
+    proposed.why = change.why;
+    proposed.firing.number = proposed.number.value_or(-++added);  // until it is booked
     proposal.firings.push_back(std::move(proposed));
   }
-  proposal.title = proposal.firings.empty()
-                       ? "What is booked is as good as any plan found"
-                       : "Proposed: " + counted(added, "firing added", "firings added") + ", " +
-                             std::to_string(moved) + " moved, " + std::to_string(dropped) + " dropped";
-  if (kept > 0) {
-    proposal.sentences.push_back(counted(kept, "booked firing stays", "booked firings stay") + " where " +
-                                 (kept == 1 ? "it is." : "they are."));
-  }
+  proposal.title = proposal.firings.empty() ? "What is booked is as good as any plan found"
+                                            : "Proposed: " + db::counted_changes(difference);
 }
 
-void add_lateness(const db::PlanDifference& difference, KilnProposal& proposal) {
-  for (const auto& late : difference.lateness) {
-    std::string sentence = db::in_words(late) + ".";
-    sentence.front() = 'B';
-    proposal.sentences.push_back(std::move(sentence));
-  }
+void add_figures(const Sight& sight, const db::PlanDifference& difference, KilnProposal& proposal) {
+  const auto energy = [&](Energy e) { return to_text(e) + ", " + to_text(cost_of(sight, e)); };
+  proposal.figures = {{"Energy", energy(difference.energy_before), "", energy(difference.energy_after)},
+                      {"Your hands", to_text(difference.hands_on_before), "", to_text(difference.hands_on_after)}};
+  if (difference.moved > 0)
+    proposal.sentences.push_back(
+        std::to_string(difference.moved) + (difference.moved == 1 ? " booked firing does" : " booked firings do") +
+        " not stay where planned; each is reckoned as " + to_text(sight.settings.cost_of_moved_firing) +
+        ", which you set in the shop place.");
+}
+
+void add_kilns(const Sight& sight, const db::ShopCase& shop, KilnProposal& proposal) {
+  std::vector<std::string> plates;
+  for (const std::string& name : shop.plate_kilns) plates.push_back("the " + name);
+  if (!plates.empty())
+    proposal.sentences.push_back(sentence_case(listed(plates)) + (plates.size() == 1 ? " is" : " are") +
+                                 " planned by plate values: no record is fitted.");
+  for (const kiln::KeptKiln& k : db::all_kilns(sight.shop))
+    if (shop.kilns.contains(k.name) && k.values_from != "plate")
+      proposal.sentences.push_back(db::values_in_words(sight.shop, k, sight.settings.temperature_unit));
+}
+
+// Best cost and what no plan can be under, as far as the search has come.
+std::string how_far(const Sight& sight, const kiln::SearchProgress& progress) {
+  std::string sentence = "Best so far " + to_text(money_of(sight, progress.best_mc)) + "; no plan can be under " +
+                         to_text(money_of(sight, progress.bound_mc)) + ".";
+  if (progress.unplaced > 0)
+    sentence += " " + std::to_string(progress.unplaced) + (progress.unplaced == 1 ? " blade has" : " blades have") + " no place yet.";
+  return sentence;
+}
+
+kiln::Replanned search(const Sight& sight, const db::ShopCase& shop, double seconds, const Going& going) {
+  kiln::SearchLimits limits;
+  const auto begun = std::chrono::steady_clock::now();
+  limits.time_used = [begun, seconds, &going] {
+    if (going.stop) return 1.0;
+    const std::chrono::duration<double> used = std::chrono::steady_clock::now() - begun;
+    return used.count() / seconds;
+  };
+  limits.progress = [&](const kiln::SearchProgress& progress) { going.tell(how_far(sight, progress)); };
+  limits.words = shop.words();
+  return kiln::replan_firings(shop.a_case, shop.booked(), limits, 1);
 }
 
 }  // namespace
 
-KilnProposal plan_kilns(const Sight& sight, double seconds, const std::atomic<bool>& stop) {
+KilnProposal plan_kilns(const Sight& sight, double seconds, const Going& going) {
   const db::ShopCase shop = db::shop_case(sight.shop, sight.now, db::Keep::locked_only);
-  kiln::SearchLimits limits;
-  const auto begun = std::chrono::steady_clock::now();
-  limits.time_used = [begun, seconds, &stop] {
-    if (stop) return 1.0;
-    const std::chrono::duration<double> used = std::chrono::steady_clock::now() - begun;
-    return used.count() / seconds;
-  };
-  const kiln::PlanAnswer answer = kiln::plan_firings(shop.a_case, limits, 1);
-  const db::PlanDifference difference = db::difference(shop, answer.plan);
+  const kiln::Replanned found = search(sight, shop, seconds, going);
+  const db::PlanDifference difference = db::difference(shop, found.answer.plan);
   KilnProposal proposal;
   add_changes(shop, difference, proposal);
-  add_lateness(difference, proposal);
-  for (const kiln::Unplaced& blade : answer.unplaced) {
+  for (const kiln::Unplaced& blade : found.answer.unplaced)
     proposal.sentences.push_back("Blade " + blade.blade + " finds no place: " + blade.why + " " + blade.change);
-  }
+  for (const auto& shift : difference.shifts) proposal.sentences.push_back(db::in_words(shift, sight.zone()));
+  add_figures(sight, difference, proposal);
   for (const std::string& sentence : shop.left_aside) proposal.sentences.push_back(sentence);
-  proposal.figures = {{"Energy", to_text(difference.energy_before), "", to_text(difference.energy_after)},
-                      {"Your hands", to_text(difference.hands_on_before), "", to_text(difference.hands_on_after)}};
+  if (found.answer.proven) proposal.sentences.push_back("No better plan exists.");
+  add_kilns(sight, shop, proposal);
   proposal.take = {"accept_plan",
-                   {{"from", to_stored(shop.origin)}, {"plan", kiln::write_firing_plan(answer.plan)}}};
+                   {{"from", to_stored(shop.origin)}, {"plan", kiln::write_firing_plan(found.answer.plan)}}};
   return proposal;
 }
 

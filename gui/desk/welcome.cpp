@@ -47,9 +47,9 @@ Outcome<Welcomed> demo_shop(const std::filesystem::path& path, Instant now) {
   }
   return Welcomed(ShopWriting{
       "Writing the demo shop",
-      [path, now](const std::atomic<bool>& stop) -> Outcome<std::filesystem::path> {
+      [path, now](const Going& going) -> Outcome<std::filesystem::path> {
         const auto written = db::begin_shop_from_day_books(path, TANGMARK_DEMO_SHOP, now,
-                                                           [&stop] { return stop.load(); });
+                                                           [&going] { return going.stop.load(); });
         if (!written) return written.problems();
         return path;
       }});

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
-#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <string>
@@ -10,6 +9,7 @@
 #include "domain/measure/outcome.h"
 #include "domain/measure/when.h"
 #include "gui/desk/form.h"
+#include "gui/desk/going.h"
 #include "gui/desk/place_view.h"
 
 namespace tangmark::desk {
@@ -22,7 +22,7 @@ Form welcome_form(const std::string& name);
 /// A shop that takes a while to write. `work` runs on a thread of its own; stopped, it leaves no file.
 struct ShopWriting {
   std::string doing;  ///< "Writing the demo shop"
-  std::function<Outcome<std::filesystem::path>(const std::atomic<bool>& stop)> work;
+  std::function<Outcome<std::filesystem::path>(const Going& going)> work;
 };
 
 /// Does what the form asks and names the shop file to open, or what must be written first. A path

@@ -81,6 +81,13 @@ void Frame::build() {
   answers.firing_dropped = [this](const std::string& firing, const std::string& kiln, Instant at) {
     guarded([&] { take(desk_->propose_move(firing, kiln, at)); });
   };
+  answers.firing_all_the_same = [this](const std::string& firing, const std::string& kiln, Instant at,
+                                       const std::string& why) {
+    const auto done = desk_->move_all_the_same(firing, kiln, at, why);
+    if (!done) return all_of(done.problems());
+    CallAfter([this, said = *done] { guarded([&] { take(said); }); });
+    return std::string();
+  };
   stage_ = new Stage(ground, std::move(answers));
   form_ = new FormPanel(ground, {[this] { submit_form(); }, [this] { leave_form(); }});
   form_->Hide();
@@ -121,6 +128,9 @@ void Frame::on_key(wxKeyEvent& event) {
     return;
   }
   if (event.ControlDown() && key == 'F') return list_->focus_find();
+  // From the list to the picture beside it, and back.
+  if (key == WXK_F6 && !form_->IsShown())
+    return list_->rows_have_focus() || list_->find_has_focus() ? stage_->focus_picture() : list_->focus_rows();
   if (event.ControlDown() && (key == '+' || key == '=' || key == WXK_NUMPAD_ADD)) return text_size(1.125);
   if (event.ControlDown() && (key == '-' || key == WXK_NUMPAD_SUBTRACT)) return text_size(1 / 1.125);
   if (form_->IsShown()) return event.Skip();  // a form answers its own Enter and Escape

@@ -57,7 +57,8 @@ class Frame final : public wxFrame {
   void take(const Outcome<desk::Said>& outcome);
   void begin(const desk::PlaceWork& work);
   void begin_shop(desk::ShopWriting writing);
-  void work_on(const std::string& doing, BackgroundWork::Work work);
+  void work_on(const std::string& doing, const std::string& ending, BackgroundWork::Work work);
+  void show_work(const std::string& doing, const std::string& so_far, const std::string& ending);
   void show_document(const desk::ShowDocument& wanted);
   void open_shop(const std::filesystem::path& path);
   void tell(const std::string& sentence);

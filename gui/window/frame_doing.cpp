@@ -27,6 +27,7 @@ void Frame::perform(const desk::Deed& deed) {
 }
 
 void Frame::open_form(const desk::OpenForm& wanted) {
+  if (!desk_ && work_) return tell(work_->doing() + ". Escape stops it.");
   desk::Form form = desk_ ? desk_->form(wanted.action, wanted.filled)
                           : desk::welcome_form(wanted.action);
   const auto draft = drafts_.find(wanted.action + "/" + selected_[place_]);
@@ -93,6 +94,10 @@ void Frame::take(const Outcome<desk::Said>& outcome) {
 
 void Frame::begin(const desk::PlaceWork& work) {
   if (work.name == "bench") return to_bench();
+  if (work.name == "stop") {
+    if (work_) work_->stop();
+    return;
+  }
   if (work_) return tell(work_->doing() + ". Escape stops it with the best it has.");
   desk::PlaceWork wanted = work;
   if (std::holds_alternative<desk::QuoteView>(view_.picture)) wanted.typed = stage_->price();
@@ -104,30 +109,40 @@ void Frame::begin(const desk::PlaceWork& work) {
   desk::Job job = std::get<desk::Job>(std::move(begun).value());
   tell(job.doing + ". Escape stops it with the best it has.");
   show_view();
-  work_on(job.doing, [this, work = std::move(job.work)](const std::atomic<bool>& stop) {
-    return [this, finish = work(stop)] { take(finish(*desk_)); };
-  });
-}
-
-void Frame::work_on(const std::string& doing, BackgroundWork::Work work) {
-  work_ = std::make_unique<BackgroundWork>(
-      *this, doing, std::move(work), [this](BackgroundWork::Found found) {
-        work_.reset();
-        if (!found.failure.empty()) return tell(found.failure);
-        guarded(found.finish);
-      });
+  work_on(job.doing, "Stop with the best so far",
+          [this, work = std::move(job.work)](const desk::Going& going) -> BackgroundWork::Finish {
+            return [this, finish = work(going)] { take(finish(*desk_)); };
+          });
 }
 
 void Frame::begin_shop(desk::ShopWriting writing) {
-  tell(writing.doing + ". Escape stops it, and nothing is written.");
-  next_->Disable();
-  work_on(writing.doing, [this, work = std::move(writing.work)](const std::atomic<bool>& stop) {
-    return [this, path = work(stop)] {
-      next_->Enable();
-      if (path) return open_shop(*path);
-      tell(all_of(path.problems()));
-    };
-  });
+  work_on(writing.doing, "Stop, and write nothing",
+          [this, work = std::move(writing.work)](const desk::Going& going) -> BackgroundWork::Finish {
+            return [this, path = work(going)] {
+              if (path) return open_shop(*path);
+              show_welcome();
+              tell(all_of(path.problems()));
+            };
+          });
+}
+
+// `ending` is what stopping it means.
+void Frame::work_on(const std::string& doing, const std::string& ending, BackgroundWork::Work work) {
+  BackgroundWork::Told told;
+  told.so_far = [this, doing, ending](const std::string& sentence) { show_work(doing, sentence, ending); };
+  told.done = [this](BackgroundWork::Found found) {
+    work_.reset();
+    if (!found.failure.empty()) return tell(found.failure);
+    guarded(found.finish);
+  };
+  work_ = std::make_unique<BackgroundWork>(*this, doing, std::move(work), std::move(told));
+  show_work(doing, "It has only begun.", ending);
+}
+
+// Over any view: what is on its way, how far it has come, and stopping it.
+void Frame::show_work(const std::string& doing, const std::string& so_far, const std::string& ending) {
+  if (!work_) return;
+  next_->show({doing + " ...", so_far, {{ending, desk::PlaceWork{"stop", {}}, "Esc", ""}}});
 }
 
 void Frame::show_document(const desk::ShowDocument& wanted) {

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gui/window/firing_reason.h"
 #include "gui/window/text.h"
 
 namespace tangmark::window {
@@ -26,7 +27,23 @@ Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.
 KilnCanvas::KilnCanvas(wxWindow* parent, Answers answers)
     : Canvas(parent, Depth::window), answers_(std::move(answers)) {
   takes_keys();
+  reason_ = new FiringReason(this, {[this](const std::string& why) {
+                                      const Held held = held_.value_or(Held{});
+                                      const std::string kiln = board_.lanes[held.lane].id;
+                                      const std::string refusal = answers_.all_the_same(held.firing, kiln, held.start, why);
+                                      if (refusal.empty()) put_back();
+                                      return refusal;
+                                    },
+                                    [this] { put_back(); }});
   Bind(wxEVT_KEY_DOWN, &KilnCanvas::on_key, this);
+  // Before the frame: its Enter and Escape are for the next line.
+  Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
+    const int key = event.GetKeyCode();
+    const bool enter = key == WXK_RETURN || key == WXK_NUMPAD_ENTER;
+    if (held_ && !reason_->asks() && (enter || key == WXK_ESCAPE)) return enter ? let_go() : put_back();
+    event.Skip();
+  });
+  Bind(wxEVT_MOUSEWHEEL, &KilnCanvas::on_wheel, this);
   Bind(wxEVT_LEFT_DOWN, &KilnCanvas::on_down, this);
   Bind(wxEVT_MOTION, &KilnCanvas::on_motion, this);
   Bind(wxEVT_LEFT_UP, &KilnCanvas::on_up, this);
@@ -38,9 +55,15 @@ KilnCanvas::KilnCanvas(wxWindow* parent, Answers answers)
 }
 
 void KilnCanvas::show(desk::KilnBoard board) {
+  // A firing that is held, or waits for its reason, is not taken out of the hand by a clock's tick.
+  const bool same = held_ && board.selected == held_->firing && board.lanes.size() == board_.lanes.size();
   board_ = std::move(board);
-  trial_.reset();
-  drag_.reset();
+  if (same) {
+    Refresh();
+    return;
+  }
+  put_back();
+  see_selected();
   says(desk::in_words(board_));
   Refresh();
 }
@@ -62,15 +85,18 @@ Instant KilnCanvas::time_at(double x) const {
   return Instant{Duration{(count + unit / 2) / unit * unit}};
 }
 
+double KilnCanvas::lanes_room() const {
+  return GetClientSize().y - look().sizes.of(head_px) - look().sizes.of(foot_px);
+}
+
 double KilnCanvas::lane_height() const {
   const Sizes& sizes = look().sizes;
   const auto lanes = std::max<std::size_t>(1, board_.lanes.size());
-  const double room = GetClientSize().y - sizes.of(head_px) - sizes.of(foot_px);
-  return std::clamp(room / static_cast<double>(lanes), 64.0, static_cast<double>(sizes.of(160)));
+  return std::clamp(lanes_room() / static_cast<double>(lanes), 1.0 * sizes.of(78), 1.0 * sizes.of(160));
 }
 
 double KilnCanvas::lane_top(std::size_t lane) const {
-  return look().sizes.of(head_px) + static_cast<double>(lane) * lane_height();
+  return look().sizes.of(head_px) + static_cast<double>(lane) * lane_height() - scrolled_;
 }
 
 double KilnCanvas::y_of(double celsius, std::size_t lane) const {
@@ -83,14 +109,21 @@ double KilnCanvas::y_of(double celsius, std::size_t lane) const {
 void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
   tag_places_.clear();
   if (board_.lanes.empty()) return;
-  draw_time(gc);
+  const Sizes& size = look().sizes;
+  gc.PushState();
+  gc.Clip(0, size.of(head_px), GetClientSize().x, GetClientSize().y - size.of(head_px) - size.of(foot_px));
+  draw_ground(gc);
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) draw_lane(gc, lane);
+  gc.ResetClip();
+  gc.PopState();
+  draw_hours(gc);
   draw_trial(gc);
   const double now = x_of(board_.now);
   if (now >= left() && now <= GetClientSize().x) {
     const Sizes& sizes = look().sizes;
     const desk::Palette& p = look().palette;
-    const double bottom = lane_top(board_.lanes.size() - 1) + lane_height() - sizes.gap(2);
+    const double bottom = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height() - sizes.gap(2),
+                                           GetClientSize().y - sizes.of(foot_px));
     gc.SetPen(wxPen(colour(p.accent), 2));
     gc.StrokeLine(now, sizes.of(18), now, bottom);
     const Pen pen{sizes.note(), true, p.on_accent};
@@ -104,7 +137,7 @@ void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
   draw_key(gc);
 }
 
-void KilnCanvas::draw_time(wxGraphicsContext& gc) {
+void KilnCanvas::draw_ground(wxGraphicsContext& gc) {
   const Sizes& sizes = look().sizes;
   const desk::Palette& p = look().palette;
   const double right = GetClientSize().x;
@@ -125,6 +158,12 @@ void KilnCanvas::draw_time(wxGraphicsContext& gc) {
     gc.SetPen(wxPen(colour(p.ink), 1));
     gc.StrokeLine(left(), top + height, right, top + height);
   }
+}
+
+void KilnCanvas::draw_hours(wxGraphicsContext& gc) {
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
+  const double right = GetClientSize().x;
   const double now_width =
       text_width(gc, board_.now_text, {sizes.note(), true, p.ink}) + sizes.gap(2);
   double taken = 0;
@@ -156,7 +195,38 @@ void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
     const double room_to = last ? GetClientSize().x : x_of(kiln.firings[i + 1].start);
     draw_tags(gc, {lane, i}, room_to, taken);
   }
+  draw_conflicts(gc, lane);
   gc.PopState();
+}
+
+// Hatched where the rule breaks, with its words: no meaning hangs on a colour.
+void KilnCanvas::draw_conflicts(wxGraphicsContext& gc, std::size_t lane) {
+  const Sizes& sizes = look().sizes;
+  const double top = lane_top(lane) + sizes.of(caption_px), foot = lane_top(lane) + lane_height() - sizes.gap(2);
+  double said_to = left();
+  for (const desk::BoardConflict& conflict : board_.lanes[lane].conflicts) {
+    const double from = x_of(conflict.from), to = std::max(from + sizes.of(8), x_of(conflict.to));
+    gc.PushState();
+    gc.Clip(from, top, to - from, foot - top);
+    gc.SetPen(wxPen(colour(look().palette.ink), 2));
+    for (double x = from - (foot - top); x < to; x += sizes.of(8)) gc.StrokeLine(x, foot, x + foot - top, top);
+    gc.PopState();
+    gc.SetPen(wxPen(colour(look().palette.ink), 2));
+    gc.SetBrush(*wxTRANSPARENT_BRUSH);
+    gc.DrawRectangle(from, top, to - from, foot - top);
+    const Pen pen{sizes.note(), true, look().palette.ink};
+    const double at = std::max({from, said_to, left() + 2});
+    const std::string words = shortened(gc, "Does not fit: " + conflict.sentence, pen, GetClientSize().x - at - sizes.gap(2));
+    const double wide = text_width(gc, words, pen) + sizes.gap(1);
+    if (at + sizes.of(60) > GetClientSize().x) continue;
+    gc.SetPen(wxPen(colour(look().palette.ink), 1));
+    gc.SetBrush(wxBrush(colour(look().palette.raised)));
+    gc.DrawRectangle(at, top, wide, sizes.of(20));
+    draw_text(gc, words, at + sizes.of(4), top + 1, pen);
+    said_to = at + wide;
+    // One sentence at a time in a lane; the sheet below has them all.
+    break;
+  }
 }
 
 void KilnCanvas::stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane) {
@@ -240,13 +310,15 @@ void KilnCanvas::draw_caption(wxGraphicsContext& gc, Hit of, double room_to, Tak
   const Sizes& sizes = look().sizes;
   const desk::BoardFiring& firing = board_.lanes[of.lane].firings[of.firing];
   const bool strong = firing.proposed || firing.id == board_.selected;
+  const std::string kept = firing.kept ? ", kept" : "";
   const Pen pen{sizes.note(), true, strong ? look().palette.accent : look().palette.ink};
   const double from = x_of(firing.start);
   const std::size_t unit = firing.caption.find("\u00B0");
   const std::string figure =
       unit == std::string::npos ? firing.caption : firing.caption.substr(0, unit + 3);
   const double room = std::min<double>(room_to, GetClientSize().x) - std::max(left() + 2, from);
-  const std::string& words = text_width(gc, firing.caption, pen) <= room ? firing.caption : figure;
+  const std::string whole = firing.caption + kept;
+  const std::string words = text_width(gc, whole, pen) <= room ? whole : figure;
   const double width = text_width(gc, words, pen);
   const double at = std::max(left() + 2, std::min(from, GetClientSize().x - width));
   if (at < taken.caption) return;
@@ -288,14 +360,21 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken&
   taken.tags = x;
 }
 
-void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
-  if (!trial_) return;
-  const Sizes& sizes = look().sizes;
+void KilnCanvas::stroke_trial(wxGraphicsContext& gc) {
   const desk::Palette& p = look().palette;
   gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 3, trial_->may ? wxPENSTYLE_SOLID : wxPENSTYLE_SHORT_DASH));
   stroke(gc, trial_->there.planned, trial_lane_);
+}
+
+void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
+  if (!trial_) return;
+  stroke_trial(gc);
+  if (reason_->asks()) return;
+  const Sizes& sizes = look().sizes;
+  const desk::Palette& p = look().palette;
   std::vector<std::string> lines{trial_->sentence};
   lines.insert(lines.end(), trial_->reasons.begin(), trial_->reasons.end());
+  if (held_) lines.push_back("Enter lets it go here, Escape puts it back.");
   double width = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     width = std::max(width, text_width(gc, lines[i], text_pen(i == 0)));
@@ -316,8 +395,9 @@ void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
 
 void KilnCanvas::draw_key(wxGraphicsContext& gc) {
   const Sizes& sizes = look().sizes;
-  const double y = lane_top(board_.lanes.size() - 1) + lane_height();
-  draw_text(gc, "White: someone at the bench. Thick line: recorded. Dashed: old place.",
+  const double y = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height(),
+                                    GetClientSize().y - sizes.of(foot_px) + sizes.of(4));
+  draw_text(gc, "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.",
             sizes.of(inset_px), y, note_pen());
   double x = GetClientSize().x - sizes.of(inset_px);
   for (auto key = board_.key.rbegin(); key != board_.key.rend(); ++key) {

@@ -8,20 +8,31 @@
 #include <string>
 
 #include "gui/desk/kiln_board.h"
+#include "gui/desk/offer.h"
 #include "gui/window/canvas.h"
 
 namespace tangmark::window {
 
-/// The kilns along real time. A firing is dragged to another place, or moved with Alt and the
-/// arrows; while it is held there the desk says whether it may stand there, and why not.
+class FiringReason;
+
+/// The kilns along real time. A firing is dragged to another place, or held with the keys: Shift and
+/// the arrows move it by a quarter of an hour or to another kiln, Ctrl and Shift by five minutes;
+/// Enter lets it go there, Escape puts it back. While it is held the desk says whether it may stand
+/// there, and why not. Let go where a rule breaks, it stays there until the maker says why or puts it
+/// back. Arrows choose a firing, L keeps it in place, Page Up and Page Down go along time.
 class KilnCanvas final : public Canvas {
  public:
   struct Answers {
     std::function<void(const std::string& firing)> selected;
     std::function<desk::MoveTrial(const std::string& firing, const std::string& kiln, Instant start)>
         trial;
-    /// The maker lets go: take the trial as a proposal, or say why not.
+    /// The maker lets go where it may stand.
     std::function<void(const std::string& firing, const std::string& kiln, Instant start)> dropped;
+    /// The maker lets go where a rule breaks and says why; empty when done, else why not.
+    std::function<std::string(const std::string& firing, const std::string& kiln, Instant start,
+                              const std::string& why)>
+        all_the_same;
+    std::function<void(const desk::Deed&)> perform;
   };
   KilnCanvas(wxWindow* parent, Answers answers);
   void show(desk::KilnBoard board);
@@ -31,7 +42,8 @@ class KilnCanvas final : public Canvas {
     std::size_t lane = 0, firing = 0;
   };
   void draw(wxGraphicsContext& gc, wxSize size) override;
-  void draw_time(wxGraphicsContext& gc);
+  void draw_ground(wxGraphicsContext& gc);
+  void draw_hours(wxGraphicsContext& gc);
   void draw_lane(wxGraphicsContext& gc, std::size_t lane);
   void draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
   void draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
@@ -45,6 +57,7 @@ class KilnCanvas final : public Canvas {
   double draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& firing, double x, double foot,
                       double room, int rows);
   void draw_trial(wxGraphicsContext& gc);
+  void stroke_trial(wxGraphicsContext& gc);
   void draw_key(wxGraphicsContext& gc);
   void stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane);
 
@@ -53,6 +66,7 @@ class KilnCanvas final : public Canvas {
   double y_of(double celsius, std::size_t lane) const;
   double lane_top(std::size_t lane) const;
   double lane_height() const;
+  double lanes_room() const;
   double left() const;
   std::optional<Hit> hit(wxPoint at) const;
   const desk::BoardFiring* selected() const;
@@ -61,8 +75,17 @@ class KilnCanvas final : public Canvas {
   void on_down(wxMouseEvent& event);
   void on_motion(wxMouseEvent& event);
   void on_up(wxMouseEvent& event);
+  void on_wheel(wxMouseEvent& event);
   void step_selection(int by);
-  void nudge(Duration by);
+  void step_lane(int by);
+  /// Holds the selected firing somewhere else; the first time from where it is.
+  void hold(Duration by, int lanes);
+  void try_held();
+  void let_go();
+  void put_back();
+  void keep_or_release();
+  void draw_conflicts(wxGraphicsContext& gc, std::size_t lane);
+  void see_selected();
 
   Answers answers_;
   desk::KilnBoard board_;
@@ -79,8 +102,17 @@ class KilnCanvas final : public Canvas {
     Instant start;
   };
   std::optional<Drag> drag_;
+  /// A firing held by the keys, or let go where a rule breaks.
+  struct Held {
+    std::string firing;
+    std::size_t lane = 0;
+    Instant start;
+  };
+  std::optional<Held> held_;
   std::optional<desk::MoveTrial> trial_;
   std::size_t trial_lane_ = 0;
+  double scrolled_ = 0;      ///< lanes above the board, in pixels
+  FiringReason* reason_;
 };
 
 }  // namespace tangmark::window

@@ -17,7 +17,8 @@
 namespace tangmark::window {
 
 Stage::Stage(wxWindow* parent, Answers answers) : Surface(parent, Depth::window) {
-  kiln_ = new KilnCanvas(this, {answers.firing_selected, answers.firing_trial, answers.firing_dropped});
+  kiln_ = new KilnCanvas(this, {answers.firing_selected, answers.firing_trial, answers.firing_dropped,
+                                answers.firing_all_the_same, answers.perform});
   life_ = new LifeCanvas(this);
   family_ = new FamilyCanvas(this, answers.perform);
   cuts_ = new CutCanvas(this);

@@ -25,6 +25,8 @@ class Stage final : public Surface {
     std::function<void(const std::string& firing)> firing_selected;
     std::function<desk::MoveTrial(const std::string&, const std::string&, Instant)> firing_trial;
     std::function<void(const std::string&, const std::string&, Instant)> firing_dropped;
+    std::function<std::string(const std::string&, const std::string&, Instant, const std::string&)>
+        firing_all_the_same;
   };
   Stage(wxWindow* parent, Answers answers);
   void show(const desk::PlaceView& view);

@@ -152,6 +152,70 @@ def plan_and_move_a_firing():
             raise Story("a proposal that was not taken moved the firing")
 
 
+def plan_crack_and_plan_anew():
+    """The week is planned, a blade cracks, all is planned anew, compared and taken."""
+    furnish()
+    for number in ("11", "12", "13"):
+        do("assign_blade", model="paring 90", title="Paring knife 90 mm")
+        for step in ("profile", "drill", "mark", "rough grind"):
+            do("log_step", blade=number, operation=step, hands_on="20 min")
+    with window("--place", "kiln") as w:
+        w.press("Plan the kilns")
+        w.sees("Planning the kilns")
+        w.sees("no plan can be under")     # how far it has come, while it is on its way
+        w.press("Stop with the best so far")
+        w.sees("Proposed:")
+        w.press("Accept the change")
+        w.sees("The change is booked.")
+    booked = wait_for(firings, "booked firings")
+    do("scrap_blade", blade="12", why="a crack at the plunge", cost_to="shop")
+    with window("--place", "kiln") as w:
+        w.press("Plan the kilns")
+        w.sees("Energy", 40)
+        w.sees("planned by plate values")
+        starts = {number: start for number, start in firings()}
+        if any(starts.get(number) not in (None, start) for number, start in booked):
+            raise Story("a look at a plan moved a firing")
+        if w.has_text("Accept the change"):
+            w.press("Accept the change")
+            w.sees("The change is booked.")
+    for number, start in firings():
+        was = dict(booked).get(number, start)
+        if was != start:
+            raise Story("firing %s moved from %s to %s though it need not" % (number, was, start))
+
+
+def move_against_the_hours():
+    """A firing is held over a place where a rule breaks, put back, and put there with a reason."""
+    furnish()
+    blade_in_work()
+    do("book_firing", kiln="Long kiln", blades="11", start="2026-11-25 13:00")
+    before = dict(firings())
+    with window("--place", "kiln", "--select", "1") as w:
+        canvas = "Kilns along time"
+        w.sees("Firing 1")
+        w.keys("F6")
+        for _ in range(16):
+            w.keys("shift+Right")  # four hours later: past 17:00
+        wait_for(lambda: "not at the bench" in w.canvas(canvas), "the reason while it is held")
+        w.keys("Return")
+        w.sees("you are not at the bench all that time")
+        w.keys("Escape")
+        if dict(firings()) != before:
+            raise Story("a firing that was put back moved")
+        for _ in range(16):
+            w.keys("shift+Right")
+        w.keys("Return")
+        w.fill("Put it there all the same, because", "I stay late today")
+        w.press("Put it there all the same")
+        w.sees("kept in place")
+        w.sees("Set aside, because I stay late today")
+        if dict(firings()) == before:
+            raise Story("the firing did not move")
+        w.press("Let it move")
+        w.sees("Does not fit as booked")
+
+
 def log_a_bench_step():
     furnish()
     blade_in_work()
@@ -219,6 +283,7 @@ def look_around():
 
 
 STORIES = {story.__name__: story for story in (begin_a_shop, quote_a_commission, plan_and_move_a_firing,
+                                               plan_crack_and_plan_anew, move_against_the_hours,
                                                log_a_bench_step, print_a_certificate, keys_alone,
                                                look_around)}
 

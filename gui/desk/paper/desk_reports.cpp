@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "db/store/firing_report.h"
+#include "db/store/kiln_fit_store.h"
 #include "db/store/settings_store.h"
 #include "db/store/trial_report.h"
 #include "gui/desk/paper/letterhead.h"
 #include "gui/desk/paper/paper.h"
+#include "gui/desk/paper/recorded_curve.h"
 #include "reports/desk_report.h"
 
 namespace tangmark::desk {
@@ -52,6 +54,25 @@ reports::Scatter scatter_of(const std::vector<blade::TrialBlade>& blades,
 
 }  // namespace
 
+std::vector<reports::FittedStretch> fitted_curve(const Press& press, const kiln::KeptFiring& firing) {
+  const auto settings = db::load_settings(press.shop);
+  std::vector<reports::FittedStretch> fitted;
+  for (const db::FittedStretch& stretch : db::fitted_over(press.shop, firing, settings.temperature_unit)) {
+    fitted.push_back({stretch.text, {}});
+    for (const auto& [at, temperature] : stretch.points) fitted.back().points.push_back({at, temperature});
+  }
+  return fitted;
+}
+
+std::optional<reports::Curve> recorded_curve(const Press& press, std::string_view firing) {
+  const auto report = db::firing_report(press.shop, firing, "firing");
+  if (!report) return std::nullopt;
+  reports::Curve curve = curves_of(report->records.front(), *report, true).front();
+  curve.title = "As recorded by " + report->records.front().name;
+  curve.fitted = fitted_curve(press, report->firing);
+  return curve;
+}
+
 Outcome<reports::Document> record_paper(const Press& press, std::string_view firing) {
   const auto report = db::firing_report(press.shop, firing, "firing");
   if (!report) return report.problems();
@@ -63,6 +84,9 @@ Outcome<reports::Document> record_paper(const Press& press, std::string_view fir
                 ", set to " + to_text(report->firing.set, settings.temperature_unit) +
                 ". The grey band is the window; times by the clock on the wall.";
   paper.curves = curves_of(report->records[report->judged], *report, true);
+  // The kiln's values are fitted to the controller's record, which stands first.
+  if (report->judged == 0 && !paper.curves.empty())
+    paper.curves.front().fitted = fitted_curve(press, report->firing);
   for (std::size_t i = 0; i < report->records.size(); ++i) {
     if (i == report->judged) continue;
     for (reports::Curve& curve : curves_of(report->records[i], *report, false))

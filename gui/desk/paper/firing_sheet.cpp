@@ -9,6 +9,7 @@
 #include "db/store/settings_store.h"
 #include "gui/desk/paper/letterhead.h"
 #include "gui/desk/paper/paper.h"
+#include "gui/desk/paper/recorded_curve.h"
 #include "reports/firing_sheet.h"
 
 namespace tangmark::desk {
@@ -118,6 +119,7 @@ Outcome<reports::Document> firing_sheet_paper(const Press& press, std::string_vi
   if (firing->cool_to) sheet.programme.push_back({*firing->cool_to, firing->cool_per_h, std::nullopt});
   sheet.planned = planned_curve(*firing, *kiln);
   sheet.planned.window = sheet.window;
+  sheet.recorded = recorded_curve(press, number);
   sheet.attendance = firing->kind == kiln::FiringKind::harden
                          ? "Somebody stays from loading to the last quench."
                          : "Hands are needed to load and to unload; your insurer and fire code decide what may run alone.";

@@ -47,6 +47,36 @@ TEST_CASE("a plan is booked only with --store, and then nothing is left to chang
   CHECK(is_pdf(bytes_of(demo.scratch / "sheet.pdf")));
 }
 
+TEST_CASE("the week is planned, a blade cracks, and the new plan moves nothing that may stay") {
+  DemoShop demo;
+  const std::string limits = " --json --iterations 1500 --seconds 60";
+  run("plan " + demo.file + limits + " --store");
+  const auto booked = run("plan " + demo.file + limits).json();
+  std::string cracked;
+  for (const auto& change : booked.at("changes")) {
+    const auto blades = change.at("blades").get<std::string>();
+    if (change.at("what") == "kept" && blades.find(' ') != std::string::npos) cracked = blades.substr(0, blades.find(' '));
+  }
+  REQUIRE_FALSE(cracked.empty());
+  REQUIRE(run("do " + demo.file + " scrap_blade blade=" + cracked + " why='a crack at the plunge' cost_to=shop").exit == 0);
+  const auto anew = run("plan " + demo.file + limits).json();
+  const auto& difference = anew.at("difference");
+  CHECK(difference.at("moved_firings") == 0);
+  CHECK(difference.at("hands_on_after_min") <= difference.at("hands_on_before_min"));
+  CHECK(difference.at("energy_after").at("kwh").get<double>() > 0);
+  CHECK(anew.at("objective_with_moves") == anew.at("objective"));
+  CHECK(anew.at("lower_bound_with_moves") <= anew.at("objective_with_moves"));
+  for (const auto& change : anew.at("changes"))
+    if (change.at("what") != "kept") CHECK_FALSE(change.at("why").get<std::string>().empty());
+  CHECK_FALSE(anew.at("plate_values").empty());
+  CHECK_FALSE(anew.at("stored").get<bool>());
+  const Ran text = run("plan " + demo.file + " --iterations 1500 --seconds 60");
+  for (const char* words : {"Against what is booked: ", "Energy ", "Your hands ", "Nothing is stored yet", "plate"})
+    CHECK_THAT(text.out, Catch::Contains(words));
+  CHECK(run("plan " + demo.file + limits + " --store").json().at("stored").get<bool>());
+  CHECK(run("check " + demo.file).exit == 0);
+}
+
 TEST_CASE("the plan of the worked example costs what was reckoned by hand") {
   Scratch scratch;
   // The example's figures are worked out step by step in plan_check_test.cpp.

@@ -20,7 +20,7 @@ TEST_CASE("a look around writes the demo shop into a file of its own and opens i
   const auto begun = welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
   REQUIRE(begun);
   const std::atomic<bool> stop{false};
-  const auto path = std::get<ShopWriting>(*begun).work(stop);
+  const auto path = std::get<ShopWriting>(*begun).work({stop, {}});
   REQUIRE(path);
   auto desk = Desk::open(*path, [] { return now; });
   REQUIRE(desk);
@@ -32,7 +32,7 @@ TEST_CASE("a demo shop stopped while it is written leaves no file") {
   const auto begun = welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
   REQUIRE(begun);
   const std::atomic<bool> stop{true};
-  CHECK_FALSE(std::get<ShopWriting>(*begun).work(stop));
+  CHECK_FALSE(std::get<ShopWriting>(*begun).work({stop, {}}));
   CHECK(std::filesystem::is_empty(scratch.folder()));
 }
 

@@ -85,9 +85,31 @@ TEST_CASE("the fit becomes the kiln's own values only when it is taken") {
   kiln.tau = std::chrono::minutes(90);
   const auto fit = fit_kiln({a_firing(900, 120, 30, 2400, 1.0)});
   REQUIRE(fit);
-  CHECK(proposal(kiln, *fit).front().find("(now 1000)") != std::string::npos);
+  CHECK(proposal(kiln, *fit, TemperatureUnit::celsius).front().find("(now 1000)") != std::string::npos);
   CHECK(kiln.values_from == "plate");
   const Kiln fitted = with_fit(kiln, *fit);
   CHECK(fitted.values_from == "kiln records");
   CHECK(fitted.tau.count() / 60 == Approx(120).margin(2));
+}
+
+TEST_CASE("a loaded kiln asks for the share of its heating that the blades slow it by") {
+  Kiln kiln;
+  kiln.heat_per_h = TemperatureDifference::celsius(780);
+  kiln.heat_w = 3000;
+  const Temperature at = Temperature::celsius(800);
+  CHECK(load_effect(kiln, at, 4).energy == Energy{});  // not known: none is claimed
+  kiln.load_per_h = TemperatureDifference::celsius(39);
+  // By hand: 2 blades slow it by 2 x 39 / 780 = a tenth; from 20 to 800 C is one hour at 780 C/h; a
+  // tenth of it is 6 min, at 3000 W 0.3 kWh.
+  CHECK(load_effect(kiln, at, 2).back_at_heat == std::chrono::minutes(6));
+  CHECK(load_effect(kiln, at, 2).energy == Energy::watt_minutes(3000 * 6));
+  CHECK(load_effect(kiln, at, 4).energy == Energy::watt_minutes(3000 * 12));
+}
+
+TEST_CASE("a load effect lost in the scatter of the records is taken as none") {
+  KilnFit fit;
+  fit.heat_c_per_h = FittedValue{900, 1, 2};
+  fit.load_c_per_h = -0.4;
+  CHECK(with_fit(Kiln{}, fit).load_per_h == TemperatureDifference{});
+  CHECK(fit_in_words(fit, TemperatureUnit::fahrenheit).front().find("1620 \u00B0F/h") != std::string::npos);
 }

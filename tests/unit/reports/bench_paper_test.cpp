@@ -103,6 +103,23 @@ TEST_CASE("a day list is in order of time with the untimed last") {
   CHECK_THAT(said, Contains("any time"));
 }
 
+TEST_CASE("what was fitted lies dashed over the record and is told below it") {
+  const Instant start = date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(9);
+  Curve curve{"harden.csv: kiln", {}, Window{Temperature::celsius(795), Temperature::celsius(815)}, {}, {}};
+  for (int m = 0; m <= 60; ++m)
+    curve.points.push_back({start + std::chrono::minutes(m), Temperature::celsius(20 + 13 * m)});
+  curve.fitted.push_back({"as fitted: It heats by 780 \u00B0C/h; error 0.0 \u00B0C over 1 record",
+                          {curve.points.front(), curve.points.back()}});
+  const Block chart = curve_chart(fonts(), curve, CurveKind::recorded, metric(), {400, 160, 8});
+  bool dashed = false, told = false;
+  for (const Element& e : chart.elements) {
+    if (const auto* line = std::get_if<Polyline>(&e)) dashed = dashed || line->dash > 0;
+    if (const auto* run = std::get_if<TextRun>(&e)) told = told || run->text.find("780") != std::string::npos;
+  }
+  CHECK(dashed);
+  CHECK(told);
+}
+
 TEST_CASE("an empty day says that nothing needs hands") {
   DayList list = day_list(Strain::ordinary);
   list.entries.clear();
