@@ -26,6 +26,7 @@ struct Invoice {
   Instant issued_at{};
   Money total{};
   std::optional<InvoiceId> corrects{};
+  std::optional<std::string> shop_rate{};  ///< of its day, when it is not in the shop's currency
   std::string body{};  ///< everything the paper says, as JSON, so that a reprint says the same
   friend bool operator==(const Invoice&, const Invoice&) = default;
 };

@@ -25,8 +25,8 @@ Catch invoice_issued_already(std::optional<std::int64_t> issued_number,
   if (!issued_number || issued_number == corrects_number) return std::nullopt;
   return Caught{20, Weight::stop, "corrects",
                 fmt::format("Invoice {} was issued for this commission already.", *issued_number),
-                fmt::format("An issued invoice is never edited: give corrects={} to issue a "
-                            "correction that names it.",
+                fmt::format("An issued invoice is never edited: name {} as the one corrected, and a "
+                            "correction is issued.",
                             *issued_number)};
 }
 
@@ -34,7 +34,7 @@ Catch changed_after_invoice(std::optional<std::int64_t> issued_number) {
   if (!issued_number) return std::nullopt;
   return Caught{20, Weight::remark, "item",
                 fmt::format("Invoice {} is already out and does not know of this change.", *issued_number),
-                fmt::format("Issue a correction with corrects={}.", *issued_number)};
+                fmt::format("Issue a correction of invoice {}.", *issued_number)};
 }
 
 }  // namespace tangmark::commission

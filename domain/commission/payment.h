@@ -26,6 +26,7 @@ struct Payment {
   PaymentKind kind = PaymentKind::deposit;
   Money amount{};
   std::optional<std::string> rate{};  ///< of exchange, as the bank stated it
+  std::optional<std::string> shop_rate{};  ///< of its day, when it is not in the shop's currency
   Instant at{};
   std::optional<std::string> method{};  ///< "bank", "cash"
   std::optional<PaymentId> corrects{};

@@ -51,6 +51,8 @@ struct Quote {
   std::string price_how{};  ///< "margin 20 %", "fixed by hand", "list price"
   Duration hands_on{}, attended{}, unattended{};
   std::optional<std::string> assumptions{};
+  std::optional<std::string> changes{};  ///< what was set by hand, "line = value" on each line
+  std::optional<std::string> rate{};     ///< of exchange, when it is not in the shop's currency
   std::optional<Instant> sent_at{}, answered_at{};
   std::optional<QuoteAnswer> answer{};
   std::vector<QuoteLine> lines{};

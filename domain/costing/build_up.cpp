@@ -32,7 +32,7 @@ Outcome<DraftedItems> drafted(const CostInputs& inputs) {
     rates.push_back({"items", "There is nothing to cost.", "Add an item to the commission."});
   for (const CostedItem& item : inputs.items)
     for (const PricedOption& option : item.options)
-      check_rate(rates, option.text.c_str(), option.price, inputs.currency);
+      check_rate(rates, option.text.c_str(), option.price, inputs.sold_in());
   for (Problem& p : rates) form.add(std::move(p));
   DraftedItems all;
   for (const CostedItem& item : inputs.items) all.push_back(form.take(drafts_of(item, inputs)));
@@ -48,9 +48,10 @@ Money options_of(const CostedItem& item, Currency currency) {
 
 /// What the buyer is charged for carriage: its cost, with its tax when prices hold tax.
 Money shipping_charged(const CostInputs& inputs) {
+  const Money cost =
+      inputs.sold_at ? exchanged_back(inputs.shipping, *inputs.sold_at) : inputs.shipping;
   const bool holds_tax = inputs.terms.tax.shown == TaxShown::inclusive;
-  return holds_tax ? inputs.shipping + share_of(inputs.shipping, inputs.terms.tax.rate)
-                   : inputs.shipping;
+  return holds_tax ? cost + share_of(cost, inputs.terms.tax.rate) : cost;
 }
 
 std::vector<std::int64_t> cost_weights(const CostInputs& inputs, const CostSheet& sheet) {
@@ -68,21 +69,23 @@ std::vector<std::int64_t> cost_weights(const CostInputs& inputs, const CostSheet
 Outcome<CostSheet> build_up(const CostInputs& inputs) {
   const Outcome<DraftedItems> drafts = drafted(inputs);
   if (!drafts) return drafts.problems();
-  Outcome<Settled> settled = settle(*drafts, inputs, Trial{}, Text::write);
-  if (!settled) return settled.problems();
-  const Outcome<Price> price = price_for(settled->cost, inputs.terms);
+  Outcome<Settled> worked_out = settle(*drafts, inputs, Trial{}, Text::write);
+  if (!worked_out) return worked_out.problems();
+  const Settled in_own = std::move(worked_out).value();
+  const Settled settled = in_currency_sold(in_own, inputs);
+  const Outcome<Price> price = price_for(settled.cost, inputs.terms);
   if (!price) return price.problems();
-  const Outcome<Money> floor = floor_price(settled->cost, inputs.terms);
+  const Outcome<Money> floor = floor_price(settled.cost, inputs.terms);
   if (!floor) return floor.problems();
 
   CostSheet sheet;
   sheet.price = *price;
   sheet.floor = *floor;
-  sheet.hours = settled->hours;
+  sheet.hours = settled.hours;
   sheet.earned_per_hour =
-      earned_per_hour(price->without_tax, price->cost - settled->labour, settled->paid);
-  sheet.movers = movers_of(*drafts, inputs, *settled, *price);
-  sheet.lines = settled->lines;
+      earned_per_hour(price->without_tax, price->cost - settled.labour, settled.paid);
+  sheet.movers = movers_of(*drafts, inputs, in_own, *price);
+  sheet.lines = settled.lines;
   if (!price->fee.is_zero())
     sheet.lines.push_back(
         {LineKind::fee, "Payment fee", {}, price->fee, price->fee, inputs.items.size()});
@@ -90,11 +93,11 @@ Outcome<CostSheet> build_up(const CostInputs& inputs) {
 }
 
 std::vector<PriceLine> price_lines(const CostInputs& inputs, const CostSheet& sheet) {
-  const Money none(0, inputs.currency);
+  const Money none(0, inputs.sold_in());
   Money shipping = shipping_charged(inputs);
   if (shipping > sheet.price.shown) shipping = none;
   Money options = none;
-  for (const CostedItem& item : inputs.items) options += options_of(item, inputs.currency);
+  for (const CostedItem& item : inputs.items) options += options_of(item, inputs.sold_in());
   const bool options_fit = options + shipping <= sheet.price.shown;
   if (!options_fit) options = none;
 

@@ -19,8 +19,9 @@ struct Hours {
 struct Mover {
   std::size_t line = 0;  ///< index into CostSheet::lines
   std::string text;
-  Money price_low, price_high;  ///< the price by the rule before the step; with a fixed or listed
-                                ///< price, the floor price
+  /// The price by the rule before the step; with a fixed or listed price, the floor price. As it
+  /// stands, and at the two ends.
+  Money price_now, price_low, price_high;
   std::optional<Money> earned_low, earned_high;  ///< per hour at the sheet's own price
   bool assumed = false;  ///< no range on record: ten in a hundred either way was taken
   friend bool operator==(const Mover&, const Mover&) = default;
@@ -37,7 +38,7 @@ struct CostSheet {
   friend bool operator==(const CostSheet&, const CostSheet&) = default;
 };
 
-/// The full build-up of a quote. Order of lines: for each item its ingredients, hours by operation,
+/// The full build-up of a quote, in the currency it is sold in. Order of lines: for each item its ingredients, hours by operation,
 /// overhead and loss; then packing, shipping and the payment fee.
 /// Source of the loss: cost_per_good (loss.h). The rest is common practice, no source.
 /// Refuses with every fault found, each naming its line.

@@ -133,6 +133,7 @@ void check(Problems& found, const PlannedOperation& op) {
 
 CostDraft hours_draft(const PlannedOperation& op, std::size_t index) {
   CostDraft d;
+  d.origin = {LineOrigin::From::operation, index};
   d.kind = LineKind::hours;
   d.text = op.name;
   d.hands_on = op.hands_on;
@@ -140,10 +141,24 @@ CostDraft hours_draft(const PlannedOperation& op, std::size_t index) {
   d.unattended = op.unattended;
   d.operation = index;
   d.swing = op.swing;
+  d.by_hand = op.by_hand;
   return d;
 }
 
-void add_ingredient(Drafts& all, Problems& found, const CostedItem& item, const Ingredient& part) {
+/// Prices of mass are by the kilogram while the quantity is read in grams.
+std::int64_t units_priced(const Quantity& quantity) {
+  return quantity.unit == "g" ? 1000 : 1;
+}
+
+void set_by_hand(CostDraft& d, const SetByHand& set) {
+  if (!set.thousandths && !set.each) return;
+  if (set.thousandths) d.quantity.thousandths = *set.thousandths;
+  if (set.each) d.each = *set.each;
+  d.amount = scaled_half_even(d.each, d.quantity.thousandths, 1000 * units_priced(d.quantity));
+}
+
+void add_ingredient(Drafts& all, Problems& found, const CostedItem& item, std::size_t index) {
+  const Ingredient& part = item.ingredients[index];
   if (part.operation >= std::max<std::size_t>(1, item.operations.size())) {
     found.push_back({part.text, "This line belongs to an operation the route does not have.",
                      "Choose the operation that uses it."});
@@ -154,9 +169,13 @@ void add_ingredient(Drafts& all, Problems& found, const CostedItem& item, const 
     found.push_back({part.text + ": " + p.field, p.sentence, p.remedy});
   if (!made) return;
   for (CostDraft d : *made) {
+    const bool hours = d.kind == LineKind::hours;
     d.text = part.text + d.text;
     d.operation = part.operation;
     d.swing = part.swing;
+    d.origin = {hours ? LineOrigin::From::firing_hours : LineOrigin::From::ingredient, index};
+    if (!hours) set_by_hand(d, part.set);
+    d.by_hand = part.minutes_by_hand;
     all.push_back(std::move(d));
   }
 }
@@ -169,7 +188,7 @@ Outcome<std::vector<CostDraft>> drafts_of(const CostedItem& item, const CostInpu
   if (item.pieces < 1 || item.pieces > 10'000)
     found.push_back({item.text, "An item is made at least once, and at most 10,000 times.",
                      "Check the number of pieces."});
-  for (const Ingredient& part : item.ingredients) add_ingredient(all, found, item, part);
+  for (std::size_t i = 0; i < item.ingredients.size(); ++i) add_ingredient(all, found, item, i);
   for (std::size_t i = 0; i < item.operations.size(); ++i) {
     check(found, item.operations[i]);
     all.push_back(hours_draft(item.operations[i], i));

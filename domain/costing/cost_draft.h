@@ -16,7 +16,14 @@ struct CostDraft {
   Money amount;  ///< for one piece, half to even; for hours, computed from the time when settled
   Duration hands_on{}, attended{}, unattended{};
   std::size_t operation = 0;
+  LineOrigin origin;
   std::optional<Swing> swing;
+  bool by_hand = false;
+
+  /// Hours that take no paid time have no line, unless the maker set them so.
+  bool has_line() const {
+    return kind != LineKind::hours || by_hand || hands_on + attended != Duration{};
+  }
 };
 
 /// The drafts of one item in the order they are shown: ingredients, then hours by operation.

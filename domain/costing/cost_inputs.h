@@ -12,6 +12,7 @@
 #include "domain/costing/firing_energy.h"
 #include "domain/costing/mass_from_bar.h"
 #include "domain/costing/price.h"
+#include "domain/measure/exchange_rate.h"
 #include "domain/measure/when.h"
 
 namespace tangmark::costing {
@@ -83,12 +84,21 @@ struct Swing {
   friend bool operator==(const Swing&, const Swing&) = default;
 };
 
+/// What the maker set by hand in a line, instead of what its source says.
+struct SetByHand {
+  std::optional<std::int64_t> thousandths;  ///< of the line's unit
+  std::optional<Money> each;
+  friend bool operator==(const SetByHand&, const SetByHand&) = default;
+};
+
 struct Ingredient {
   std::string text;
   CostSource source;
   std::size_t operation = 0;  ///< index of the operation that uses it up: lost when a blade is lost
                               ///< there or later
   std::optional<Swing> swing = {};  ///< none: the default is assumed, and said
+  SetByHand set = {};
+  bool minutes_by_hand = false;  ///< of a firing
 };
 
 /// A planned operation. Hours are kept apart three ways.
@@ -99,6 +109,7 @@ struct PlannedOperation {
   std::optional<Swing> swing = {};  ///< of its hours
   std::optional<std::pair<Share, Share>> survival_band =
       {};  ///< low and high, from the loss record
+  bool by_hand = false;  ///< the maker set its time: it keeps its line even at nothing
 };
 
 /// An extra from the price list, shown to the buyer as its own line.
@@ -122,11 +133,16 @@ struct ShopRates {
 };
 
 struct CostInputs {
-  Currency currency;
+  Currency currency;  ///< of everything but the terms and the options, when sold in another
   ShopRates rates;
   std::vector<CostedItem> items;
   Money packing, shipping;
   PriceTerms terms;
+  /// 1 of the buyer's currency in `currency`, when they differ: every line is worked out in
+  /// `currency` and stands in the buyer's at this rate; terms and options are in the buyer's.
+  std::optional<ExchangeRate> sold_at = {};
+
+  Currency sold_in() const { return sold_at ? sold_at->from : currency; }
 };
 
 }  // namespace tangmark::costing

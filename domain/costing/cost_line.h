@@ -27,6 +27,20 @@ struct Quantity {
 /// "2.5 belts", "235 g", "1".
 std::string to_text(const Quantity& quantity);
 
+/// What a line was made from, so that a change of the line finds its way back.
+struct LineOrigin {
+  enum class From {
+    whole_quote,    ///< packing, shipping, fee: told apart by their kind
+    ingredient,     ///< `index` counts the item's ingredients
+    firing_hours,   ///< the minutes of an ingredient that is a firing
+    operation,      ///< `index` counts the item's operations
+    whole_item      ///< overhead, loss
+  };
+  From from = From::whole_quote;
+  std::size_t index = 0;
+  friend bool operator==(const LineOrigin&, const LineOrigin&) = default;
+};
+
 /// One line of the shop's cost sheet. Never shown to a buyer.
 struct CostLine {
   LineKind kind = LineKind::material;
@@ -35,6 +49,7 @@ struct CostLine {
   Money each;    ///< price of one unit, for reading; the amount is computed from exact figures
   Money amount;  ///< for all pieces of the item, half to even per piece
   std::size_t item = 0;  ///< index of the item; the number of items for lines of the whole quote
+  LineOrigin origin = {};
   friend bool operator==(const CostLine&, const CostLine&) = default;
 };
 

@@ -22,9 +22,7 @@ std::vector<LineRange> ranges_of(const DraftedItems& drafts, const Settled& base
   for (std::size_t item = 0; item < drafts.size(); ++item) {
     while (line < base.lines.size() && base.lines[line].item < item) ++line;
     for (const CostDraft& draft : drafts[item]) {
-      const bool without_line =
-          draft.kind == LineKind::hours && draft.hands_on + draft.attended == Duration{};
-      if (without_line) continue;
+      if (!draft.has_line()) continue;
       if (draft.swing) ranges[line] = {draft.swing->low, draft.swing->high, false};
       ++line;
     }
@@ -76,18 +74,24 @@ class Trying {
   }
 
  private:
-  Tried judged(Outcome<Settled> settled) const {
-    if (!settled) return {price_.shown, std::nullopt};
+  Tried judged(Outcome<Settled> worked_out) const {
+    if (!worked_out) return {price_.shown, std::nullopt};
+    const auto sold = [&](Money m) {
+      return inputs_.sold_at ? exchanged_back(m, *inputs_.sold_at) : m;
+    };
+    Settled settled = std::move(worked_out).value();
+    settled.cost = sold(settled.cost);
+    settled.labour = sold(settled.labour);
     const bool by_cost = std::holds_alternative<Margin>(terms_.rule) ||
                          std::holds_alternative<MarkUp>(terms_.rule);
     Tried t{price_.shown,
-            earned_per_hour(price_.without_tax, settled->cost + price_.fee - settled->labour,
-                            settled->paid)};
+            earned_per_hour(price_.without_tax, settled.cost + price_.fee - settled.labour,
+                            settled.paid)};
     if (by_cost) {
-      const Outcome<Price> moved = price_for(settled->cost, terms_);
+      const Outcome<Price> moved = price_for(settled.cost, terms_);
       if (moved) t.price = moved->shown;
     } else {
-      t.price = floor_price(settled->cost, terms_).value_or(price_.shown);
+      t.price = floor_price(settled.cost, terms_).value_or(price_.shown);
     }
     return t;
   }
@@ -111,6 +115,7 @@ std::vector<Mover> movers_of(const DraftedItems& drafts, const CostInputs& input
                              const Settled& base, const Price& price) {
   const std::vector<LineRange> ranges = ranges_of(drafts, base);
   const Trying tried(drafts, inputs, base, price);
+  const Tried now = tried(Trial{});
   std::vector<Mover> movers;
   std::optional<std::size_t> loss_seen;  // all losses move together, as one mover
   for (std::size_t i = 0; i < base.lines.size(); ++i) {
@@ -122,8 +127,8 @@ std::vector<Mover> movers_of(const DraftedItems& drafts, const CostInputs& input
     if (loss) low.what = Trial::What::survival_high, high.what = Trial::What::survival_low;
     const Tried at_low = tried(low);
     const Tried at_high = tried(high);
-    movers.push_back({i, base.lines[i].text, at_low.price, at_high.price, at_low.earned,
-                      at_high.earned, loss ? !loss_is_on_record(inputs) : ranges[i].assumed});
+    movers.push_back({i, base.lines[i].text, now.price, at_low.price, at_high.price,
+                      at_low.earned, at_high.earned, loss ? !loss_is_on_record(inputs) : ranges[i].assumed});
   }
   std::stable_sort(movers.begin(), movers.end(),
                    [](const Mover& a, const Mover& b) { return span(a) > span(b); });

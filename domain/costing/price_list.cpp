@@ -19,7 +19,21 @@ Outcome<Money> list_price(const ListFormula& formula, Length blade) {
       return Problem{part.text, "A price on the list cannot be below zero.", "Check the list."};
   }
   for (const ListedExtra& extra : formula.extras) price += extra.price;
-  return price + scaled_half_even(formula.per_mm, blade.nanometres(), 1'000'000);
+  return price +
+         scaled_half_even(formula.per_mm, (blade - formula.covered).nanometres(), 1'000'000);
+}
+
+std::string in_words(const ListFormula& formula, Length blade) {
+  std::string text = amount_text(formula.base);
+  const Length counted = blade - formula.covered;
+  if (!formula.per_mm.is_zero() && counted != Length{}) {
+    const Length size = counted < Length{} ? formula.covered - blade : counted;
+    text += (counted < Length{} ? " \xE2\x88\x92 " : " + ") +
+            to_text(size, LengthUnit::millimetre) + " x " + amount_text(formula.per_mm);
+  }
+  for (const ListedExtra& extra : formula.extras)
+    text += " + " + extra.text + " " + amount_text(extra.price);
+  return text;
 }
 
 }  // namespace tangmark::costing

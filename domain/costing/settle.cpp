@@ -55,10 +55,14 @@ class Settling {
     if (line.kind == LineKind::hours) result_.labour += line.amount;
     result_.lines.push_back(std::move(line));
   }
-  void add_of_piece(LineKind kind, const std::string& text, Quantity q, Money each, Money amount) {
-    q.thousandths *= item_->pieces;
-    add({kind, text_ == Text::write ? text : std::string(), std::move(q), each,
-         amount * item_->pieces, index_});
+  void add_of_piece(CostLine line) {
+    line.quantity.thousandths *= item_->pieces;
+    line.amount = line.amount * item_->pieces;
+    line.item = index_;
+    add(std::move(line));
+  }
+  std::string text_of(const CostDraft& draft) const {
+    return text_ == Text::write ? draft.text : std::string();
   }
   void material_line(const CostDraft& draft);
   void hours_line(const CostDraft& draft);
@@ -79,12 +83,12 @@ class Settling {
 void Settling::material_line(const CostDraft& draft) {
   const Money amount = share_of(draft.amount, factor());
   steps_[draft.operation].cost += amount;
-  add_of_piece(draft.kind, draft.text, draft.quantity, draft.each, amount);
+  add_of_piece({draft.kind, text_of(draft), draft.quantity, draft.each, amount, 0, draft.origin});
 }
 
 void Settling::hours_line(const CostDraft& draft) {
   result_.hours.unattended += draft.unattended * item_->pieces;
-  if (draft.hands_on + draft.attended == Duration{}) return;
+  if (!draft.has_line()) return;
   const Share f = factor();
   const PaidTime time = paid(scaled(draft.hands_on, f), scaled(draft.attended, f));
   const Money amount = pay_for(inputs_.rates.per_hour, time);
@@ -93,8 +97,8 @@ void Settling::hours_line(const CostDraft& draft) {
   step.paid_seconds += paid_seconds(time);
   item_paid_.hands_on += time.hands_on;
   item_paid_.attended += time.attended;
-  add_of_piece(LineKind::hours, draft.text, in_hours(paid_seconds(time)), inputs_.rates.per_hour,
-               amount);
+  add_of_piece({LineKind::hours, text_of(draft), in_hours(paid_seconds(time)),
+                inputs_.rates.per_hour, amount, 0, draft.origin});
 }
 
 void Settling::overhead_line() {
@@ -104,8 +108,8 @@ void Settling::overhead_line() {
   for (const Step& step : steps_) weights.push_back(step.paid_seconds);
   const std::vector<Money> parts = split(amount, weights);
   for (std::size_t i = 0; i < parts.size(); ++i) steps_[i].cost += parts[i];
-  add_of_piece(LineKind::overhead, "Overhead", in_hours(paid_seconds(item_paid_)),
-               inputs_.rates.overhead_per_hour, amount);
+  add_of_piece({LineKind::overhead, "Overhead", in_hours(paid_seconds(item_paid_)),
+                inputs_.rates.overhead_per_hour, amount, 0, {LineOrigin::From::whole_item, 0}});
 }
 
 Outcome<Done> Settling::loss_line() {
@@ -120,7 +124,8 @@ Outcome<Done> Settling::loss_line() {
   }
   const Outcome<GoodBlade> good = cost_per_good(at_risk);
   if (!good) return good.problems();
-  add_of_piece(LineKind::loss, "Loss", {}, good->loss, good->loss);
+  add_of_piece({LineKind::loss, "Loss", {}, good->loss, good->loss, 0,
+                {LineOrigin::From::whole_item, 0}});
   return Done{};
 }
 
@@ -140,6 +145,19 @@ Outcome<Done> Settling::item(std::size_t index, const std::vector<CostDraft>& dr
 }
 
 }  // namespace
+
+Settled in_currency_sold(Settled settled, const CostInputs& inputs) {
+  if (!inputs.sold_at) return settled;
+  const auto sold = [&](Money amount) { return exchanged_back(amount, *inputs.sold_at); };
+  settled.cost = settled.labour = Money(0, inputs.sold_in());
+  for (CostLine& line : settled.lines) {
+    line.each = sold(line.each);
+    line.amount = sold(line.amount);
+    settled.cost += line.amount;
+    if (line.kind == LineKind::hours) settled.labour += line.amount;
+  }
+  return settled;
+}
 
 std::pair<Share, Share> survival_ends(const PlannedOperation& op) {
   if (op.survival_band) return *op.survival_band;

@@ -34,6 +34,10 @@ enum class Text { write, leave_out };
 Outcome<Settled> settle(const DraftedItems& drafts, const CostInputs& inputs, const Trial& trial,
                         Text text);
 
+/// The same in the currency the quote is sold in: every line by itself, so that the printed lines
+/// sum to the printed cost.
+Settled in_currency_sold(Settled settled, const CostInputs& inputs);
+
 /// The lines of one item alone; the trial counts lines from the first of the whole quote,
 /// `first_line` being this item's. For trying changes without working the other items out again.
 Outcome<Settled> settle_item(const DraftedItems& drafts, const CostInputs& inputs, std::size_t item,

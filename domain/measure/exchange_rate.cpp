@@ -46,4 +46,10 @@ Money exchanged(Money amount, const ExchangeRate& rate) {
                           1'000'000 * rate.from.minor_per_major());
 }
 
+Money exchanged_back(Money amount, const ExchangeRate& rate) {
+  const Money minor(amount.minor(), rate.from);
+  return scaled_half_even(minor, 1'000'000 * rate.from.minor_per_major(),
+                          rate.millionths * rate.to.minor_per_major());
+}
+
 }  // namespace tangmark

@@ -26,4 +26,7 @@ std::string to_text(const ExchangeRate& rate);
 /// An amount of rate.from in rate.to, half to even in the minor unit of rate.to.
 Money exchanged(Money amount, const ExchangeRate& rate);
 
+/// The other way round: an amount of rate.to in rate.from, half to even in its minor unit.
+Money exchanged_back(Money amount, const ExchangeRate& rate);
+
 }  // namespace tangmark

@@ -151,9 +151,16 @@ TEST_CASE("terms that cannot be met are refused by their field") {
 
 TEST_CASE("price by formula: a base, so much a millimetre, and extras") {
   // Source: a forge and school's published formula: 100 + 1 a millimetre + 100 for a 255 mm chef.
-  ListFormula formula{eur(100'00), eur(1'00), {{"pattern-welded", eur(100'00)}}};
+  ListFormula formula{eur(100'00), eur(1'00), {}, {{"pattern-welded", eur(100'00)}}};
   CHECK(*list_price(formula, Length::millimetres(255)) == eur(455'00));
   CHECK_FALSE(list_price(formula, Length{}).ok());
+  CHECK(in_words(formula, Length::millimetres(255)) ==
+        "100.00 + 255 mm x 1.00 + pattern-welded 100.00");
+  // A base that covers 240 mm: 455 less 240 of the millimetres, and less still for a shorter blade.
+  formula.covered = Length::millimetres(240);
+  CHECK(*list_price(formula, Length::millimetres(255)) == eur(215'00));
+  CHECK(*list_price(formula, Length::millimetres(230)) == eur(190'00));
+  formula.covered = {};
   formula.extras.push_back({"sheath", Money(1, *Currency::of("USD"))});
   CHECK(list_price(formula, Length::millimetres(255)).problem().field == "sheath");
 }
