@@ -22,7 +22,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
     return work.done(model->name);
   }
   return Problem{"of", "The record proposes nothing for \"" + of + "\" of " + model->name + ".",
-                 "See what it proposes with: tangmark ask FILE 35."};
+                 "Question 35 lists what it proposes."};
 }
 
 }  // namespace

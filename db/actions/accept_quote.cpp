@@ -4,6 +4,7 @@
 #include "db/actions/quote_asked.h"
 #include "db/store/commission_store.h"
 #include "db/store/refund_store.h"
+#include "db/store/usual_terms_store.h"
 #include "domain/commission/commission_step.h"
 
 namespace tangmark::db {
@@ -17,7 +18,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto state =
       commission ? form.take(after_step(commission->state, CommissionStep::accept, "commission"))
                  : CommissionState::enquiry;
-  const auto terms = form.word<RefundTerms>("refund", RefundTerms::less_material);
+  const auto terms = form.word<RefundTerms>("refund", usual_refund_terms(work.shop()));
   if (quote && quote->answer)
     form.add({"version", "This version is " + std::string(word_of(*quote->answer)) + ".",
               "Make a new version."});
@@ -50,7 +51,7 @@ const Action accept_quote{
     {{"commission", "Commission", FieldKind::commission, true, "12"},
      {"version", "Version", FieldKind::number, false, "2; the newest when not given"},
      {"refund", "If the buyer withdraws, what came in goes back", FieldKind::choice, false,
-      "less material used", "less material used", choices_of<RefundTerms>()}},
+      "less material used; the shop's usual when not given", {}, choices_of<RefundTerms>()}},
     run};
 
 }  // namespace tangmark::db

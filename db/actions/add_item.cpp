@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/asked.h"
 #include "db/actions/commission_action_list.h"
+#include "db/actions/foreign_money.h"
 #include "db/actions/item_catches.h"
 #include "db/store/commission_store.h"
 #include "db/store/item_store.h"
@@ -27,7 +28,7 @@ void read_item(Form& form, const std::optional<KeptModel>& model, Item& item) {
   item.hardness_aim = form.maybe_text("hardness_aim");
   if (!item.hardness_aim && model) item.hardness_aim = model->hardness_aim;
   item.dishwasher = form.yes("dishwasher");
-  item.asking = form.maybe_money("asking");
+  item.asking = maybe_money_in(form, "asking", item.currency);
   item.made_to_specification = form.yes("made_to_specification");
 }
 
@@ -36,8 +37,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
   const auto handle_lot = asked(work, form, "handle_lot", lot_named);
   Item item;
-  read_item(form, model, item);
   item.currency = commission ? commission->currency : work.settings().currency;
+  read_item(form, model, item);
   if (item.title.empty())
     form.add({"title", "The item has neither a title nor a model.", "Give one of them."});
   if (item.blade_length <= Length())

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/asked.h"
 #include "db/actions/commission_action_list.h"
+#include "db/actions/foreign_money.h"
 #include "db/actions/item_catches.h"
 #include "db/store/commission_store.h"
 #include "db/store/item_store.h"
@@ -35,8 +36,8 @@ void read_changes(Form& form, Item& item) {
 
 // More than the agreed price, or less: money is never typed as a negative.
 std::optional<Money> change_of_price(Form& form, Currency currency) {
-  const auto more = form.maybe_money("more");
-  const auto less = form.maybe_money("less");
+  const auto more = maybe_money_in(form, "more", currency);
+  const auto less = maybe_money_in(form, "less", currency);
   if (more && less)
     form.add({"less", "A change costs either more or less.", "Give only one of the two."});
   for (const auto& [field, amount] : {std::pair{"more", more}, std::pair{"less", less}})

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/asked.h"
 #include "db/actions/commission_action_list.h"
+#include "db/actions/foreign_money.h"
 #include "db/row.h"
 #include "db/store/commission_store.h"
 #include "db/store/money_store.h"
@@ -30,6 +31,7 @@ Payment reversal_of(const KeptPayment& wrong, Work& work, const std::string& why
   reversal.number = work.next_number("payment");
   reversal.kind = PaymentKind::correction;
   reversal.amount = -wrong.amount;
+  reversal.shop_rate = wrong.shop_rate;
   reversal.corrects = wrong.id;
   reversal.note = why;
   return reversal;
@@ -37,7 +39,7 @@ Payment reversal_of(const KeptPayment& wrong, Work& work, const std::string& why
 
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto wrong = asked(work, form, "payment", payment_named);
-  const auto amount = form.maybe_money("amount");
+  const auto amount = maybe_money_in(form, "amount", wrong ? wrong->amount.currency() : work.settings().currency);
   const auto why = form.text("why");
   if (wrong && wrong->kind == PaymentKind::correction)
     form.add({"payment", "That row is a correction itself.", "Note the right payment anew."});

@@ -30,6 +30,13 @@ Money without_tax_of(Money total, TaxMode mode, Share rate) {
   return scaled_half_even(total, Share::whole().millionths(), (Share::whole() + rate).millionths());
 }
 
+// Prices told without tax are what is left without it, so that the lines sum to what is printed.
+Money sum_of(const std::vector<InvoiceLine>& lines, Currency currency) {
+  Money sum(0, currency);
+  for (const InvoiceLine& line : lines) sum += line.amount;
+  return sum;
+}
+
 json to_json_lines(const std::vector<InvoiceLine>& lines) {
   json all = json::array();
   for (const InvoiceLine& line : lines)
@@ -77,11 +84,25 @@ InvoiceBody read(const json& from, const Invoice& invoice) {
   body.tolerance = from.at("tolerance").get<std::string>();
   if (from.contains("payment")) body.payment = from.at("payment").get<std::int64_t>();
   if (from.contains("corrects")) body.corrects = from.at("corrects").get<std::int64_t>();
+  body.credit = from.value("credit", false);
+  body.work = from.value("work", std::string());
   if (from.contains("why")) body.why = from.at("why").get<std::string>();
   return body;
 }
 
 }  // namespace
+
+std::string work_words(const ShopFile& shop, CommissionId commission) {
+  std::string text;
+  for (const KeptItem& item : items_of(shop, commission)) {
+    if (item.cancelled_on) continue;
+    text += (text.empty() ? "" : " ") + item.title;
+    if (item.grade) text += ", " + *item.grade;
+    if (item.handle) text += ", " + *item.handle;
+    text += ".";
+  }
+  return text;
+}
 
 InvoiceBody invoice_body(const ShopFile& shop, const KeptCommission& commission,
                          const ShopSettings& settings) {
@@ -93,13 +114,16 @@ InvoiceBody invoice_body(const ShopFile& shop, const KeptCommission& commission,
   body.shop_name = settings.shop_name;
   body.maker_name = settings.maker_name;
   body.address = settings.address;
+  body.work = work_words(shop, commission.id);
   add_lines(shop, commission, quote, body);
   if (quote) {
     body.tax_mode = quote->tax_mode;
     body.tax_rate = quote->tax_rate;
   }
   body.total = standing.total();
-  body.without_tax = without_tax_of(body.total, body.tax_mode, body.tax_rate);
+  body.without_tax = body.tax_mode == TaxMode::exclusive
+                         ? sum_of(body.lines, body.total.currency())
+                         : without_tax_of(body.total, body.tax_mode, body.tax_rate);
   body.tax = body.total - body.without_tax;
   for (const KeptPayment& payment : payments_of(shop, commission.id))
     body.received.push_back({payment.number, settings.zone.date_of(payment.at),
@@ -117,6 +141,7 @@ std::string to_json(const InvoiceBody& body) {
            {"shop_name", body.shop_name},
            {"maker_name", body.maker_name},
            {"address", body.address},
+           {"work", body.work},
            {"lines", to_json_lines(body.lines)},
            {"without_tax_minor", body.without_tax.minor()},
            {"tax_minor", body.tax.minor()},
@@ -131,6 +156,7 @@ std::string to_json(const InvoiceBody& body) {
   if (body.payment) out["payment"] = *body.payment;
   if (body.corrects) out["corrects"] = *body.corrects;
   if (body.why) out["why"] = *body.why;
+  if (body.credit) out["credit"] = true;
   return out.dump();
 }
 
@@ -139,7 +165,7 @@ InvoiceBody read_invoice_body(const Invoice& invoice) {
     return read(json::parse(invoice.body), invoice);
   } catch (const json::exception&) {
     throw Failure("The file is damaged: invoice " + std::to_string(invoice.number) +
-                  " cannot be read. Run: tangmark check.");
+                  " cannot be read. Check the file.");
   }
 }
 

@@ -37,6 +37,7 @@ struct InvoiceBody {
   std::int64_t commission = 0;
   std::int64_t customer = 0;
   std::string shop_name, maker_name, address;
+  std::string work;  ///< what is made, in one paragraph; empty on papers of an earlier program
   std::vector<InvoiceLine> lines;  ///< as the quote's price lines, then the priced changes
   Money without_tax, tax, total;
   commission::TaxMode tax_mode = commission::TaxMode::none;
@@ -45,10 +46,14 @@ struct InvoiceBody {
   Money paid, owed;
   std::string refund_rule, tolerance;
   std::optional<std::int64_t> payment;   ///< the deposit a receipt is for
-  std::optional<std::int64_t> corrects;  ///< number of the invoice that this one corrects
+  std::optional<std::int64_t> corrects;  ///< number of the paper that this one corrects
   std::optional<std::string> why;
+  bool credit = false;  ///< a credit note: takes the invoice it corrects back, line by line
   friend bool operator==(const InvoiceBody&, const InvoiceBody&) = default;
 };
+
+/// "Chef's knife 240 mm, 80CrV2, bog oak. ...": what is made, as papers say it.
+std::string work_words(const ShopFile& shop, commission::CommissionId commission);
 
 /// The body of a paper issued now, from the accepted quote, the changes and the payments.
 InvoiceBody invoice_body(const ShopFile& shop, const commission::KeptCommission& commission,

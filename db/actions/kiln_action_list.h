@@ -13,6 +13,7 @@ extern const Action book_firing;
 extern const Action cancel_firing;
 extern const Action change_kiln;
 extern const Action correct_record;
+extern const Action expect_load;
 extern const Action fit_kiln;
 extern const Action lock_firing;
 extern const Action move_firing;

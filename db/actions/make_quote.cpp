@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/asked.h"
 #include "db/actions/commission_action_list.h"
+#include "db/actions/foreign_money.h"
 #include "db/actions/item_catches.h"
 #include "db/actions/quote_asked.h"
 #include "db/store/item_store.h"
@@ -12,13 +13,20 @@ namespace {
 
 using namespace commission;
 
-QuoteWish read_wish(Form& form) {
-  QuoteWish wish{.price = form.maybe_money("price"),
+QuoteWish read_wish(Form& form, Currency currency) {
+  QuoteWish wish{.price = maybe_money_in(form, "price", currency),
                  .margin = form.maybe_share("margin"),
                  .markup = form.maybe_share("markup"),
                  .by_list = form.yes("by_list"),
-                 .shipping = form.maybe_money("shipping"),
-                 .valid_days = form.maybe_whole("valid_days", 1, 365)};
+                 .shipping = maybe_money_in(form, "shipping", currency),
+                 .valid_days = form.maybe_whole("valid_days", 1, 365),
+                 .rate = form.maybe_text("rate"),
+                 .changes = {}};
+  if (const auto lines = form.maybe_text("lines")) {
+    const auto changes = costing::parse_changes(*lines, "lines");
+    if (changes) wish.changes = *changes;
+    if (!changes) form.add(changes.problem());
+  }
   const int ways =
       (wish.price ? 1 : 0) + (wish.margin ? 1 : 0) + (wish.markup ? 1 : 0) + (wish.by_list ? 1 : 0);
   if (ways > 1)
@@ -31,7 +39,8 @@ QuoteWish read_wish(Form& form) {
 
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
-  const QuoteWish wish = read_wish(form);
+  const QuoteWish wish =
+      read_wish(form, commission ? commission->currency : work.settings().currency);
   if (commission)
     form.take(after_step(commission->state, CommissionStep::make_quote, "commission"));
   if (form.refused()) return form.problems();
@@ -59,6 +68,11 @@ const Action make_quote{
      {"price", "Or price by hand", FieldKind::money, false, "480.00"},
      {"by_list", "Or by the list prices", FieldKind::yes_no, false, "no", "no"},
      {"shipping", "Shipping", FieldKind::money, false, "18.00; the shop's when not given"},
+     {"lines", "Lines set by hand", FieldKind::long_text, false,
+      "rough grind = 2 h; Handle block = 1 at 45.00; harden survives = 90 %; + Mosaic pin = 2 at "
+      "14.00"},
+     {"rate", "Exchange rate of a foreign commission", FieldKind::text, false,
+      "1 USD = 0.92 EUR; the one on record when not given"},
      {"valid_days", "Good for days", FieldKind::number, false, "30"}},
     run};
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "db/actions/asked.h"
 #include "db/actions/commission_action_list.h"
+#include "db/actions/foreign_money.h"
 #include "db/store/money_store.h"
 #include "db/store/refund_store.h"
 
@@ -27,14 +28,15 @@ Catch less_than_agreed(const KeptCommission& commission, const RefundDue& due, M
 
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
-  const auto given = form.maybe_money("amount");
+  const auto given =
+      maybe_money_in(form, "amount", commission ? commission->currency : work.settings().currency);
   const auto method = form.maybe_text("method");
   const auto why = form.text("why");
   if (commission && given && given->currency() != commission->currency)
     form.add({"amount", "The commission is reckoned in " + commission->currency.code() + ".",
               "Give the amount in " + commission->currency.code() + "."});
   const auto due =
-      commission ? refund_due(work.shop(), *commission, work.settings()) : std::nullopt;
+      commission ? refund_due(work.shop(), *commission, work.settings(), work.at()) : std::nullopt;
   if (commission && !given && !due)
     form.add({"amount", "No terms were frozen with this commission to work it out by.",
               "Give the amount."});
@@ -51,6 +53,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   payment.number = work.next_number("payment");
   payment.kind = PaymentKind::refund;
   payment.amount = -amount;
+  payment.shop_rate = rate_to_keep(work, commission->currency);
   payment.method = method;
   payment.note = why;
   insert_payment(work.shop(), payment);

@@ -6,7 +6,8 @@ namespace tangmark::db {
 
 std::vector<const Action*> shop_actions() {
   return {&change_setting, &add_bench_hours, &remove_bench_hours, &add_day_off,
-          &add_operation,  &add_grade,       &add_window,         &add_temper_table};
+          &add_operation,  &add_grade,       &add_window,         &add_temper_table,
+          &usual_refund};
 }
 
 }  // namespace tangmark::db

@@ -52,13 +52,13 @@ Outcome<std::vector<AskedCut>> read_cuts(const LotCutting& cutting, const std::s
     const auto bar = bar_named(cutting, part.substr(0, colon));
     if (!bar || colon == std::string::npos)
       return Problem{"cuts", "\"" + part + "\" names no free bar of this lot.",
-                     "The shop has changed since the plan: plan again with tangmark cut."};
+                     "The shop has changed since the plan was made. Plan the cuts again."};
     AskedCut cut{*bar, {}};
     for (const std::string& item : parts_of(part.substr(colon + 1), '+')) {
       const auto blank = blank_named(cutting, item);
       if (!blank || taken[*blank])
         return Problem{"cuts", "Item " + item + " does not wait for a blank of this lot.",
-                       "The shop has changed since the plan: plan again with tangmark cut."};
+                       "The shop has changed since the plan was made. Plan the cuts again."};
       taken[*blank] = true;
       cut.blanks.push_back(*blank);
     }
@@ -136,7 +136,7 @@ const Action take_cuts{
     "take_cuts",
     "Cut a lot for the queue as planned: every blank gets its tag and is kept for its item.",
     {{"lot", "Lot", FieldKind::lot, true, "17"},
-     {"cuts", "Cuts, as tangmark cut lists them", FieldKind::text, false,
+     {"cuts", "Cuts, as the plan lists them", FieldKind::text, false,
       "17-1:4+7,17-3:5; the best plan when not given"}},
     run};
 

@@ -2,11 +2,13 @@
 // Deposit and balance are one act with two names: money came.
 #include "db/actions/asked.h"
 #include "db/actions/commission_action_list.h"
+#include "db/actions/foreign_money.h"
 #include "db/row.h"
 #include "db/store/commission_store.h"
 #include "db/store/money_store.h"
 #include "db/store/rate_store.h"
 #include "db/store/refund_store.h"
+#include "db/store/usual_terms_store.h"
 #include "domain/commission/commission_step.h"
 
 namespace tangmark::db {
@@ -58,7 +60,8 @@ void keep_what_came(Work& work, PaymentId id, Money paid, const Came& came) {
 
 Outcome<ActionResult> take(Work& work, Form& form, PaymentKind kind) {
   auto commission = asked(work, form, "commission", commission_named);
-  const auto given = form.maybe_money("amount");
+  const auto given =
+      maybe_money_in(form, "amount", commission ? commission->currency : work.settings().currency);
   const auto method = form.maybe_text("method");
   const auto rate = form.maybe_text("rate");
   const auto note = form.maybe_text("note");
@@ -77,6 +80,7 @@ Outcome<ActionResult> take(Work& work, Form& form, PaymentKind kind) {
   payment.kind = kind;
   payment.amount = amount;
   payment.rate = came && came->foreign ? std::optional(to_text(came->rate)) : rate;
+  payment.shop_rate = rate_to_keep(work, commission->currency);
   payment.method = method;
   payment.note = note;
   const PaymentId id = insert_payment(work.shop(), payment);
@@ -84,7 +88,7 @@ Outcome<ActionResult> take(Work& work, Form& form, PaymentKind kind) {
   if (!commission->refund_rule) {
     commission->refund_rule = work.settings().refund_rule;
     store_commission(work.shop(), *commission);
-    freeze_refund_terms(work.shop(), commission->id, RefundTerms::less_material);
+    freeze_refund_terms(work.shop(), commission->id, usual_refund_terms(work.shop()));
   }
   const Account after = account(work.shop(), *commission);
   if (after.owed() < Money(0, amount.currency()))

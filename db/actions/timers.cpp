@@ -129,8 +129,7 @@ Catch left_running(Work& work, const KeptTimer& timer) {
   if (!lost) return std::nullopt;
   const Zone& zone = work.settings().zone;
   return Caught{24, Weight::ask, "until", forgotten_words(*lost, timer, zone),
-                "Say until when it was worked: until=" + to_stored(lost->ended) + " is proposed (" +
-                    to_text(lost->ended, zone) + ")."};
+                "Say until when it was worked; " + to_text(lost->ended, zone) + " is proposed."};
 }
 
 // The end that the maker states, else the moment itself; what was not looked at is estimated.

@@ -78,7 +78,7 @@ Outcome<LotCutting> cutting_of_lot(const ShopFile& shop, std::string_view number
                    "Receive more, or release a reservation."};
   if (cutting.cutting.blanks.empty())
     return Problem{"lot", "No accepted item without a blade wants this steel and thickness.",
-                   "Cut for one item with: tangmark do FILE cut_piece."};
+                   "Cut for one item with cut_piece."};
   return cutting;
 }
 

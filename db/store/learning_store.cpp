@@ -98,14 +98,28 @@ std::string words_of(const costing::LossRate& rate) {
                      rate.counts(), 100 * rate.low, 100 * rate.high);
 }
 
-void add_loss(const ShopFile& shop, const KeptModel& model, const KeptModelStep& step,
-              std::vector<ModelProposal>& all) {
+// The record knows how many blades an operation cost in all; a step that stands on the route more
+// than once has its part of that each time.
+Share to_the_power(Share survival, double power) {
+  return Share::millionths(std::llround(1e6 * std::pow(survival.fraction(), power)));
+}
+Share in_all(Share each_time, std::size_t times) {
+  return times > 1 ? to_the_power(each_time, static_cast<double>(times)) : each_time;
+}
+Share each_time(Share in_all, std::size_t times) {
+  return times > 1 ? to_the_power(in_all, 1.0 / static_cast<double>(times)) : in_all;
+}
+
+void add_loss(const ShopFile& shop, const KeptModel& model, const Route& route,
+              const KeptModelStep& step, std::vector<ModelProposal>& all) {
   const auto record = losses_on_record(shop, model.id, step.operation);
   const auto rate = costing::loss_rate(record);
   if (!rate || record.of < 3) return;
   const std::int64_t guess = guess_before_learning(shop, model.id, Learns::survival, step.operation)
                                  .value_or(step.survival.millionths());
-  const Share proposed = costing::survival_estimate(Share::millionths(guess), record);
+  const std::size_t times = route.count(step.operation);
+  const Share proposed = each_time(
+      costing::survival_estimate(in_all(Share::millionths(guess), times), record), times);
   if (std::llabs(proposed.millionths() - step.survival.millionths()) <= 5'000) return;
   all.push_back({model, Learns::survival, step.operation, "%", 100 * step.survival.fraction(),
                  100 * proposed.fraction(), static_cast<std::size_t>(record.of), words_of(*rate),
@@ -133,7 +147,7 @@ void add_model(const ShopFile& shop, const KeptModel& model, std::vector<ModelPr
     if (!seen.insert(step.operation).second) continue;
     add_time(shop, model, route, step, Learns::hands_on, all);
     add_time(shop, model, route, step, Learns::attended, all);
-    add_loss(shop, model, step, all);
+    add_loss(shop, model, route, step, all);
   }
   for (const KeptModelUse& use : uses_of_model(shop, model.id)) add_use(shop, model, use, all);
 }

@@ -11,6 +11,7 @@
 
 #include "db/shop_file.h"
 #include "domain/commission/model.h"
+#include "domain/commission/shop_settings.h"
 #include "domain/costing/learning.h"
 #include "domain/costing/loss_rate.h"
 #include "domain/measure/trade_word.h"
@@ -40,6 +41,23 @@ struct ModelProposal {
 /// model's survival lies more than half a point away.
 std::vector<ModelProposal> model_proposals(const ShopFile& shop,
                                            std::optional<commission::ModelId> model);
+
+/// The load of one kind of firing, by the firings that are done; taken with expect_load.
+struct LoadProposal {
+  std::string kind;  ///< "harden"
+  std::int64_t now = 0, proposed = 0;
+  std::size_t n = 0;  ///< firings on record
+  std::string why, spread;
+};
+
+/// How many blades the maker expects in a firing of a kind ("harden", "soak", "anneal"); none where
+/// the shop's usual load holds.
+std::optional<std::int64_t> expected_load(const ShopFile& shop, std::string_view kind);
+void store_expected_load(const ShopFile& shop, std::string_view kind, std::int64_t blades);
+
+/// Three firings of a kind or more, and a whole blade off what a quote shares by today.
+std::vector<LoadProposal> load_proposals(const ShopFile& shop,
+                                         const commission::ShopSettings& settings);
 
 /// Puts a proposal into the model; what it was and why stays on record.
 void accept_proposal(const ShopFile& shop, const ModelProposal& proposal, Instant at);

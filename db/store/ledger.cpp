@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include "db/actions/invoice_body.h"
 #include "db/row.h"
@@ -27,6 +28,7 @@ void convert(const ShopFile& shop, const Year& year, const std::optional<std::st
   const Currency foreign = line.amount.currency();
   if (foreign == own) {
     line.in_shop_currency = line.amount;
+    line.tax_in_shop_currency = line.tax;
     return;
   }
   std::optional<ExchangeRate> rate;
@@ -36,6 +38,7 @@ void convert(const ShopFile& shop, const Year& year, const std::optional<std::st
   if (!rate) return;
   line.rate = to_text(*rate);
   line.in_shop_currency = exchanged(line.amount, *rate);
+  if (line.tax) line.tax_in_shop_currency = exchanged(*line.tax, *rate);
 }
 
 std::string buyer(const Query& row) {
@@ -60,10 +63,9 @@ JOIN customer ON customer.id = commission.customer_id WHERE at >= ? AND at < ? O
     line.party = buyer(query);
     line.text = query.text("kind") + (query.is_null("method") ? "" : " by " + query.text("method"));
     line.amount = query.money("amount_minor", "currency");
-    convert(shop, year, query.maybe_text("rate"), line);
+    convert(shop, year, query.maybe_text("shop_rate"), line);
     if (const auto paid = query.maybe_money("paid_minor", "paid_currency")) {
-      line.text += ", came as " + to_text(*paid);
-      line.rate = query.text("rate");
+      line.text += ", came as " + to_text(*paid) + " at " + query.text("rate");
     }
     lines.push_back(std::move(line));
   }
@@ -98,7 +100,8 @@ JOIN customer ON customer.id = commission.customer_id WHERE invoice.id = ?)");
   line.kind = LedgerKind::credit;
   line.text = "invoice " + line.number + " taken back by " + row.text("number");
   line.number = row.text("number");
-  convert(shop, year, std::nullopt, line);
+  // What was invoiced at one rate is taken back at the same.
+  convert(shop, year, query.maybe_text("shop_rate"), line);
   lines.push_back(std::move(line));
 }
 
@@ -116,11 +119,12 @@ WHERE invoice.kind <> 'deposit receipt' AND issued_at >= ? AND issued_at < ? ORD
     invoice.number = query.integer("number");
     invoice.total = query.money("total_minor", "currency");
     const InvoiceBody body = read_invoice_body(invoice);
+    if (body.credit) continue;  // taking the other back is all it does
     LedgerLine line = paper(query, body, 1);
     line.day = year.settings.zone.date_of(query.instant("issued_at"));
     line.kind = LedgerKind::invoice;
     line.text = query.text("kind") + (body.why ? ": " + *body.why : "");
-    convert(shop, year, std::nullopt, line);
+    convert(shop, year, query.maybe_text("shop_rate"), line);
     lines.push_back(std::move(line));
   }
 }
@@ -213,52 +217,90 @@ std::vector<LedgerLine> ledger(const ShopFile& shop, int year, const ShopSetting
 std::string ledger_csv(const std::vector<LedgerLine>& lines, Currency own) {
   std::vector<std::vector<std::string>> records{
       {"day", "kind", "number", "commission", "party", "text", "currency", "amount", "without_tax",
-       "tax", "tax_rate_percent", "exchange_rate", "amount_" + own.code()}};
+       "tax", "tax_rate_percent", "exchange_rate", "amount_" + own.code(), "tax_" + own.code()}};
   for (const LedgerLine& line : lines)
     records.push_back(
         {to_stored(line.day), std::string(to_word(line.kind)), line.number, line.commission,
          line.party, line.text, line.amount.currency().code(), plain(line.amount),
          plain(line.without_tax), plain(line.tax),
          line.tax ? quantity_text(Share::millionths(line.tax_rate.millionths() * 100)) : "",
-         line.rate, plain(line.in_shop_currency)});
+         line.rate, plain(line.in_shop_currency), plain(line.tax_in_shop_currency)});
   return to_table_text(records);
 }
 
-std::vector<YearTotal> year_totals(const std::vector<LedgerLine>& lines) {
-  std::map<std::pair<std::string, std::string>, Money> sums;
-  const auto add = [&](const std::string& what, Money amount) {
-    auto& sum = sums.try_emplace({what, amount.currency().code()}, Money(0, amount.currency()))
-                    .first->second;
-    sum += amount;
-  };
-  for (const LedgerLine& line : lines) {
-    switch (line.kind) {
-      case LedgerKind::invoice:
-      case LedgerKind::credit:
-        add("1 invoiced, with tax", line.amount);
-        add("2 invoiced, without tax", *line.without_tax);
-        add("3 tax in it at " + to_text(line.tax_rate), *line.tax);
-        break;
-      case LedgerKind::received:
-        add("4 received from buyers", line.amount);
-        break;
-      case LedgerKind::given_back:
-        add("5 given back to buyers", line.amount);
-        break;
-      case LedgerKind::correction:
-        add("6 payments corrected", line.amount);
-        break;
-      case LedgerKind::purchase:
-        add("7 bought, " + line.text.substr(0, line.text.find(':')), line.amount);
-        break;
-      case LedgerKind::outside_work:
-        add("8 outside work", line.amount);
-        break;
-    }
+namespace {
+
+// Sums by what they are of and by currency; those in the shop's own stand apart when money in
+// another currency is among them.
+class Sums {
+ public:
+  explicit Sums(Currency own) : own_(own) {}
+
+  void add(const std::string& what, Money amount, const std::optional<Money>& at_home) {
+    sum(what, amount.currency()) += amount;
+    if (amount.currency() != own_) foreign_.insert(what);
+    if (at_home) home_.try_emplace(what, Money(0, own_)).first->second += *at_home;
   }
-  std::vector<YearTotal> totals;
-  for (const auto& [key, sum] : sums) totals.push_back({key.first.substr(2), sum});
-  return totals;
+
+  std::vector<YearTotal> totals() const {
+    std::vector<YearTotal> all;
+    for (auto one = sums_.begin(); one != sums_.end(); ++one) {
+      const std::string& what = one->first.first;
+      all.push_back({what.substr(2), one->second});
+      const auto next = std::next(one);
+      const bool last = next == sums_.end() || next->first.first != what;
+      if (last && foreign_.contains(what) && home_.contains(what))
+        all.push_back({what.substr(2) + ", all at the recorded rates", home_.at(what)});
+    }
+    return all;
+  }
+
+ private:
+  Money& sum(const std::string& what, Currency currency) {
+    return sums_.try_emplace({what, currency.code()}, Money(0, currency)).first->second;
+  }
+
+  Currency own_;
+  std::map<std::pair<std::string, std::string>, Money> sums_;
+  std::map<std::string, Money> home_;
+  std::set<std::string> foreign_;
+};
+
+std::optional<Money> without_tax_at_home(const LedgerLine& line) {
+  if (!line.in_shop_currency || !line.tax_in_shop_currency) return std::nullopt;
+  return *line.in_shop_currency - *line.tax_in_shop_currency;
+}
+
+std::string heading(const LedgerLine& line) {
+  switch (line.kind) {
+    case LedgerKind::invoice:
+    case LedgerKind::credit:
+      return "1 invoiced, with tax";
+    case LedgerKind::received:
+      return "4 received from buyers";
+    case LedgerKind::given_back:
+      return "5 given back to buyers";
+    case LedgerKind::correction:
+      return "6 payments corrected";
+    case LedgerKind::purchase:
+      return "7 bought, " + line.text.substr(0, line.text.find(':'));
+    case LedgerKind::outside_work:
+      return "8 outside work";
+  }
+  return "";
+}
+
+}  // namespace
+
+std::vector<YearTotal> year_totals(const std::vector<LedgerLine>& lines, Currency shop_currency) {
+  Sums sums(shop_currency);
+  for (const LedgerLine& line : lines) {
+    sums.add(heading(line), line.amount, line.in_shop_currency);
+    if (!line.tax) continue;
+    sums.add("2 invoiced, without tax", *line.without_tax, without_tax_at_home(line));
+    sums.add("3 tax in it at " + to_text(line.tax_rate), *line.tax, line.tax_in_shop_currency);
+  }
+  return sums.totals();
 }
 
 }  // namespace tangmark::db

@@ -28,6 +28,7 @@ struct LedgerLine {
   Share tax_rate;
   std::string rate;  ///< of exchange, as recorded; empty in the shop's currency
   std::optional<Money> in_shop_currency;  ///< none when no rate is on record
+  std::optional<Money> tax_in_shop_currency;
 };
 
 /// Everything of a year, oldest first. A corrected invoice is credited in full on the day of the
@@ -40,11 +41,12 @@ std::vector<LedgerLine> ledger(const ShopFile& shop, int year,
 /// and without group marks, dates as ISO 8601.
 std::string ledger_csv(const std::vector<LedgerLine>& lines, Currency shop_currency);
 
-/// One total of a year in one currency.
+/// One total of a year in one currency. Where foreign money came or went, a second total holds all
+/// of it in the shop's currency at the recorded rates; lines without a rate are not in it.
 struct YearTotal {
   std::string what;
   Money amount;
 };
-std::vector<YearTotal> year_totals(const std::vector<LedgerLine>& lines);
+std::vector<YearTotal> year_totals(const std::vector<LedgerLine>& lines, Currency shop_currency);
 
 }  // namespace tangmark::db

@@ -19,6 +19,7 @@ KeptPayment payment_from(const Query& row) {
                   .kind = row.word<PaymentKind>("kind"),
                   .amount = row.money("amount_minor", "currency"),
                   .rate = row.maybe_text("rate"),
+                  .shop_rate = row.maybe_text("shop_rate"),
                   .at = row.instant("at"),
                   .method = row.maybe_text("method"),
                   .corrects = row.maybe_id<PaymentId>("corrects_id"),
@@ -33,6 +34,7 @@ KeptInvoice invoice_from(const Query& row) {
                   .issued_at = row.instant("issued_at"),
                   .total = row.money("total_minor", "currency"),
                   .corrects = row.maybe_id<InvoiceId>("corrects_id"),
+                  .shop_rate = row.maybe_text("shop_rate"),
                   .body = row.text("body")};
   return {row.id<InvoiceId>("id"), std::move(invoice)};
 }
@@ -71,7 +73,7 @@ PaymentId insert_payment(const ShopFile& shop, const Payment& payment) {
   row.set_word("kind", payment.kind).set("amount_minor", payment.amount);
   row.set("currency", payment.amount.currency().code()).set("rate", payment.rate);
   row.set("at", payment.at).set("method", payment.method).set("corrects_id", payment.corrects);
-  row.set("note", payment.note);
+  row.set("note", payment.note).set("shop_rate", payment.shop_rate);
   return PaymentId{row.insert(shop)};
 }
 
@@ -95,7 +97,10 @@ std::optional<KeptInvoice> standing_invoice(const ShopFile& shop, CommissionId c
       "SELECT * FROM invoice WHERE commission_id = ? AND kind IN('balance invoice', 'correction') "
       "ORDER BY number DESC LIMIT 1");
   query.bind(commission);
-  return one_invoice(std::move(query));
+  auto newest = one_invoice(std::move(query));
+  // A credit note takes the invoice it names back, and asks for nothing itself.
+  if (newest && newest->total < Money(0, newest->total.currency())) return std::nullopt;
+  return newest;
 }
 
 InvoiceId insert_invoice(const ShopFile& shop, const Invoice& invoice) {
@@ -104,6 +109,7 @@ InvoiceId insert_invoice(const ShopFile& shop, const Invoice& invoice) {
   row.set_word("kind", invoice.kind).set("issued_at", invoice.issued_at);
   row.set("total_minor", invoice.total).set("currency", invoice.total.currency().code());
   row.set("corrects_id", invoice.corrects).set("body", invoice.body);
+  row.set("shop_rate", invoice.shop_rate);
   return InvoiceId{row.insert(shop)};
 }
 

@@ -2,11 +2,13 @@
 #include "db/store/promise_reader.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 #include "db/row.h"
 #include "db/store/commission_store.h"
 #include "db/store/item_store.h"
+#include "db/store/promise_record.h"
 #include "db/store/promise_store.h"
 #include "db/store/quote_item.h"
 #include "db/store/settings_store.h"
@@ -16,8 +18,6 @@ namespace tangmark::db {
 namespace {
 
 using namespace commission;
-
-constexpr double usual_quarter_factor = 1.25;
 
 BenchWeek read_week(const ShopFile& shop) {
   BenchWeek week;
@@ -34,10 +34,33 @@ BenchWeek read_week(const ShopFile& shop) {
   return week;
 }
 
-QueuedOperation queued(const ModelStep& step) {
+// What the record says about times, read once for a whole queue.
+class Times {
+ public:
+  explicit Times(const ShopFile& shop)
+      : outside_late(outside_lateness(shop)),
+        outside(outside_duration(shop)),
+        hold(hold_duration(shop)),
+        shop_(shop) {}
+
+  double quarter_factor(std::optional<ModelId> model, const std::string& operation) {
+    const auto key = std::pair(model ? model->row() : 0, operation);
+    const auto known = factors_.find(key);
+    if (known != factors_.end()) return known->second;
+    return factors_.emplace(key, quarter_factor_of(shop_, model, operation)).first->second;
+  }
+
+  const Spread outside_late, outside, hold;
+
+ private:
+  const ShopFile& shop_;
+  std::map<std::pair<std::int64_t, std::string>, double> factors_;
+};
+
+QueuedOperation queued(const ModelStep& step, double quarter_factor) {
   QueuedOperation operation;
   operation.name = step.operation;
-  operation.bench = Spread::around(step.hands_on + step.attended, usual_quarter_factor);
+  operation.bench = Spread::around(step.hands_on + step.attended, quarter_factor);
   operation.wait = Spread::exactly(step.unattended);
   operation.survival = step.survival;
   const auto known = blade::trade_operation(step.operation);
@@ -46,14 +69,25 @@ QueuedOperation queued(const ModelStep& step) {
   return operation;
 }
 
+// A booked firing begins at its time, and binds nobody once the maker's part of it is done.
+void book(const Query& row, const ModelStep& step, QueuedOperation& operation) {
+  const auto starts = row.maybe_instant("booked_from"), ends = row.maybe_instant("booked_to");
+  if (!starts || !ends) return;
+  operation.booked = Booked{*starts, Spread()};
+  operation.wait = Spread::exactly(
+      std::max(Duration{}, *ends - *starts - step.hands_on - step.attended));
+}
+
 // A blade in work with its own route; what is done or skipped counts as past.
-void read_blade_route(const ShopFile& shop, std::int64_t blade, QueuedBlade& queue_blade) {
+void read_blade_route(const ShopFile& shop, std::int64_t blade, std::optional<ModelId> model,
+                      Times& times, QueuedBlade& queue_blade) {
   Query query(shop, R"(
-SELECT route_step.*, (SELECT firing.ends_at FROM firing_blade
+SELECT route_step.*, firing.starts_at AS booked_from, firing.ends_at AS booked_to FROM route_step
+LEFT JOIN firing ON firing.id = (SELECT firing.id FROM firing_blade
     JOIN firing ON firing.id = firing_blade.firing_id
     WHERE firing_blade.route_step_id = route_step.id AND firing.state IN('booked', 'running')
-    ORDER BY firing.starts_at LIMIT 1) AS booked_at
-FROM route_step WHERE blade_id = ? ORDER BY position)");
+    ORDER BY firing.starts_at LIMIT 1)
+WHERE blade_id = ? ORDER BY position)");
   query.bind(blade);
   while (query.next()) {
     if (!query.is_null("skipped_why")) continue;
@@ -63,29 +97,45 @@ FROM route_step WHERE blade_id = ? ORDER BY position)");
     step.attended = query.duration("attended_s");
     step.unattended = query.duration("unattended_s");
     step.survival = query.share("survival_ppm");
-    queue_blade.route.push_back(queued(step));
-    if (const auto at = query.maybe_instant("booked_at"))
-      queue_blade.route.back().booked = Booked{*at, Spread()};
+    queue_blade.route.push_back(queued(step, times.quarter_factor(model, step.operation)));
+    book(query, step, queue_blade.route.back());
     if (!query.is_null("done_at")) queue_blade.next = queue_blade.route.size();
   }
 }
 
-// Holds and outside work end on their day, in the evening of the shop.
-std::optional<Booked> waits_until(const ShopFile& shop, ItemId item, const Zone& zone) {
-  Query query(shop, R"(
-SELECT max(day) AS day FROM (
-  SELECT until AS day FROM hold WHERE item_id = ?1 AND ended_at IS NULL
-  UNION ALL
-  SELECT due_back FROM outside_work LEFT JOIN blade ON blade.id = outside_work.blade_id
-  WHERE back_at IS NULL AND (outside_work.item_id = ?1 OR blade.item_id = ?1)))");
-  query.bind(item);
-  query.next();
-  const auto day = query.maybe_date("day");
-  if (!day) return std::nullopt;
-  return Booked{zone.at(*day, std::chrono::hours(17)), Spread()};
+// Talk and drawings are not done again for a lost blade: it begins anew at the first operation of
+// the trade on its route.
+std::size_t first_steel_work(const std::vector<QueuedOperation>& route) {
+  for (std::size_t i = 0; i < route.size(); ++i)
+    if (blade::trade_operation(route[i].name)) return i;
+  return 0;
 }
 
-void add_item(const ShopFile& shop, const KeptItem& item, const Zone& zone, PromiseQueue& queue) {
+// Holds and outside work end in the evening of their day, the latter as late as its like; without a
+// day they last as long as their like from now on. The latest of them counts.
+std::optional<Booked> waits_until(const ShopFile& shop, ItemId item, const PromiseQueue& queue,
+                                  const Times& times) {
+  Query query(shop, R"(
+SELECT until AS day, 0 AS outside FROM hold WHERE item_id = ?1 AND ended_at IS NULL
+UNION ALL
+SELECT due_back, 1 FROM outside_work LEFT JOIN blade ON blade.id = outside_work.blade_id
+WHERE back_at IS NULL AND (outside_work.item_id = ?1 OR blade.item_id = ?1))");
+  query.bind(item);
+  std::optional<Booked> latest;
+  while (query.next()) {
+    const bool outside = query.yes("outside");
+    const auto day = query.maybe_date("day");
+    const Instant evening = day ? queue.zone.at(*day, std::chrono::hours(17)) : queue.now;
+    const Booked one{std::max(evening, queue.now), !day     ? (outside ? times.outside : times.hold)
+                                                   : outside ? times.outside_late
+                                                             : Spread()};
+    if (!latest || one.at + one.late.quantile(0.5) > latest->at + latest->late.quantile(0.5))
+      latest = one;
+  }
+  return latest;
+}
+
+void add_item(const ShopFile& shop, const KeptItem& item, Times& times, PromiseQueue& queue) {
   if (!item.commission || item.cancelled_on) return;
   Query blades(
       shop,
@@ -97,17 +147,20 @@ void add_item(const ShopFile& shop, const KeptItem& item, const Zone& zone, Prom
     QueuedBlade blade{.key = static_cast<std::uint64_t>(blades.integer("id")) * 2,
                       .commission = *item.commission,
                       .route = {}};
-    read_blade_route(shop, blades.integer("id"), blade);
+    read_blade_route(shop, blades.integer("id"), item.model, times, blade);
+    blade.restart_at = first_steel_work(blade.route);
     if (!blades.is_null("finished_at")) blade.next = blade.route.size();
-    blade.not_before = waits_until(shop, item.id, zone);
+    blade.not_before = waits_until(shop, item.id, queue, times);
     queue.blades.push_back(std::move(blade));
   }
   if (any) return;
   QueuedBlade blade{.key = static_cast<std::uint64_t>(item.id.row()) * 2 + 1,
                     .commission = *item.commission,
                     .route = {}};
-  for (const ModelStep& step : route_of_item(shop, item)) blade.route.push_back(queued(step));
-  blade.not_before = waits_until(shop, item.id, zone);
+  for (const ModelStep& step : route_of_item(shop, item))
+    blade.route.push_back(queued(step, times.quarter_factor(item.model, step.operation)));
+  blade.restart_at = first_steel_work(blade.route);
+  blade.not_before = waits_until(shop, item.id, queue, times);
   if (!blade.route.empty()) queue.blades.push_back(std::move(blade));
 }
 
@@ -145,12 +198,12 @@ PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
   PromiseQueue queue{.now = now,
                      .zone = settings.zone,
                      .week = read_week(shop),
-                     .pace = {},
+                     .pace = pace_on_record(shop).pace,
                      .blades = {},
                      .promises = {}};
+  Times times(shop);
   for (const KeptCommission& commission : in_order_of_work(shop, asked, place)) {
-    for (const KeptItem& item : items_of(shop, commission.id))
-      add_item(shop, item, settings.zone, queue);
+    for (const KeptItem& item : items_of(shop, commission.id)) add_item(shop, item, times, queue);
     if (const auto promise = standing_promise(shop, commission.id))
       queue.promises.push_back({commission.id, promise->day});
   }

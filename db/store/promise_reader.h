@@ -15,10 +15,11 @@ enum class QueuePlace { last, rush };
 
 /// The queue as the shop file has it: open blades with what is left of their routes, items that
 /// have no blade yet with their model's route, in the order promised, then accepted; bench hours
-/// and days off; booked firings, holds and outside work as fixed days. `asked` joins at the end
-/// when it is not accepted yet; as a rush it goes before all others, accepted or not. Assumptions: an operation takes its planned time, a quarter of the
-/// time 1.25 times it or more; a kiln step with nothing booked waits up to three days for a kiln
-/// day (common practice, no source).
+/// and days off; booked firings, holds and outside work as fixed days, the last as late as its like
+/// on record; the pace and the spread of hours that the log shows (promise_record.h). `asked` joins
+/// at the end when it is not accepted yet; as a rush it goes before all others, accepted or not.
+/// Assumptions: a kiln step with nothing booked waits up to three days for a kiln day (common
+/// practice, no source); a lost blade begins again at the first work on its steel.
 commission::PromiseQueue read_promise_queue(const ShopFile& shop, Instant now,
                                             std::optional<commission::CommissionId> asked,
                                             QueuePlace place = QueuePlace::last);

@@ -34,9 +34,10 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
   }
   if (answer.rows.empty()) answer.sentences.push_back("No timer runs.");
   if (lost_ones > 0)
-    answer.sentences.push_back(std::to_string(lost_ones) +
-                               " seem forgotten: stop them with stop_timer and until=, the end as "
-                               "it was; the proposed one is in the last column.");
+    answer.sentences.push_back(
+        (lost_ones == 1 ? "One seems forgotten: stop it"
+                        : std::to_string(lost_ones) + " seem forgotten: stop them") +
+        std::string(" as of when the work ended. The last column proposes the time."));
   return answer;
 }
 

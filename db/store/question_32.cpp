@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
 
+#include "db/store/bench_time_store.h"
 #include "db/store/commission_store.h"
 #include "db/store/named.h"
 #include "db/store/promise_reader.h"
+#include "db/store/promise_record.h"
 #include "db/store/promise_store.h"
 #include "db/store/question_list.h"
 #include "db/store/settings_store.h"
@@ -40,6 +42,17 @@ std::string consent_of(const ShopFile& shop, CommissionId id) {
          std::string(word_of(notices.back().consent));
 }
 
+// The dates stand on the hours the maker means to be at the bench; what was logged stands beside.
+void say_hours(const ShopFile& shop, Instant now, Answer& answer) {
+  const auto logged = logged_a_week(shop, now);
+  if (!logged) return;
+  const BenchTime bench = load_bench_time(shop);
+  Duration week{};
+  for (unsigned day = 0; day < 7; ++day) week += bench.on(date::weekday(day));
+  answer.sentences.push_back("Your week has " + hours_text(week) + " h at the bench; " +
+                             hours_text(*logged) + " h a week were logged of late.");
+}
+
 Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
   const Zone zone = load_settings(shop).zone;
   const auto forecasts = forecast(read_promise_queue(shop, now, std::nullopt), Runs{});
@@ -62,8 +75,9 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
   answer.sentences.push_back(
       at_risk == 0 ? "Every promise given holds in 80 of 100 runs of the queue."
                    : std::to_string(at_risk) + (at_risk == 1 ? " promise is" : " promises are") +
-                         " at risk. A letter to each is drafted by: tangmark letter "
-                         "FILE COMMISSION; tell_delay keeps what was said.");
+                         " at risk. A letter is drafted for each, for you to edit; what was said "
+                         "is kept.");
+  say_hours(shop, now, answer);
   return answer;
 }
 

@@ -63,9 +63,10 @@ void add(CostSheet& sheet, LineKind kind, const std::string& text, Money amount,
 
 // The lines of one item of a quote: they stand in the order of the items, each ending with its
 // overhead and loss.
-CostSheet quoted_sheet(const KeptQuote& quote, std::size_t item) {
+CostSheet quoted_sheet(const KeptQuote& quote, std::size_t item, Currency own) {
   CostSheet sheet;
-  sheet.price.cost = Money(0, quote.total.currency());
+  const Money none(0, own);
+  sheet.price.cost = none;
   std::size_t at = 0;
   bool closing = false;
   for (const QuoteLine& line : quote.lines) {
@@ -77,10 +78,10 @@ CostSheet quoted_sheet(const KeptQuote& quote, std::size_t item) {
     const auto name = line_name(*kind, line.text);
     if (at != item || !name) continue;
     const bool hours = *kind == LineKind::hours;
-    add(sheet, folded(*kind), *name, line.amount,
+    add(sheet, folded(*kind), *name, at_home(quote, line.amount, own).value_or(none),
         {hours ? thousandths_of(line.quantity) : 0, hours ? "h" : ""});
   }
-  sheet.earned_per_hour = quote.earned_per_hour;
+  sheet.earned_per_hour = at_home(quote, quote.earned_per_hour, own);
   return sheet;
 }
 
@@ -111,10 +112,7 @@ CostSheet actual_sheet(const ShopFile& shop, const BladeActuals& blade,
       {0, ""});
   add(sheet, LineKind::energy, "Energy", blade.energy, {0, ""});
   add(sheet, LineKind::made_elsewhere, "Work done elsewhere", blade.outside, {0, ""});
-  add(sheet, LineKind::overhead, "Overhead",
-      costing::pay_for(settings.overhead_per_hour,
-                       {blade.hands_on, blade.attended, settings.attended_share}),
-      {0, ""});
+  add(sheet, LineKind::overhead, "Overhead", blade.overhead, {0, ""});
   add(sheet, LineKind::loss, "Loss", blade.lost, {0, ""});
   sheet.earned_per_hour = blade.earned_per_hour;
   return sheet;
@@ -164,12 +162,12 @@ void add_blade(const ShopFile& shop, const BladeActuals& blade, const ShopSettin
                Answer& answer) {
   const std::string number = std::to_string(blade.number);
   const auto quoted = quoted_item(shop, blade.id);
-  if (!quoted || quoted->quote.total.currency() != settings.currency) {
+  if (!quoted || !at_home(quoted->quote, quoted->quote.total, settings.currency)) {
     answer.sentences.push_back("Blade " + number +
                                " was never quoted, so only its record stands: see question 2.");
     return;
   }
-  const auto compared = costing::compare(quoted_sheet(quoted->quote, quoted->place),
+  const auto compared = costing::compare(quoted_sheet(quoted->quote, quoted->place, settings.currency),
                                          actual_sheet(shop, blade, settings));
   if (!compared) return;
   say_why(number, *compared, answer);

@@ -4,6 +4,7 @@
 #include "db/store/learning_store.h"
 #include "db/store/named.h"
 #include "db/store/question_list.h"
+#include "db/store/settings_store.h"
 
 namespace tangmark::db {
 namespace {
@@ -23,11 +24,15 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
     answer.rows.push_back({one.model.name, std::string(word_of(one.what)), one.of,
                            fmt::format("{:.2f}", one.now), fmt::format("{:.2f}", one.proposed),
                            one.unit, std::to_string(one.n), one.why});
+  if (!only)
+    for (const LoadProposal& one : load_proposals(shop, load_settings(shop)))
+      answer.rows.push_back({"the shop", "load", one.kind + " firing", std::to_string(one.now),
+                             std::to_string(one.proposed), "blades", std::to_string(one.n),
+                             one.why});
   answer.sentences.push_back(
       answer.rows.empty()
           ? "Nothing: no figure with three pieces on record is more than 5 % off."
-          : "Nothing is changed yet. Take a proposal with accept_estimate, naming model, what and "
-            "of.");
+          : "Nothing is changed, in the models or in a quote, until you take a proposal.");
   return answer;
 }
 

@@ -22,16 +22,15 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
   Answer answer{"The money of " + std::to_string(year), {}, {"What", "Amount", "Currency"}, {}};
   std::int64_t without_rate = 0;
   for (const auto& line : lines) without_rate += line.in_shop_currency ? 0 : 1;
-  for (const auto& total : year_totals(lines))
+  for (const auto& total : year_totals(lines, settings.currency))
     answer.rows.push_back({total.what, amount_text(total.amount), total.amount.currency().code()});
   for (const Money& held : money_held(commissions_with_money(shop)))
     answer.sentences.push_back(to_text(held) + " is held today for work that is not delivered.");
   if (without_rate > 0)
-    answer.sentences.push_back(
-        std::to_string(without_rate) +
-        " lines in foreign money have no rate on record; note one with note_rate.");
-  answer.sentences.push_back(
-      "Every line of it, for an accountant: tangmark ledger FILE YEAR --csv OUT.");
+    answer.sentences.push_back(std::to_string(without_rate) +
+                               (without_rate == 1 ? " line" : " lines") +
+                               " in foreign money without a rate on record, not in the sums in " +
+                               settings.currency.code() + ".");
   answer.sentences.push_back(
       "Tax rates are those you entered. Whether a deposit is taxed when it comes, and what a sale "
       "abroad owes, differs by country: ask your tax office or accountant.");

@@ -72,7 +72,7 @@ void add_row(const std::string& what, Money before, Money after, Answer& answer)
                          (change.minor() > 0 ? "+" : "") + amount_text(change)});
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
   const auto commission = given_thing(shop, given, "commission", commission_named);
   if (!commission) return commission.problems();
   const std::string line = given_text(given, "line").value_or("");
@@ -84,7 +84,7 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
     if (!price) return price.problem();
     wish.price = *price;
   }
-  const auto inputs = quote_inputs(shop, *commission, wish);
+  const auto inputs = quote_inputs(shop, *commission, wish, now);
   if (!inputs) return inputs.problems();
   costing::CostInputs changed = inputs->costs;
   if (!change(changed, line, factor->fraction()))

@@ -52,7 +52,7 @@ std::optional<std::string> joined(const std::vector<std::string>& assumptions) {
 
 Outcome<QuoteDraft> draft_quote(const ShopFile& shop, const KeptCommission& commission,
                                 const QuoteWish& wish, Instant now) {
-  auto inputs = quote_inputs(shop, commission, wish);
+  auto inputs = quote_inputs(shop, commission, wish, now);
   if (!inputs) return inputs.problems();
   const auto sheet = costing::build_up(inputs->costs);
   if (!sheet) return sheet.problems();
@@ -76,6 +76,8 @@ Outcome<QuoteDraft> draft_quote(const ShopFile& shop, const KeptCommission& comm
   quote.attended = sheet->hours.attended;
   quote.unattended = sheet->hours.unattended;
   quote.assumptions = joined(inputs->assumptions);
+  if (!inputs->changes.empty()) quote.changes = costing::to_text(inputs->changes);
+  if (inputs->costs.sold_at) quote.rate = to_text(*inputs->costs.sold_at);
   add_cost_lines(*sheet, quote);
   add_price_lines(inputs->costs, *sheet, quote);
   return QuoteDraft{std::move(inputs).value(), *sheet, std::move(quote)};

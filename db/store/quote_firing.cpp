@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/row.h"
+#include "db/store/learning_store.h"
 #include "db/store/quote_item.h"
 #include "domain/blade/operation.h"
 
@@ -28,6 +29,15 @@ costing::FiringKind kind_of(blade::Heat heat) {
       break;
   }
   return costing::FiringKind::soak;
+}
+
+// The load of this kind of firing when the maker has taken one from the record, else the usual.
+std::int64_t load_of(const ShopFile& shop, const ShopSettings& settings,
+                     costing::FiringKind kind) {
+  const char* word = kind == costing::FiringKind::harden ? "harden"
+                     : kind == costing::FiringKind::soak ? "soak"
+                                                         : "anneal";
+  return expected_load(shop, word).value_or(settings.blades_in_a_firing);
 }
 
 struct KilnValues {
@@ -80,7 +90,7 @@ std::optional<costing::FiringPart> firing_of_step(const ShopFile& shop, const Mo
   firing.quench_each = quench_each;
   if (step.cool_per_h && step.cool_to)
     firing.cooling = costing::ControlledCooling{*step.cool_to, step.cool_per_h->counts() / 1800};
-  firing.blades = settings.blades_in_a_firing;
+  firing.blades = load_of(shop, settings, firing.kind);
   firing.steel = Mass::micrograms(usual_blade.micrograms() * firing.blades);
   const auto use = costing::firing_use(kiln->heating, firing);
   if (!use) {

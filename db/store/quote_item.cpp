@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "db/store/quote_item.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -87,29 +89,50 @@ costing::CostSource source_of(const ShopFile& shop, const ModelUse& use,
   return costing::UsedUp{quantity_of(use), each};
 }
 
-Duration learned(const ShopFile& shop, std::optional<ModelId> model, const ModelStep& step,
-                 std::vector<std::string>& assumptions) {
-  if (!model || step.hands_on <= Duration{}) return step.hands_on;
-  // A model that has learnt keeps the guess it began with, so that no piece counts twice.
-  const std::int64_t guess_s = guess_before_learning(shop, *model, Learns::hands_on, step.operation)
-                                   .value_or(step.hands_on.count());
-  const double guess_h = static_cast<double>(guess_s) / 3600.0;
-  const auto estimate = costing::estimate(guess_h, hours_on_record(shop, *model, step.operation));
-  if (estimate.n == 0) return step.hands_on;
-  assumptions.push_back("Hours of " + step.operation + ": " + estimate.why());
-  return Duration(std::llround(estimate.figure * 3600.0));
+// A quote counts the hours the maker holds to be right. Where the record says otherwise it is told,
+// and changes nothing until the maker takes it.
+void tell_proposals(const ShopFile& shop, const KeptItem& item,
+                    std::vector<std::string>& assumptions) {
+  if (!item.model) return;
+  for (const ModelProposal& one : model_proposals(shop, item.model))
+    assumptions.push_back(fmt::format("The record would change {} of {}: {} {} counted, {} proposed. "
+                                      "{}",
+                                      word_of(one.what), one.of, fmt::format("{:.2f}", one.now),
+                                      one.unit, fmt::format("{:.2f}", one.proposed), one.why));
 }
 
 // How far the hours of an operation went either way on record.
 std::optional<costing::Swing> swing_on_record(const ShopFile& shop, std::optional<ModelId> model,
-                                              const ModelStep& step, Duration hands_on) {
-  if (!model || hands_on <= Duration{}) return std::nullopt;
+                                              const std::vector<ModelStep>& route,
+                                              const ModelStep& step) {
+  if (!model || step.hands_on <= Duration{}) return std::nullopt;
   const auto seen = costing::seen(hours_on_record(shop, *model, step.operation));
   if (!seen || seen->n < 4) return std::nullopt;
-  const double hours = static_cast<double>(hands_on.count()) / 3600.0;
+  // The record holds all the times the operation was done on one blade.
+  double hours = 0;
+  for (const ModelStep& other : route)
+    if (other.operation == step.operation)
+      hours += static_cast<double>(other.hands_on.count()) / 3600.0;
   const auto part = [&](double of) { return Share::millionths(std::llround(of / hours * 1e6)); };
   return costing::Swing{std::min(part(seen->low_quarter), Share::whole()),
                         std::max(part(seen->high_quarter), Share::whole())};
+}
+
+// The exact band of the losses on record, drawn wide enough to hold what is counted; without
+// blades on record nothing is known.
+std::optional<std::pair<Share, Share>> survival_on_record(const ShopFile& shop,
+                                                          std::optional<ModelId> model,
+                                                          const ModelStep& step) {
+  if (!model) return std::nullopt;
+  const auto record = losses_on_record(shop, *model, step.operation);
+  if (record.of < 3) return std::nullopt;
+  const auto rate = costing::loss_rate(record);
+  if (!rate) return std::nullopt;
+  const auto survives = [](double lost) {
+    return Share::millionths(std::max<std::int64_t>(1, std::llround((1 - lost) * 1e6)));
+  };
+  return std::pair{std::min(survives(rate->high), step.survival),
+                   std::max(survives(rate->low), step.survival)};
 }
 
 // How many blades a filling serves when the record is still short. Common practice, no source.
@@ -142,14 +165,14 @@ WHERE bath.medium = ? AND bath.retired_at IS NULL AND lot.price_minor > 0 ORDER 
 void add_operations(const ShopFile& shop, const KeptItem& item, const std::vector<ModelStep>& route,
                     const ShopSettings& settings, ItemCosts& costs) {
   for (const ModelStep& step : route) {
-    const Duration hands_on = learned(shop, item.model, step, costs.assumptions);
-    costs.item.operations.push_back({step.operation, hands_on, step.attended, step.unattended,
+    costs.item.operations.push_back({step.operation, step.hands_on, step.attended, step.unattended,
                                      step.survival,
-                                     swing_on_record(shop, item.model, step, hands_on)});
+                                     swing_on_record(shop, item.model, route, step),
+                                     survival_on_record(shop, item.model, step)});
     const std::size_t at = costs.item.operations.size() - 1;
     add_bath_wear(shop, step, at, settings, costs);
     if (auto firing = firing_of_step(shop, step, settings, costs.assumptions)) {
-      if (hands_on + step.attended > Duration{})
+      if (step.hands_on + step.attended > Duration{})
         firing->use.hands_on = firing->use.attended = firing->use.unattended =
             std::chrono::minutes(0);
       else
@@ -196,10 +219,10 @@ Outcome<ItemCosts> costed_item(const ShopFile& shop, const KeptItem& item,
   if (auto steel = steel_of_item(shop, item, model, settings, costs.assumptions))
     costs.item.ingredients.push_back(std::move(*steel));
   for (const ItemOption& option : options_of_item(shop, item.id))
-    if (option.price.currency() == settings.currency)
-      costs.item.options.push_back({option.name, option.price});
+    costs.item.options.push_back({option.name, option.price});
   add_operations(shop, item, route, settings, costs);
   add_uses(shop, item, route, settings, costs);
+  tell_proposals(shop, item, costs.assumptions);
   return costs;
 }
 

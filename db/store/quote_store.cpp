@@ -2,6 +2,7 @@
 #include "db/store/quote_store.h"
 
 #include "db/row.h"
+#include "domain/measure/exchange_rate.h"
 
 namespace tangmark::db {
 namespace {
@@ -46,6 +47,8 @@ KeptQuote quote_from(const ShopFile& shop, const Query& row) {
               .attended = row.duration("attended_s"),
               .unattended = row.duration("unattended_s"),
               .assumptions = row.maybe_text("assumptions"),
+              .changes = row.maybe_text("changes"),
+              .rate = row.maybe_text("rate"),
               .sent_at = row.maybe_instant("sent_at"),
               .answered_at = row.maybe_instant("answered_at"),
               .answer = row.maybe_word<QuoteAnswer>("answer"),
@@ -102,6 +105,7 @@ QuoteId insert_quote(const ShopFile& shop, const Quote& quote) {
   row.set("tax_ppm", quote.tax_rate).set("price_how", quote.price_how);
   row.set("hands_on_s", quote.hands_on).set("attended_s", quote.attended);
   row.set("unattended_s", quote.unattended).set("assumptions", quote.assumptions);
+  row.set("changes", quote.changes).set("rate", quote.rate);
   row.set("sent_at", quote.sent_at).set("answered_at", quote.answered_at);
   if (quote.answer) row.set_word("answer", *quote.answer);
   const QuoteId id{row.insert(shop)};
@@ -113,6 +117,14 @@ QuoteId insert_quote(const ShopFile& shop, const Quote& quote) {
     one.insert(shop);
   }
   return id;
+}
+
+std::optional<Money> at_home(const Quote& quote, Money sum, Currency shop_currency) {
+  if (sum.currency() == shop_currency) return sum;
+  if (!quote.rate) return std::nullopt;
+  const auto rate = parse_exchange_rate(*quote.rate, sum.currency(), shop_currency, "rate");
+  if (!rate) return std::nullopt;
+  return exchanged(sum, *rate);
 }
 
 void store_quote_sent(const ShopFile& shop, QuoteId id, Instant at) {

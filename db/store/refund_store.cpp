@@ -6,6 +6,7 @@
 #include "db/store/blade_store.h"
 #include "db/store/item_store.h"
 #include "db/store/money_store.h"
+#include "db/store/rate_store.h"
 
 namespace tangmark::db {
 namespace {
@@ -43,11 +44,14 @@ void freeze_refund_terms(const ShopFile& shop, CommissionId commission, RefundTe
 }
 
 std::optional<RefundDue> refund_due(const ShopFile& shop, const KeptCommission& commission,
-                                    const ShopSettings& settings) {
+                                    const ShopSettings& settings, Instant now) {
   const auto terms = refund_terms_of(shop, commission.id);
-  if (!terms || commission.currency != settings.currency) return std::nullopt;
+  const auto rate =
+      rate_on(shop, commission.currency, settings.currency, settings.zone.date_of(now));
+  if (!terms || !rate) return std::nullopt;
   RefundDue due{*terms, has_begun(shop, commission.id), account(shop, commission).received,
-                material_used(shop, commission.id, settings), Money(0, settings.currency)};
+                exchanged_back(material_used(shop, commission.id, settings), *rate),
+                Money(0, commission.currency)};
   due.due = refund_by(due.terms, due.received, due.work_has_begun, due.material);
   return due;
 }

@@ -18,7 +18,9 @@ void freeze_refund_terms(const ShopFile& shop, commission::CommissionId commissi
                          commission::RefundTerms terms);
 
 /// What the frozen terms give back of what came in, and what of it is material used: steel, belts
-/// and outside work of all blades made for it, as far as it is on record.
+/// and outside work of all blades made for it, as far as it is on record. Material was bought in the
+/// shop's currency and is counted at today's rate in a foreign commission; without a rate nothing is
+/// worked out.
 struct RefundDue {
   commission::RefundTerms terms = commission::RefundTerms::less_material;
   bool work_has_begun = false;
@@ -26,6 +28,6 @@ struct RefundDue {
 };
 std::optional<RefundDue> refund_due(const ShopFile& shop,
                                     const commission::KeptCommission& commission,
-                                    const commission::ShopSettings& settings);
+                                    const commission::ShopSettings& settings, Instant now);
 
 }  // namespace tangmark::db

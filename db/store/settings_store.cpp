@@ -210,7 +210,7 @@ Outcome<commission::ShopSettings> with_setting(commission::ShopSettings changed,
                                   [&](const Setting& s) { return s.name == name; });
   if (found == settings().end())
     return Problem{std::string(name), "There is no setting \"" + std::string(name) + "\".",
-                   "List them with: tangmark do FILE change_setting."};
+                   "Use one of the names that change_setting lists."};
   if (Problems problems = found->read(changed, value, name); !problems.empty()) return problems;
   return changed;
 }

@@ -54,7 +54,7 @@ Outcome<KeptTimer> timer_named(const ShopFile& shop, std::string_view text,
   query.bind(*number);
   if (query.next()) return loaded(shop, query);
   return Problem{std::string(field), "There is no timer " + std::string(text) + ".",
-                 "See the open ones with: tangmark ask FILE 31."};
+                 "Question 31 lists the open ones."};
 }
 
 std::vector<KeptTimer> open_timers(const ShopFile& shop) {

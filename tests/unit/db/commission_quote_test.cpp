@@ -107,7 +107,7 @@ TEST_CASE("steel that is not on record is said and not guessed") {
   CHECK(warns(result, "no lot of 80CrV2 is on record"));
 }
 
-TEST_CASE("hours of a quote lean toward what the bench log says") {
+TEST_CASE("a quote counts the hours the maker accepted, and tells what the record proposes") {
   Maker maker;
   const auto commission = asked_for_a_chef(maker);
   for (int n = 0; n < 3; ++n) {
@@ -124,8 +124,11 @@ TEST_CASE("hours of a quote lean toward what the bench log says") {
     entry.insert(maker.shop);
   }
   const auto result = maker.tries("make_quote", {{"commission", commission}});
-  CHECK(warns(result, "Hours of rough grind"));
-  // Guess 2 h and three actuals of 4 h count alike: 3 h, one more than the model's.
+  CHECK(warns(result, "The record would change hands-on of rough grind: 2.00 h counted, 3.00"));
+  CHECK(newest(maker).hands_on == std::chrono::hours(6));
+  // Guess 2 h and three actuals of 4 h count alike: 3 h, one more, once it is taken.
+  maker.did("accept_estimate", {{"model", "chef 240"}, {"what", "hands-on"}, {"of", "rough grind"}});
+  maker.did("make_quote", {{"commission", commission}});
   CHECK(newest(maker).hands_on == std::chrono::hours(7));
 }
 
