@@ -33,7 +33,19 @@ Problems problems_of(const InvoicePaper& invoice, const FontBook& fonts) {
   return check.problems();
 }
 
-std::string correction_words(const CorrectedInvoice& corrected) {
+bool is_credit(const InvoicePaper& invoice) {
+  return invoice.sort == InvoicePaper::Sort::credit_note;
+}
+
+std::string title_of(const InvoicePaper& invoice) {
+  return (is_credit(invoice) ? "Credit note " : "Invoice ") + invoice.number;
+}
+
+std::string correction_words(const InvoicePaper& invoice) {
+  const CorrectedInvoice& corrected = *invoice.corrects;
+  if (is_credit(invoice))
+    return "This credit note takes invoice " + corrected.number + " of " +
+           to_text(corrected.issued) + " back in full. " + corrected.reason;
   return "This invoice replaces invoice " + corrected.number + " of " + to_text(corrected.issued) +
          ". " + corrected.reason;
 }
@@ -41,6 +53,10 @@ std::string correction_words(const CorrectedInvoice& corrected) {
 std::vector<Letter::SumLine> balance_lines(const InvoicePaper& invoice) {
   std::vector<Letter::SumLine> sums =
       sum_lines(invoice.lines, invoice.tax_in, invoice.taxes, invoice.total);
+  if (is_credit(invoice)) {
+    sums.push_back({"Credited", invoice.total, true, ink});
+    return sums;
+  }
   Money left = invoice.total;
   for (const PaidBefore& paid : invoice.paid) {
     left -= paid.amount;
@@ -64,18 +80,18 @@ Outcome<Document> invoice_document(const InvoicePaper& invoice, const Look& look
   std::vector<std::pair<std::string, std::string>> facts = {
       {"Date", to_text(look.zone.date_of(invoice.issued))}};
   if (invoice.delivered) facts.emplace_back("Delivered", to_text(*invoice.delivered));
-  facts.emplace_back("Please pay by", to_text(invoice.due));
+  if (!is_credit(invoice)) facts.emplace_back("Please pay by", to_text(invoice.due));
   if (!invoice.commission.empty()) facts.emplace_back("Commission", invoice.commission);
 
   Letter letter(invoice.shop, look, fonts, invoice.issued);
-  letter.open(invoice.buyer, "Invoice " + invoice.number, facts);
-  if (invoice.corrects) letter.text(correction_words(*invoice.corrects));
+  letter.open(invoice.buyer, title_of(invoice), facts);
+  if (invoice.corrects) letter.text(correction_words(invoice));
   letter.text(invoice.work);
   letter.prices(invoice.lines);
   letter.sums(balance_lines(invoice));
   letter.section("How to pay", invoice.how_to_pay);
   letter.section("Terms", invoice.terms);
-  return letter.close("Invoice " + invoice.number, invoice.work);
+  return letter.close(title_of(invoice), invoice.work);
 }
 
 }  // namespace tangmark::reports

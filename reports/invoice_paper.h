@@ -41,6 +41,9 @@ struct InvoicePaper {
   std::string how_to_pay;
   std::string terms;
   std::optional<CorrectedInvoice> corrects;
+  /// A credit note takes the invoice in `corrects` back: the same lines, and what is credited.
+  enum class Sort { invoice, credit_note };
+  Sort sort = Sort::invoice;
 };
 
 /// Sets the invoice; the balance is total less what was paid. A balance below zero is printed as an

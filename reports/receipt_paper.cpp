@@ -42,6 +42,7 @@ Problems problems_of(const ReceiptPaper& receipt, const FontBook& fonts) {
   check.text(receipt.method, "method of payment");
   check.text(receipt.buys, "what the deposit buys");
   check.text(receipt.refund_rule, "refund rule");
+  check.text(receipt.correction, "correction");
   for (const TaxLine& tax : receipt.taxes) check.needed(tax.name, "tax line");
   check_money(check, receipt);
   return check.problems();
@@ -61,6 +62,7 @@ Outcome<Document> receipt_document(const ReceiptPaper& receipt, const Look& look
 
   Letter letter(receipt.shop, look, fonts, receipt.issued);
   letter.open(receipt.buyer, "Deposit receipt " + receipt.number, facts);
+  if (!receipt.correction.empty()) letter.text(receipt.correction);
   letter.text("Received with thanks: " + to_text(receipt.amount) +
               ", a deposit for the work below.");
   letter.text(receipt.work);

@@ -25,6 +25,7 @@ struct ReceiptPaper {
   Money paid_before;           ///< deposits already taken before this one; zero when none
   std::string buys;            ///< what the deposit buys: a place in the order of work, material
   std::string refund_rule;     ///< as agreed that day
+  std::string correction;      ///< which receipt it replaces, and why; empty for a first one
 };
 
 /// Sets the receipt; what stays to pay is total - paid_before - amount. Refuses an amount of zero

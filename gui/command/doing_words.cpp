@@ -6,6 +6,7 @@
 #include "db/actions/action.h"
 #include "db/exchange/day_book.h"
 #include "db/new_shop.h"
+#include "db/store/next_steps.h"
 #include "db/store/questions.h"
 #include "domain/measure/utf8.h"
 #include "gui/command/json_text.h"
@@ -165,6 +166,23 @@ Exit begin(const Call& call) {
   return Exit::done;
 }
 
+// "tangmark do FILE stop_timer timer=3", as it is typed.
+std::string command_of(const db::NextStep& step, const std::string& file) {
+  if (step.action == "ledger")
+    return "tangmark ledger " + file + " " + step.fields.at("year") + " --csv OUT";
+  std::string text = "tangmark do " + file + " " + step.action;
+  for (const auto& [key, value] : step.fields)
+    text += " " + key + "=" + (value.find(' ') == std::string::npos ? value : "\"" + value + "\"");
+  return text;
+}
+
+Json next_json(const std::vector<db::NextStep>& next) {
+  Json steps = Json::array();
+  for (const db::NextStep& step : next)
+    steps.push_back({{"label", step.label}, {"action", step.action}, {"fields", step.fields}});
+  return steps;
+}
+
 Exit ask(const Call& call) {
   int number = 0;
   const std::string& typed = call.words[1];
@@ -177,13 +195,16 @@ Exit ask(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto answer = db::ask(shop, number, *given, call.now);
     if (!answer) return refused(call, answer.problems());
+    const auto next = db::next_steps(shop, number, *given, call.now);
     if (call.has("json")) {
-      say_json({{"title", answer->title}, {"sentences", answer->sentences}, {"columns", answer->columns}, {"rows", answer->rows}});
+      say_json({{"title", answer->title}, {"sentences", answer->sentences}, {"columns", answer->columns}, {"rows", answer->rows}, {"next", next_json(next)}});
       return Exit::done;
     }
     say(answer->title);
     for (const auto& sentence : answer->sentences) say(sentence);
     if (!answer->rows.empty()) say(plain_table(answer->columns, answer->rows));
+    for (const db::NextStep& step : next)
+      say(step.label + ": " + command_of(step, call.words[0]));
     return Exit::done;
   });
 }

@@ -127,10 +127,29 @@ Exit promise(const Call& call) {
   });
 }
 
+// The page, in the maker's words when they were edited into a file.
+Outcome<Done> print_letter(const Call& call, const db::ShopFile& shop, const std::string& path) {
+  std::optional<std::string> edited;
+  if (const auto file = call.option("text")) {
+    auto text = read_whole(*file);
+    if (!text) return text.problems();
+    edited = std::move(text).value();
+  }
+  const auto fonts = reports::FontBook::load();
+  auto document = desk::delay_letter_paper({shop, fonts, call.now}, call.words[1], edited);
+  if (!document) return document.problems();
+  return write_whole(path, reports::pdf_bytes(*document, fonts));
+}
+
 Exit letter(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto commission = db::commission_named(shop, call.words[1], "commission");
     if (!commission) return refused(call, commission.problems());
+    if (const auto path = call.option("pdf")) {
+      if (auto done = print_letter(call, shop, *path); !done) return refused(call, done.problems());
+      say("The letter is in " + *path + ".");
+      return Exit::done;
+    }
     const auto drafted = db::delay_letter_of(shop, *commission, call.now);
     if (!drafted) return refused(call, drafted.problems());
     const std::string text = commission::delay_letter(*drafted);
@@ -166,7 +185,7 @@ Exit ledger(const Call& call) {
       say(std::to_string(lines.size()) + " lines of " + std::to_string(*year) + " are in " + *path + ".");
     } else if (call.has("json")) {
       Json totals = Json::array();
-      for (const auto& total : db::year_totals(lines))
+      for (const auto& total : db::year_totals(lines, settings.currency))
         totals.push_back({{"what", total.what}, {"currency", total.amount.currency().code()},
                           {"amount_minor", total.amount.minor()}});
       say_json({{"year", *year}, {"lines", lines.size()}, {"totals", totals}});
@@ -184,7 +203,8 @@ std::vector<Word> money_words() {
   const Option json{"json", "", "one JSON object on standard output"};
   return {{"quote", "the quote of a commission", "FILE COMMISSION", 2, 2, {{"pdf", "OUT", "write the page for the buyer"}, json}, quote},
           {"promise", "when a commission is ready, and whom it harms", "FILE COMMISSION", 2, 2, {{"rush", "", "worked on before all others"}, {"seed", "K", "for chance"}, json}, promise},
-          {"letter", "a letter of delay, drafted for you to edit", "FILE COMMISSION", 2, 2, {json}, letter},
+          {"letter", "a letter of delay, drafted for you to edit", "FILE COMMISSION", 2, 2,
+           {{"pdf", "OUT", "write it as a page"}, {"text", "FILE", "the page in these words, as you edited them"}, json}, letter},
           {"ledger", "the money of a year, for an accountant", "FILE YEAR", 2, 2,
            {{"csv", "OUT", "write every line as a table"}, json}, ledger}};
 }

@@ -14,6 +14,9 @@
 #include "gui/command/shop_of.h"
 #include "gui/command/shop_plan.h"
 #include "gui/command/word_list.h"
+#include "gui/desk/paper/paper.h"
+#include "reports/font_book.h"
+#include "reports/pdf.h"
 
 namespace tangmark::command {
 namespace {
@@ -74,6 +77,15 @@ std::size_t blanks_in(const std::string& case_text) {
   return json.is_object() && blanks != json.end() && blanks->is_array() ? blanks->size() : 0;
 }
 
+// The sheet for the saw.
+Outcome<Done> print_cuts(const Call& call, const db::ShopFile& shop,
+                         const stock::CuttingPlan& plan, const std::string& path) {
+  const auto fonts = reports::FontBook::load();
+  auto document = desk::cutting_sheet_paper({shop, fonts, call.now}, call.words[1], plan);
+  if (!document) return document.problems();
+  return write_whole(path, reports::pdf_bytes(*document, fonts));
+}
+
 Exit cut(const Call& call) {
   const auto seconds = seconds_of(call, long_s);
   if (!seconds) return refused(call, seconds.problems());
@@ -103,6 +115,10 @@ Exit cut(const Call& call) {
     if (!stated) allowed = usual_seconds(lot->items.size());
     const auto plan = stock::cutting_plan(lot->cutting, out_of_time);
     if (!plan) return refused(call, plan.problems());
+    if (const auto path = call.option("pdf")) {
+      if (auto done = print_cuts(call, shop, *plan, *path); !done)
+        return refused(call, done.problems());
+    }
     if (call.has("json")) {
       say(stock::to_json(*plan, lot->cutting));
     } else {
@@ -132,6 +148,7 @@ std::vector<Word> planning_words() {
            plan},
           {"cut", "which blank comes from which bar of a lot, or of a case", "[FILE LOT]", 0, 2,
            {{"case", "CASE.json", "plan this case and print the answer"}, {"seconds", "S", "bound of the whole process; 10, or 1 for up to 20 blanks, unless given"},
+            {"pdf", "OUT", "write the sheet for the saw, to scale"},
             {"json", "", "one JSON object on standard output"}},
            cut}};
 }

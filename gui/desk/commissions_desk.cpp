@@ -4,6 +4,9 @@
 
 #include <algorithm>
 
+#include "db/store/commission_store.h"
+#include "db/store/money_store.h"
+
 namespace tangmark::desk {
 namespace {
 
@@ -36,6 +39,25 @@ std::string under_words(const Sight& sight, const db::CommissionRow& c) {
   return text;
 }
 
+// Every paper issued; none is ever edited, and each prints again as it was.
+Table papers_table(const Sight& sight, const db::CommissionRow& c) {
+  Table table;
+  const auto commission = db::find_commission(sight.shop, c.number);
+  if (!commission) return table;
+  for (const auto& paper : db::invoices_of(sight.shop, commission->id)) {
+    const std::string number = std::to_string(paper.number);
+    const bool credit = paper.total.minor() < 0;
+    const std::string kind = credit ? "credit note" : std::string(word_of(paper.kind));
+    table.rows.push_back({{sentence_case(kind) + " " + number, when(sight, paper.issued_at),
+                           to_text(credit ? -paper.total : paper.total)},
+                          false,
+                          {{"See it", ShowDocument{"paper", number}, "", ""}}});
+  }
+  if (!table.rows.empty())
+    table.columns = {{"Paper issued"}, {"On"}, {"Sum", Align::right}};
+  return table;
+}
+
 Section money_section(const Sight& sight, const db::CommissionRow& c) {
   Section section;
   section.title = "Money";
@@ -51,11 +73,11 @@ Section money_section(const Sight& sight, const db::CommissionRow& c) {
                              when(sight, payment.at) + (payment.method.empty() ? "" : ", " + payment.method)});
   }
   section.paragraphs.push_back(held_words(sight));
+  section.table = papers_table(sight, c);
   const std::string number = std::to_string(c.number);
   if (!c.deposits.is_zero()) section.offers.push_back({"Deposit receipt", ShowDocument{"receipt", number}, "", ""});
   if (c.total) {
-    section.offers.push_back({"Issue the invoice", OpenForm{"issue_invoice", {{"commission", number}}}, "", ""});
-    section.offers.push_back({"See the invoice", ShowDocument{"invoice", number}, "", ""});
+    section.offers.push_back({"Issue a paper", OpenForm{"issue_invoice", {{"commission", number}}}, "", ""});
   }
   return section;
 }
@@ -100,6 +122,15 @@ Section quotes_section(const Sight& sight, const db::CommissionRow& c) {
   return section;
 }
 
+// A letter is long; the table shows how it begins.
+std::string beginning_of(const std::string& words) {
+  constexpr std::size_t most = 60;
+  std::string line = words.substr(0, words.find('\n'));
+  const bool cut = line.size() < words.size() || line.size() > most;
+  if (line.size() > most) line.resize(std::min(line.size(), line.find(' ', most)));
+  return line + (cut ? " \xE2\x80\xA6" : "");
+}
+
 Section promises_section(const Sight& sight, const db::CommissionRow& c) {
   const std::string number = std::to_string(c.number);
   Section section;
@@ -107,12 +138,16 @@ Section promises_section(const Sight& sight, const db::CommissionRow& c) {
   section.table.columns = {{"Day promised"}, {"Said on"}, {"To whom"}, {"Words"}};
   for (const db::PromiseRow& promise : db::promise_rows(sight.shop, c.number)) {
     section.table.rows.push_back(
-        {{day(sight, promise.day), when(sight, promise.made_at), promise.told, promise.words}, false, {}});
+        {{day(sight, promise.day), when(sight, promise.made_at), promise.told,
+          beginning_of(promise.words)},
+         false,
+         {}});
   }
   if (c.state != "delivered" && c.state != "cancelled" && c.state != "declined") {
     section.offers = {{"Promise a day", OpenForm{"promise_date", {{"commission", number}}}, "", ""},
                       {"Tell of a delay", OpenForm{"tell_delay", {{"commission", number}}}, "", ""},
-                      {"When can it be ready?", PlaceWork{"promise odds", number}, "", ""}};
+                      {"When can it be ready?", PlaceWork{"promise odds", number}, "", ""},
+                      {"Letter as printed", ShowDocument{"letter", number}, "", ""}};
   }
   return section;
 }

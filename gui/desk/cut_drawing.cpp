@@ -6,11 +6,20 @@
 
 #include "db/store/cutting_case.h"
 #include "domain/stock/cutting_plan.h"
+#include "gui/desk/cut_search.h"
 
 namespace tangmark::desk {
 namespace {
 
 constexpr auto patience = std::chrono::milliseconds(60);
+
+Outcome<stock::CuttingPlan> planned_within(const stock::CuttingCase& cutting,
+                                           std::chrono::milliseconds time,
+                                           const std::function<bool()>& stop) {
+  const auto began = std::chrono::steady_clock::now();
+  return stock::cutting_plan(
+      cutting, [&] { return stop() || std::chrono::steady_clock::now() - began > time; });
+}
 
 std::string mm_words(const Sight& sight, std::int64_t mm) {
   return words(sight, Length::millimetres(mm));
@@ -52,25 +61,44 @@ Section section_of(const db::LotCutting& lot, const stock::CuttingPlan& plan,
       ", steel for " + to_text(Money(static_cast<std::int64_t>(plan.value_used + 0.5), currency)) +
       ". " +
       (plan.proven ? "No better plan exists."
-                   : "The best plan found in a moment; the terminal searches longer.")};
+                   : "The best plan found so far.")};
   for (const std::size_t blank : plan.unplaced)
     section.paragraphs.push_back("No bar is long enough for " + lot.cutting.blanks[blank].id + ".");
   if (placed > 0)
     section.offers = {{"Cut it so, with tags",
                        DoNow{"take_cuts", {{"lot", number}, {"cuts", cuts_text(lot, plan)}}}, "",
-                       ""}};
+                       ""},
+                      {"Sheet for the saw", ShowDocument{"cutting-sheet", number}, "", ""}};
+  if (!plan.proven)
+    section.offers.push_back({"Search longer", PlaceWork{"search cuts", number}, "", ""});
   section.proposed = true;
   return section;
 }
 
 }  // namespace
 
-std::optional<CutProposal> cut_proposal(const Sight& sight, const std::string& number) {
+Outcome<stock::CuttingPlan> quick_cutting_plan(const Sight& sight, const std::string& number) {
+  const auto lot = db::cutting_of_lot(sight.shop, number, sight.settings);
+  if (!lot) return lot.problems();
+  return planned_within(lot->cutting, patience, [] { return false; });
+}
+
+Outcome<SearchedCuts> searched_cuts(const Sight& sight, const std::string& number,
+                                    const std::function<bool()>& stop) {
+  const auto lot = db::cutting_of_lot(sight.shop, number, sight.settings);
+  if (!lot) return lot.problems();
+  auto plan = planned_within(lot->cutting, std::chrono::seconds(10), stop);
+  if (!plan) return plan.problems();
+  return SearchedCuts{lot->cutting, std::move(plan).value()};
+}
+
+std::optional<CutProposal> cut_proposal(const Sight& sight, const std::string& number,
+                                        const std::optional<SearchedCuts>& searched) {
   const auto lot = db::cutting_of_lot(sight.shop, number, sight.settings);
   if (!lot) return std::nullopt;
-  const auto began = std::chrono::steady_clock::now();
-  const auto plan = stock::cutting_plan(
-      lot->cutting, [&] { return std::chrono::steady_clock::now() - began > patience; });
+  const auto plan = searched && searched->of == lot->cutting
+                        ? Outcome<stock::CuttingPlan>(searched->plan)
+                        : planned_within(lot->cutting, patience, [] { return false; });
   if (!plan) return std::nullopt;
   CutProposal proposal;
   proposal.drawing.title = "Lot " + number + ", cut for the queue";

@@ -41,10 +41,6 @@ struct CutProposal {
   CutDrawing drawing;
   Section section;  ///< why, and the offer to cut it so
 };
-/// None when nothing of the lot lies free or nothing is wanted of it. The search is cut short so
-/// that the window never waits for it; whether the plan is proven best is said.
-std::optional<CutProposal> cut_proposal(const Sight& sight, const std::string& lot);
-
 std::string in_words(const CutDrawing& drawing);
 
 }  // namespace tangmark::desk

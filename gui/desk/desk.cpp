@@ -11,6 +11,7 @@
 #include "gui/desk/calc_desk.h"
 #include "gui/desk/certificates_desk.h"
 #include "gui/desk/commissions_desk.h"
+#include "gui/desk/cut_search.h"
 #include "gui/desk/delay_letter_draft.h"
 #include "gui/desk/desk_forms.h"
 #include "gui/desk/forms.h"
@@ -38,14 +39,17 @@ struct Desk::Inside {
   Clock clock;
   commission::ShopSettings settings;
   std::int64_t changes_seen;
-  std::optional<KilnProposal> proposal;
+  std::optional<KilnProposal> proposal{};
   KilnMemory kiln_memory{};
-  std::optional<Sheet> answer;  // of the question asked last, until it is put away
+  std::optional<Sheet> answer{};  // of the question asked last, until it is put away
   std::optional<Sheet>
-      worked_out;       // on the steel desk last, until something else is looked at there
-  std::optional<LookedAtRecord> previewed;  // until it is attached or another is looked at
-  std::string quoting;  // commission on the quote desk; empty when it is left
-  std::map<std::string, PromiseView> promises;  // as counted last, by commission
+      worked_out{};     // on the steel desk last, until something else is looked at there
+  std::optional<LookedAtRecord> previewed{};  // until it is attached or another is looked at
+  std::string quoting{};  // commission on the quote desk; empty when it is left
+  std::optional<QuoteTyped> quote_typed{};  // there, since it was opened
+  std::optional<SearchedCuts> cuts{};  // found by a longer search
+  std::string beside{};  // "versions" or "pieces" while they are looked at
+  std::map<std::string, PromiseView> promises{};  // as counted last, by commission
 
   std::optional<PromiseView> promise_of(const std::string& commission) const {
     const auto counted = promises.find(commission);
@@ -73,16 +77,8 @@ Outcome<Desk> Desk::open(const std::filesystem::path& path, Clock clock) {
   db::ShopFile shop = std::move(opened).value();
   auto settings = db::load_settings(shop);
   const auto changes = shop.changes_by_others();
-  return Desk(std::unique_ptr<Inside>(new Inside{std::move(shop),
-                                                 std::move(clock),
-                                                 std::move(settings),
-                                                 changes,
-                                                 std::nullopt,
-                                                 {},
-                                                 std::nullopt,
-                                                 std::nullopt,
-                                                 {},
-                                                 {}}));
+  return Desk(std::unique_ptr<Inside>(
+      new Inside{std::move(shop), std::move(clock), std::move(settings), changes}));
 }
 
 Instant Desk::now() const { return inside_->clock(); }
@@ -126,10 +122,18 @@ PlaceView Desk::view(Place place, const std::string& id) const {
       return view;
     }
     case Place::commissions:
-      if (!inside_->quoting.empty() && inside_->quoting == id) return quote_view(sight, id, inside_->promise_of(id));
+      if (!inside_->quoting.empty() && inside_->quoting == id) {
+        const QuoteTyped typed = inside_->quote_typed.value_or(QuoteTyped{});
+        if (inside_->beside == "versions") return quote_versions_view(sight, id, typed);
+        if (inside_->beside == "pieces") return quote_pieces_view(sight, id);
+        PlaceView view = quote_view(sight, id, inside_->quote_typed, inside_->promise_of(id));
+        if (const auto* quote = std::get_if<QuoteView>(&view.picture))
+          inside_->quote_typed = quote->typed;
+        return view;
+      }
       return commission_view(sight, id);
     case Place::steel: {
-      PlaceView view = steel_view(sight, id);
+      PlaceView view = steel_view(sight, id, inside_->cuts);
       if (id == "desk" && inside_->worked_out) {
         std::vector<Section> below = std::move(view.sheet.sections);
         view.sheet = *inside_->worked_out;
@@ -184,6 +188,7 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
     inside_->previewed = std::move(preview).value();
     return Said{"", GoTo{Place::kiln, inside_->previewed->firing}};
   }
+  if (action == "desk.quote_line") return add_quote_line(typed);
   if (is_desk_form(action)) return desk_act(action, inside_->sight(), typed);
   const auto done = db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());
   if (!done) return in_window_words(done.problems());
@@ -193,10 +198,13 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
   said.sentence = done_words(action, done->number);
   // What a quote was worked from stands on the quote desk, where there is room for it.
   if (action != "make_quote") {
-    for (const std::string& warning : done->warnings) said.sentence += " " + warning;
+    for (const std::string& warning : done->warnings) said.sentence += " " + in_window_words(warning);
   }
   said.go = place_after(action, done->number, typed);
-  if (action == "make_quote") inside_->quoting.clear();
+  if (action == "make_quote") {
+    inside_->quoting.clear();
+    inside_->quote_typed.reset();
+  }
   return said;
 }
 
@@ -214,21 +222,7 @@ PlaceView Desk::document_view(const ShowDocument& wanted, const Paper& paper) co
 
 Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
   Inside& in = *inside_;
-  if (work.name == "quote desk") {
-    in.quoting = work.id;
-    Said said{"Type a price; all figures follow it.", GoTo{Place::commissions, work.id}};
-    said.then = PlaceWork{"promise odds", work.id};
-    return std::variant<Said, Job>(std::move(said));
-  }
-  if (work.name == "leave quote") {
-    in.quoting.clear();
-    return std::variant<Said, Job>(Said{"", std::nullopt});
-  }
-  if (work.name == "keep quote") {
-    auto said = act("make_quote", {{"commission", in.quoting}, {"price", work.typed}});
-    if (!said) return said.problems();
-    return std::variant<Said, Job>(*said);
-  }
+  if (work.name.find("quote") != std::string::npos) return at_quote_desk(work);
   if (work.name == "ask") {
     auto said = ask(work.id, {});
     if (!said) return said.problems();
@@ -239,6 +233,7 @@ Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
     return std::variant<Said, Job>(Said{});
   }
   if (work.name == "check") return std::variant<Said, Job>(check_job());
+  if (work.name == "search cuts") return std::variant<Said, Job>(cut_job(work.id));
   if (work.name == "plan") return std::variant<Said, Job>(plan_job());
   if (work.name == "promise odds") return std::variant<Said, Job>(promise_job(work.id));
   if (work.name == "keep plan") {
@@ -275,7 +270,7 @@ Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
 
 Outcome<Said> Desk::ask(const std::string& number, const Typed& typed) {
   auto sheet = answer_sheet(inside_->sight(), number, typed);
-  if (!sheet) return sheet.problems();
+  if (!sheet) return in_window_words(sheet.problems());
   inside_->answer = std::move(sheet).value();
   Said said;
   said.go = GoTo{Place::today, ""};
@@ -292,6 +287,21 @@ Job Desk::plan_job() const {
             return [proposal](Desk& desk) {
               desk.inside_->proposal = proposal;
               return Said{proposal.title + ".", std::nullopt};
+            };
+          }};
+}
+
+Job Desk::cut_job(const std::string& lot) const {
+  return {"Looking for better cuts", [path = inside_->shop.path(), settings = inside_->settings,
+                                      now = now(), lot](const Going& going)
+                                         -> std::function<Said(Desk&)> {
+            auto shop = db::ShopFile::open(path, now);
+            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            const auto found = searched_cuts({*shop, settings, now}, lot, [&going] { return going.stop.load(); });
+            if (!found) return [problem = found.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            return [found = *found](Desk& desk) {
+              desk.inside_->cuts = found;
+              return Said{found.plan.proven ? "No better plan exists." : "This is the best plan found.", std::nullopt};
             };
           }};
 }
@@ -329,14 +339,65 @@ Job Desk::promise_job(const std::string& commission) const {
           }};
 }
 
-Outcome<PriceAnswer> Desk::price(const QuoteView& view, const std::string& typed) const {
+Outcome<std::variant<Said, Job>> Desk::at_quote_desk(const PlaceWork& work) {
   Inside& in = *inside_;
-  if (!in.priced || in.priced->first != view.commission) {
-    auto inputs = read_quote_inputs(in.sight(), view.commission);
-    if (!inputs) return inputs.problems();
-    in.priced.emplace(view.commission, std::move(inputs).value());
+  Said said;
+  said.go = GoTo{Place::commissions, work.id};
+  if (work.name == "quote desk") {
+    in.quoting = work.id;
+    in.quote_typed.reset();
+    in.beside.clear();
+    said.sentence = "Change a figure or the price; everything follows.";
+    said.then = PlaceWork{"promise odds", work.id};
+  } else if (work.name == "leave quote") {
+    in.quoting.clear();
+    in.quote_typed.reset();
+    said.go.reset();
+  } else if (work.name == "quote versions" || work.name == "quote pieces") {
+    in.beside = work.name.substr(6);
+  } else if (work.name == "quote again") {
+    in.beside.clear();
+  } else if (work.name == "quote by models") {
+    if (in.quote_typed) in.quote_typed->changes.clear();
+    said.sentence = "Every line is again what the models and the shop say.";
+  } else if (work.name == "keep quote") {
+    const QuoteTyped typed = in.quote_typed.value_or(QuoteTyped{});
+    auto kept = act("make_quote", make_quote_fields(in.quoting, typed));
+    if (!kept) return kept.problems();
+    return std::variant<Said, Job>(*kept);
   }
-  return answer_price(in.sight(), in.priced->second, typed);
+  return std::variant<Said, Job>(std::move(said));
+}
+
+Outcome<QuoteLive> Desk::quote(const QuoteTyped& typed) {
+  Inside& in = *inside_;
+  in.quote_typed = typed;
+  if (!in.priced || in.priced->first != in.quoting) {
+    auto inputs = read_quote_inputs(in.sight(), in.quoting);
+    if (!inputs) return inputs.problems();
+    in.priced.emplace(in.quoting, std::move(inputs).value());
+  }
+  return answer_quote(in.sight(), in.priced->second, typed);
+}
+
+Outcome<Said> Desk::add_quote_line(const Typed& typed) {
+  const auto given = [&](const char* field) {
+    const auto found = typed.find(field);
+    return found == typed.end() ? std::string() : found->second;
+  };
+  if (given("name").empty())
+    return Problem{"name", "The line needs a name.", "Say what it is, such as Mosaic pin."};
+  if (given("each").empty())
+    return Problem{"each", "The line needs a price.", "Say what one of it costs."};
+  QuoteTyped more = inside_->quote_typed.value_or(QuoteTyped{});
+  more.changes.push_back({"+ " + given("name"), (given("much").empty() ? "1" : given("much")) +
+                                                    " at " + given("each")});
+  const QuoteTyped before = inside_->quote_typed.value_or(QuoteTyped{});
+  if (const auto live = quote(more); !live) {
+    inside_->quote_typed = before;
+    return Problem{"each", live.problem().sentence, live.problem().remedy};
+  }
+  return Said{given("name") + " is on the quote.", GoTo{Place::commissions, inside_->quoting}};
 }
 
 BenchView Desk::bench(const std::vector<std::string>& put_off) const {

@@ -63,8 +63,8 @@ class Desk {
   /// Begins what only a place can do. A job for what takes long, else what was done at once.
   Outcome<std::variant<Said, Job>> begin(const PlaceWork& work);
 
-  /// The quote desk's live answer; `commission` and item are those of the view shown last.
-  Outcome<PriceAnswer> price(const QuoteView& view, const std::string& typed) const;
+  /// The quote desk's live answer to what is typed there, which is remembered until the desk is left.
+  Outcome<QuoteLive> quote(const QuoteTyped& typed);
   BenchView bench(const std::vector<std::string>& put_off = {}) const;
   MoveTrial try_move(const std::string& firing, const std::string& kiln, Instant start) const;
   /// Keeps a move as a proposal, which the kiln place then shows with Accept and Keep.
@@ -80,8 +80,11 @@ class Desk {
   struct Inside;
   explicit Desk(std::unique_ptr<Inside> inside);
   Outcome<Said> ask(const std::string& number, const Typed& typed);
+  Outcome<std::variant<Said, Job>> at_quote_desk(const PlaceWork& work);
+  Outcome<Said> add_quote_line(const Typed& typed);
   Job plan_job() const;
   Job check_job() const;
+  Job cut_job(const std::string& lot) const;
   Job promise_job(const std::string& commission) const;
   std::unique_ptr<Inside> inside_;
 };

@@ -31,6 +31,16 @@ FormField path_field(const std::string& label, const std::string& suggestion, co
   return field;
 }
 
+FormField plain_field(const std::string& name, const std::string& label, const std::string& help,
+                      bool required) {
+  FormField field;
+  field.name = name;
+  field.label = label;
+  field.help = help;
+  field.required = required;
+  return field;
+}
+
 Outcome<Said> print(const Sight& sight, const Typed& typed) {
   const std::string path = with_home(value(typed, "path"));
   if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/quote.pdf."};
@@ -113,6 +123,13 @@ Form desk_form(const std::string& name, const Typed& filled) {
     year.help = "2026; this year when not given";
     year.value = value(filled, "year");
     form.fields.push_back(year);
+  } else if (name == "desk.quote_line") {
+    form.title = "Add a line to this quote";
+    form.under = "Something that no model counts. It stays with this quote and its next versions.";
+    form.submit = "Add it";
+    form.fields = {plain_field("name", "What it is", "Mosaic pin", true),
+                   plain_field("much", "How much", "2; one when not given", false),
+                   plain_field("each", "One costs", "14.00", true)};
   } else if (name == "desk.export") {
     form.title = "Export everything in open formats";
     form.under = "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.";

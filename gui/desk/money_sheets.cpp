@@ -73,9 +73,18 @@ Sheet learning_sheet(const Sight& sight) {
            DoNow{"accept_estimate", {{"model", one.model.name}, {"what", what}, {"of", one.of}}},
            "", ""}}});
   }
+  for (const auto& one : db::load_proposals(sight.shop, sight.settings))
+    section.table.rows.push_back(
+        {{"the shop", "load", one.kind + " firing", std::to_string(one.now),
+          std::to_string(one.proposed), "blades", std::to_string(one.n), one.spread},
+         false,
+         {{"Take it",
+           DoNow{"expect_load", {{"kind", one.kind}, {"blades", std::to_string(one.proposed)}}},
+           "", ""}}});
   if (section.table.rows.empty())
     section.paragraphs = {"Nothing: no figure with three pieces on record is more than 5 % off."};
-  section.offers = {{"Take one by name", OpenForm{"accept_estimate", {}}, "", ""}};
+  section.offers = {{"Take one by name", OpenForm{"accept_estimate", {}}, "", ""},
+                    {"Expect another load", OpenForm{"expect_load", {}}, "", ""}};
   sheet.sections = {std::move(section)};
   return sheet;
 }

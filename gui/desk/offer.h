@@ -37,7 +37,6 @@ struct ShowDocument {
 struct PlaceWork {
   std::string name;
   std::string id;
-  std::string typed = {};  ///< what stands in the place's own field, such as the price
 };
 
 using Deed = std::variant<OpenForm, DoNow, GoTo, ShowDocument, PlaceWork>;

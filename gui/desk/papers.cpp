@@ -9,6 +9,7 @@
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
 #include "domain/certificate/certificate_record.h"
+#include "gui/desk/cut_search.h"
 #include "gui/desk/paper/certificate_page.h"
 #include "gui/desk/paper/paper.h"
 #include "reports/font_book.h"
@@ -42,6 +43,13 @@ Outcome<reports::Document> document_of(const Sight& sight, const std::string& ki
   if (kind == "quote") return quote_paper(press, id);
   if (kind == "receipt") return receipt_paper(press, id);
   if (kind == "invoice") return invoice_paper(press, id);
+  if (kind == "paper") return issued_paper(press, id);
+  if (kind == "cutting-sheet") {
+    const auto plan = quick_cutting_plan(sight, id);
+    if (!plan) return plan.problems();
+    return cutting_sheet_paper(press, id, *plan);
+  }
+  if (kind == "letter") return delay_letter_paper(press, id, std::nullopt);
   if (kind == "traveller") return traveller_paper(press, id);
   if (kind == "firing-sheet") return firing_sheet_paper(press, id);
   if (kind == "record") return record_paper(press, id);

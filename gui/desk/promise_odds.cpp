@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 // The promise date with its odds.
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
 #include "db/store/named.h"
 #include "db/store/promise_reader.h"
+#include "db/store/promise_record.h"
 #include "db/store/commission_store.h"
 #include "gui/desk/quote_desk.h"
 
@@ -28,6 +31,28 @@ void add_harm(const Sight& sight, const commission::PromiseAnswer& answer, Promi
   }
 }
 
+// "Your last 23 blades took 1.08 times the plan." Nothing while the record is too short to say.
+std::string pace_words(const Sight& sight) {
+  const auto record = db::pace_on_record(sight.shop);
+  if (record.n < 3) return {};
+  return fmt::format(" Your last {} blades took {:.2f} times what is planned today; that is in it.",
+                     record.n, record.pace.median);
+}
+
+// What it would be if it went before all others, and whom that harms.
+void add_rush(const Sight& sight, const commission::KeptCommission& commission, PromiseView& view) {
+  const auto rush =
+      db::answer_promise(sight.shop, commission, sight.now, runs, db::QueuePlace::rush);
+  if (!rush) return;
+  std::string note = "As a rush: " + day(sight, rush->forecast.p80) + ", 8 times in 10";
+  std::size_t broken = 0;
+  for (const commission::Harm& harm : rush->harmed) broken += harm.breaks_promise ? 1 : 0;
+  note += rush->harmed.empty() ? ", and nobody is moved."
+                               : fmt::format(", {} moved by it, {} past their promise.",
+                                             rush->harmed.size(), broken);
+  view.notes.push_back(note);
+}
+
 }  // namespace
 
 PromiseView promise_of(const Sight& sight, const std::string& number) {
@@ -45,7 +70,8 @@ PromiseView promise_of(const Sight& sight, const std::string& number) {
   const commission::Forecast& forecast = answer->forecast;
   view.day = day(sight, forecast.p80);
   view.sentence = "Ready by then 8 times in 10.";
-  view.from = "From " + std::to_string(runs.count) + " runs over your queue, hours, kilns and losses.";
+  view.from = "From " + std::to_string(runs.count) +
+              " runs over your queue, hours, kilns and losses." + pace_words(sight);
   const double d50 = days_from(sight, forecast.at50), d80 = days_from(sight, forecast.at80);
   const double d95 = days_from(sight, forecast.at95);
   view.curve = {{0, 0}, {d50, 0.5}, {d80, 0.8}, {d95, 0.95}, {d95 + (d95 - d80) / 2 + 1, 0.98}};
@@ -58,6 +84,7 @@ PromiseView promise_of(const Sight& sight, const std::string& number) {
                          std::to_string(std::lround(first.part * 100)) + " in 100 late runs.");
   }
   add_harm(sight, *answer, view);
+  add_rush(sight, *commission, view);
   return view;
 }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/questions_desk.h"
 
+#include "db/store/next_steps.h"
 #include "db/store/questions.h"
 #include "gui/desk/forms.h"
+#include "gui/desk/window_words.h"
 
 namespace tangmark::desk {
 namespace {
@@ -12,6 +14,13 @@ const db::Question* question_numbered(const std::string& number) {
     if (std::to_string(question.number) == number) return &question;
   }
   return nullptr;
+}
+
+// What an answer leads to, as a target: the form of it, filled as far as the answer knows.
+Offer offer_of(const db::NextStep& step) {
+  const Typed filled(step.fields.begin(), step.fields.end());
+  const std::string form = step.action == "ledger" ? "desk.ledger" : step.action;
+  return {step.label, OpenForm{form, filled}, "", ""};
 }
 
 bool must_be_told(const db::Question& question) {
@@ -67,9 +76,12 @@ Outcome<Sheet> answer_sheet(const Sight& sight, const std::string& number, const
   sheet.title = answer->title;
   sheet.under = std::string(question->words);
   Section section;
-  section.paragraphs = answer->sentences;
+  for (const std::string& sentence : answer->sentences)
+    section.paragraphs.push_back(in_window_words(sentence));
   for (const std::string& column : answer->columns) section.table.columns.push_back({column});
   for (const std::vector<std::string>& row : answer->rows) section.table.rows.push_back({row, false, {}});
+  for (const db::NextStep& step : db::next_steps(sight.shop, question->number, given, sight.now))
+    section.offers.push_back(offer_of(step));
   if (section.paragraphs.empty() && section.table.rows.empty()) section.paragraphs = {"Nothing is on record for it."};
   sheet.sections = {std::move(section)};
   return sheet;

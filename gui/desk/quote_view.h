@@ -4,9 +4,13 @@
 #include <string>
 #include <vector>
 
+#include "domain/costing/line_change.h"
 #include "gui/desk/offer.h"
 
 namespace tangmark::desk {
+
+/// The figures of a row that the maker may change in place.
+enum class QuoteCell { how_much, each, amount };
 
 /// One printed row of the cost build-up. A head row carries the sum of its group.
 struct QuoteRow {
@@ -17,7 +21,31 @@ struct QuoteRow {
   std::string amount;
   bool head = false;
   bool total = false;
+  std::string name = {};               ///< what a change of its quantity or amount names
+  std::string each_name = {};          ///< the same for the price of one: "Hourly rate"
+  std::vector<QuoteCell> cells = {};   ///< that may be changed; none for sums
+  bool by_hand = false;                ///< differs from what the models say
+
+  bool may_change(QuoteCell cell) const;
+  const std::string& figure(QuoteCell cell) const;
 };
+
+/// How the price comes about.
+enum class PriceBy { hand, list, margin, markup };
+
+/// All that the maker has typed on the quote desk.
+struct QuoteTyped {
+  PriceBy price_by = PriceBy::hand;
+  std::string price;                           ///< with PriceBy::hand
+  std::string share;                           ///< with margin or mark-up
+  std::vector<costing::LineChange> changes;    ///< of the lines, in the order they were made
+  friend bool operator==(const QuoteTyped&, const QuoteTyped&) = default;
+};
+
+/// What is typed once a figure of a row is set to something; nothing puts the row back to what the
+/// models say.
+QuoteTyped with_figure(QuoteTyped typed, const QuoteRow& row, QuoteCell cell,
+                       const std::string& figure);
 
 /// One part of the stacked bar, from the bottom up.
 struct PricePart {
@@ -27,7 +55,7 @@ struct PricePart {
   bool margin = false;   ///< drawn open, above the line of the floor price
 };
 
-/// One of the lines that move the price most.
+/// One of the lines that move the price most; with a price that stands, the floor under it.
 struct Mover {
   std::string name;
   std::string range;      ///< "4.5 to 9.0 h"
@@ -42,6 +70,7 @@ struct PriceAnswer {
   std::string floor;
   std::string deposit, deposit_note;
   std::string tax, total;
+  std::string share;             ///< margin or mark-up, as it comes about by the price
   std::string sentence;          ///< "Above the floor by 282.14."
   std::vector<PricePart> parts;
 };
@@ -67,18 +96,26 @@ struct PromiseView {
   std::vector<std::string> notes;  ///< what most often makes it late; who is moved by it
 };
 
+/// Everything on the desk that follows what is typed.
+struct QuoteLive {
+  std::vector<QuoteRow> rows;
+  std::string price;  ///< what the buyer is told
+  PriceAnswer answer;
+  std::vector<Mover> movers;
+};
+
 /// The quote of one item of a commission: what it costs, what it may ask, when it may be ready.
 struct QuoteView {
   std::string commission;    ///< id
   std::string item;          ///< id
   std::string currency;
-  std::vector<QuoteRow> rows;
-  std::string price;         ///< as it stands in the field
-  PriceAnswer answer;
-  std::vector<Mover> movers;
+  QuoteTyped typed;
+  QuoteLive live;
+  std::string list_words;    ///< how the list price comes about; empty when there is none
   std::vector<std::string> notes;  ///< what was assumed, and which figures come from own pieces
   PromiseView promise;
   bool promise_ready = false;
+  std::vector<Offer> offers;  ///< compare versions, look at the last pieces, add a line ...
 };
 
 std::string in_words(const QuoteView& view);

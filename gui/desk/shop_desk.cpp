@@ -8,6 +8,7 @@
 #include "db/listing/kiln_rows.h"
 #include "db/listing/name_rows.h"
 #include "db/store/settings_store.h"
+#include "db/store/usual_terms_store.h"
 #include "gui/desk/money_sheets.h"
 #include "gui/desk/seal_sheet.h"
 #include "gui/desk/sheet.h"
@@ -32,6 +33,13 @@ Sheet settings_sheet(const Sight& sight) {
          false,
          {{"Change", OpenForm{"change_setting", {{"name", std::string(setting.name)}, {"value", setting.value}}}, "", ""}}});
   }
+  const std::string terms(word_of(db::usual_refund_terms(sight.shop)));
+  section.table.rows.push_back(
+      {{"Refund, as it is worked out", terms},
+       false,
+       {{"Change",
+         OpenForm{"usual_refund", {{"terms", terms}, {"words", sight.settings.refund_rule}}}, "",
+         ""}}});
   sheet.sections = {section};
   return sheet;
 }

@@ -4,11 +4,11 @@
 #include <algorithm>
 
 #include "db/listing/stock_rows.h"
-#include "gui/desk/cut_drawing.h"
 #include "db/store/billet_store.h"
 #include "db/store/grade_store.h"
 #include "db/store/step_advice_reader.h"
 #include "gui/desk/calc_desk.h"
+#include "gui/desk/cut_search.h"
 #include "gui/desk/family.h"
 #include "gui/desk/grade_sheet.h"
 #include "gui/desk/further_work.h"
@@ -115,7 +115,8 @@ Section lot_facts(const Sight& sight, const db::LotRow& lot) {
   return facts;
 }
 
-PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
+PlaceView lot_view(const Sight& sight, const db::LotRow& lot,
+                   const std::optional<SearchedCuts>& searched) {
   const std::string number = std::to_string(lot.number);
   PlaceView view;
   view.next.sentence = "Lot " + number + ": " + lot.name;
@@ -126,7 +127,7 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot) {
   view.sheet.sections = {lot_facts(sight, lot), analysis_section(sight, lot.grade, lot.analysis),
                          pieces_section(sight, db::pieces_of_lot(sight.shop, lot.number))};
   view.picture = family_of(sight, {"lot", number});
-  if (auto proposal = cut_proposal(sight, number)) {
+  if (auto proposal = cut_proposal(sight, number, searched)) {
     // What the queue waits for comes first.
     if (!proposal->section.offers.empty()) {
       view.next.offers.front().key = "Ctrl Enter";
@@ -260,9 +261,10 @@ PlaceList steel_list(const Sight& sight) {
   return {"Steel and stock", "Find a lot, grade, tag or species", List(std::move(rows))};
 }
 
-PlaceView steel_view(const Sight& sight, const std::string& id) {
+PlaceView steel_view(const Sight& sight, const std::string& id,
+                     const std::optional<SearchedCuts>& searched) {
   for (const db::LotRow& lot : db::lot_rows(sight.shop)) {
-    if (id == "lot " + std::to_string(lot.number)) return lot_view(sight, lot);
+    if (id == "lot " + std::to_string(lot.number)) return lot_view(sight, lot, searched);
   }
   for (const db::BilletRow& billet : db::billet_rows(sight.shop)) {
     if (id == "billet " + std::to_string(billet.number)) return billet_view(sight, billet);

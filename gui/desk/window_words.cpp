@@ -55,6 +55,8 @@ Problems in_window_words(Problems problems) {
   return problems;
 }
 
+std::string in_window_words(std::string sentence) { return spoken(std::move(sentence)); }
+
 bool may_be_set_aside(const Problems& problems) {
   return std::any_of(problems.begin(), problems.end(), [](const Problem& problem) {
     return problem.remedy.find(set_aside) != std::string::npos;

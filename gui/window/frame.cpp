@@ -71,9 +71,7 @@ void Frame::build() {
   list_rule_ = new Rule(ground, Rule::Way::down);
   Stage::Answers answers;
   answers.perform = doer;
-  answers.price = [this](const std::string& typed_price) -> Outcome<desk::PriceAnswer> {
-    return desk_->price(std::get<desk::QuoteView>(view_.picture), typed_price);
-  };
+  answers.quote = [this](const desk::QuoteTyped& typed) { return desk_->quote(typed); };
   answers.firing_selected = [this](const std::string& firing) { guarded([&] { select(firing); }); };
   answers.firing_trial = [this](const std::string& firing, const std::string& kiln, Instant at) {
     return desk_->try_move(firing, kiln, at);

@@ -99,9 +99,7 @@ void Frame::begin(const desk::PlaceWork& work) {
     return;
   }
   if (work_) return tell(work_->doing() + ". Escape stops it with the best it has.");
-  desk::PlaceWork wanted = work;
-  if (std::holds_alternative<desk::QuoteView>(view_.picture)) wanted.typed = stage_->price();
-  auto begun = desk_->begin(wanted);
+  auto begun = desk_->begin(work);
   if (!begun) return tell(all_of(begun.problems()));
   if (auto* said = std::get_if<desk::Said>(&*begun)) {
     return take(std::move(*said));

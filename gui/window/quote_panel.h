@@ -3,11 +3,14 @@
 
 #include <functional>
 #include <string>
+#include <vector>
 
 #include "domain/measure/outcome.h"
 #include "gui/desk/quote_view.h"
 #include "gui/window/surface.h"
 
+class wxBoxSizer;
+class wxChoice;
 class wxFlexGridSizer;
 class wxTextCtrl;
 
@@ -16,39 +19,52 @@ namespace tangmark::window {
 class BarCanvas;
 class CostCanvas;
 class OddsCanvas;
+class Press;
 class Words;
 
-/// The quote desk: cost lines at the left, where the price goes in the middle, the price and its
-/// answers at the right, live while typing, and the promise with its odds.
+/// The quote desk: cost lines at the left, each figure changed in its place; where the price goes in
+/// the middle; the price, how it comes about and its answers at the right, live while typing; and the
+/// promise with its odds.
 class QuotePanel final : public Surface {
  public:
-  using AskPrice = std::function<Outcome<desk::PriceAnswer>(const std::string& typed)>;
-  QuotePanel(wxWindow* parent, AskPrice ask);
+  struct Answers {
+    std::function<Outcome<desk::QuoteLive>(const desk::QuoteTyped&)> live;
+    std::function<void(const desk::Deed&)> perform;
+  };
+  QuotePanel(wxWindow* parent, Answers answers);
   void show(const desk::QuoteView& view);
-  /// What stands in the price field.
-  std::string price() const;
   void focus_price();
-  /// The desk is left: the next time it begins with the price of the draft.
-  void leave();
 
  private:
-  void price_changed();
+  void build_price(wxBoxSizer* right);
+  void build_offers(wxBoxSizer* left);
+  void price_typed();
+  void share_typed();
+  void way_chosen();
+  void work_out(const desk::QuoteTyped& typed, bool price_follows);
+  void show_live(const desk::QuoteLive& live);
+  void show_ways();
   void show_answer(const desk::PriceAnswer& answer);
+  void show_offers(const std::vector<desk::Offer>& offers);
   void fact(wxFlexGridSizer* grid, const std::string& label, Words*& value, Words*& note);
 
-  AskPrice ask_;
-  std::string shown_for_;  ///< the commission whose price stands in the field
+  Answers answers_;
+  desk::QuoteTyped typed_;
+  std::string list_words_;
   CostCanvas* cost_;
   BarCanvas* bar_;
   OddsCanvas* odds_;
   wxTextCtrl* price_;
-  Words* currency_;
+  wxTextCtrl* share_;
+  wxChoice* way_;
+  Words *currency_, *share_unit_, *sentence_;
   Words *margin_ = nullptr, *margin_note_ = nullptr;
   Words *earned_ = nullptr, *earned_note_ = nullptr;
   Words *floor_ = nullptr, *floor_note_ = nullptr;
   Words *deposit_ = nullptr, *deposit_note_ = nullptr;
   Words *total_ = nullptr, *total_note_ = nullptr;
-  Words* sentence_;
+  std::vector<desk::Offer> offers_;
+  std::vector<Press*> presses_;
 };
 
 }  // namespace tangmark::window

@@ -23,7 +23,7 @@ Stage::Stage(wxWindow* parent, Answers answers) : Surface(parent, Depth::window)
   family_ = new FamilyCanvas(this, answers.perform);
   cuts_ = new CutCanvas(this);
   page_ = new PageCanvas(this);
-  quote_ = new QuotePanel(this, answers.price);
+  quote_ = new QuotePanel(this, {answers.quote, answers.perform});
   between_ = new Rule(this, Rule::Way::down);
   sheet_ = new SheetPanel(this, answers.perform);
   for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_, between_}) {
@@ -82,15 +82,9 @@ void Stage::show(const desk::PlaceView& view) {
   if (const auto* tree = std::get_if<desk::FamilyTree>(&view.picture)) family_->show(*tree);
   if (const auto* cuts = std::get_if<desk::CutDrawing>(&view.picture)) cuts_->show(*cuts);
   if (const auto* paper = std::get_if<desk::Paper>(&view.picture)) page_->show(paper->document);
-  if (const auto* quote = std::get_if<desk::QuoteView>(&view.picture)) {
-    quote_->show(*quote);
-  } else {
-    quote_->leave();
-  }
+  if (const auto* quote = std::get_if<desk::QuoteView>(&view.picture)) quote_->show(*quote);
   Layout();
 }
-
-std::string Stage::price() const { return quote_->price(); }
 
 void Stage::focus_picture() {
   if (kiln_->IsShown()) kiln_->SetFocus();

@@ -21,7 +21,7 @@ class Stage final : public Surface {
  public:
   struct Answers {
     std::function<void(const desk::Deed&)> perform;
-    std::function<Outcome<desk::PriceAnswer>(const std::string& typed)> price;
+    std::function<Outcome<desk::QuoteLive>(const desk::QuoteTyped&)> quote;
     std::function<void(const std::string& firing)> firing_selected;
     std::function<desk::MoveTrial(const std::string&, const std::string&, Instant)> firing_trial;
     std::function<void(const std::string&, const std::string&, Instant)> firing_dropped;
@@ -30,8 +30,6 @@ class Stage final : public Surface {
   };
   Stage(wxWindow* parent, Answers answers);
   void show(const desk::PlaceView& view);
-  /// The price as typed on the quote desk.
-  std::string price() const;
   void focus_picture();
 
  private:

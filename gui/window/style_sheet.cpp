@@ -38,6 +38,9 @@ entry.tm-field, .tm-field entry, textview.tm-field, .tm-field textview { font-si
   border-radius: 3px; min-height: $entry; padding: 0 8px; box-shadow: none; }
 entry.tm-field:focus, .tm-field entry:focus { border-color: $accent;
   box-shadow: inset 0 0 0 1px $accent, inset 4px 0 0 0 $accent; }
+entry.tm-figure { font-size: $text; color: $ink; caret-color: $ink; background-color: $raised;
+  background-image: none; border: 1px solid $accent; border-radius: 0; min-height: 0; padding: 0 3px;
+  margin: 0; box-shadow: none; }
 entry.tm-wrong { border-color: $ink; box-shadow: inset 0 0 0 1px $ink; }
 entry.tm-price { font-size: $figure; font-weight: 600; min-height: $big; padding: 0 12px; }
 .tm-field button, combobox.tm-field button { font-size: $text; color: $ink; background-image: none;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,6 +10,7 @@
 #include "domain/certificate/compose.h"
 #include "domain/certificate/dossier.h"
 #include "domain/measure/outcome.h"
+#include "domain/stock/cutting_plan.h"
 #include "reports/font_book.h"
 #include "reports/page.h"
 #include "reports/public_list.h"
@@ -26,10 +28,17 @@ struct Press {
 
 /// The newest quote of a commission: price lines only.
 Outcome<reports::Document> quote_paper(const Press& press, std::string_view commission);
-/// The receipt of the newest deposit of a commission.
+/// The receipt of the newest deposit of a commission: the one issued last, else what one issued now
+/// would say.
 Outcome<reports::Document> receipt_paper(const Press& press, std::string_view commission);
-/// The balance invoice of a commission: its newest issued one, or what one issued now would say.
+/// The newest invoice, correction or credit note issued on a commission.
 Outcome<reports::Document> invoice_paper(const Press& press, std::string_view commission);
+/// Any issued paper about money by its own number.
+Outcome<reports::Document> issued_paper(const Press& press, std::string_view number);
+/// The letter of delay: the text given, else what the buyer was told last and has not answered, else
+/// the draft. Refuses a commission that is not late and whose buyer was never told of a delay.
+Outcome<reports::Document> delay_letter_paper(const Press& press, std::string_view commission,
+                                              const std::optional<std::string>& text);
 Outcome<reports::Document> traveller_paper(const Press& press, std::string_view blade);
 Outcome<reports::Document> firing_sheet_paper(const Press& press, std::string_view firing);
 /// The records of a firing: curves with the window as a band, and what they show blade by blade.
@@ -38,6 +47,10 @@ Outcome<reports::Document> record_paper(const Press& press, std::string_view fir
 Outcome<reports::Document> trial_paper(const Press& press, std::string_view trial);
 /// What needs hands on a day.
 Outcome<reports::Document> day_list_paper(const Press& press, CalendarDate day);
+/// The cuts of a lot for the queue, to scale, with boxes to tick. Refuses a lot of which nothing lies
+/// free or nothing is wanted; the plan must be of that lot as it stands.
+Outcome<reports::Document> cutting_sheet_paper(const Press& press, std::string_view lot,
+                                               const stock::CuttingPlan& plan);
 /// Labels of "lots", "pieces" or "blades" by number or tag; none named: all that are on hand or in work.
 Outcome<reports::Document> label_paper(const Press& press, std::string_view kind,
                                        const std::vector<std::string>& numbers);
