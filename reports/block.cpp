@@ -90,6 +90,24 @@ void append(Flow& flow, Flow more) {
               std::make_move_iterator(more.end()));
 }
 
+void put_into(Block& block, const Block& other, Points right, Points down) {
+  const std::size_t before = block.elements.size();
+  for (const Element& e : other.elements) block.elements.push_back(moved(e, right, down));
+  for (Mark mark : other.marks) {
+    mark.first += before;
+    block.marks.push_back(std::move(mark));
+  }
+}
+
+Block marked(Block block, Role role, std::string words) {
+  Mark mark;
+  mark.role = role;
+  mark.count = block.elements.size();
+  mark.words = std::move(words);
+  block.marks = {std::move(mark)};
+  return block;
+}
+
 Block blank(Points height) {
   Block block;
   block.height = height;
@@ -109,9 +127,7 @@ Block glued(const Flow& flow) {
   for (std::size_t i = 0; i < flow.size(); ++i) {
     if (i != 0) whole.height += flow[i].space_before;
     if (whole.outline.empty()) whole.outline = flow[i].outline;
-    for (const Element& e : flow[i].elements) {
-      whole.elements.push_back(moved(e, 0, whole.height));
-    }
+    put_into(whole, flow[i], 0, whole.height);
     whole.height += flow[i].height;
   }
   if (!flow.empty()) whole.space_before = flow.front().space_before;

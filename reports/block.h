@@ -14,6 +14,7 @@ namespace tangmark::reports {
 struct Block {
   Points height = 0;
   std::vector<Element> elements;
+  std::vector<Mark> marks;      ///< roles of its elements; see Mark
   bool keep_with_next = false;  ///< a heading, the first line of a paragraph
   Points space_before = 0;      ///< left out where the block opens a page or column
   std::string outline;          ///< an entry for the outline; mostly empty
@@ -29,6 +30,10 @@ using Flow = std::vector<Block>;
 Element moved(Element element, Points right, Points down);
 /// Appends one flow to another.
 void append(Flow& flow, Flow more);
+/// Puts the elements of one block, with their roles, into another.
+void put_into(Block& block, const Block& other, Points right, Points down);
+/// The block with one role for all its elements.
+Block marked(Block block, Role role, std::string words = {});
 /// An empty block of this height, for filling with elements.
 Block blank(Points height);
 /// Height of the whole flow when nothing breaks it.

@@ -3,20 +3,24 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "reports/certificate_parts.h"
 #include "reports/certificate_problems.h"
-#include "reports/curve_chart.h"
 #include "reports/layout.h"
-#include "reports/letter.h"
-#include "reports/table.h"
+#include "reports/paragraph.h"
 
 namespace tangmark::reports {
 
 namespace {
 
-/// A certificate stands on one page where it fits, else it is set with more air over two or more.
-enum class Spread { one_page, more_pages };
+// How a certificate is laid out: on one page where it fits, else with more air over two or more.
+struct Plan {
+  Spread spread = Spread::one_page;
+  Points photo = 82;
+  Points chart = 88;
+  bool facts_on_next_page = false;  ///< so that both pages are filled alike
+};
 
 constexpr Points side_margin = 26;
 constexpr Points top_margin = 20;
@@ -25,10 +29,10 @@ constexpr Points column_gap = 18;
 
 class Setter {
  public:
-  Setter(const BuildCertificate& certificate, const CertificateSetting& set, Spread spread)
+  Setter(const BuildCertificate& certificate, const CertificateSetting& set, const Plan& plan)
       : c_(certificate),
         set_(set),
-        spread_(spread),
+        plan_(plan),
         document_{set.look.paper, "", "", "", certificate.issued, {}, {}, certificate.attachments},
         pour_(full_sheet(set.look.paper, side_margin, top_margin, bottom_margin), document_,
               [this](Page& page, std::size_t) { return continued(page); }),
@@ -38,8 +42,12 @@ class Setter {
     open();
     trail_band();
     heat_band();
-    if (spread_ == Spread::more_pages) {
+    if (plan_.spread == Spread::more_pages) {
       if (c_.recorded.size() > 1) records_band();
+      if (plan_.facts_on_next_page) {
+        spare_ = pour_.room();
+        pour_.new_page();
+      }
       facts_band();
       statements_in_columns();
     } else {
@@ -50,17 +58,18 @@ class Setter {
     return std::move(document_);
   }
 
+  /// Height left free on the first page, which a larger photograph may take.
+  Points spare() const { return spare_; }
+
  private:
   void open() {
     pour_.add({certificate_head(set_, c_, width_)});
-    const bool airy = spread_ == Spread::more_pages;
-    pour_.add({photo_part(set_, c_, width_, !airy ? 82 : c_.photo ? 190 : 120)});
+    pour_.add({photo_part(set_, c_, width_, c_.photo ? plan_.photo : 70)});
     Flow flow;
-    std::string what = c_.title;
-    if (!what.empty() && what[0] >= 'a' && what[0] <= 'z') what[0] = static_cast<char>(what[0] - 32);
-    if (!c_.name.empty() && c_.name != c_.title) what += (what.empty() ? "" : ", ") + c_.name;
+    std::string what = sentence(c_.title);
+    if (c_.name != c_.title) what += sentence(c_.name);
     std::vector<Span> spans;
-    if (!what.empty()) spans.push_back({what + (what.ends_with('.') ? " " : ". "), set_.type.text_bold, ink});
+    if (!what.empty()) spans.push_back({what, set_.type.text_bold, ink});
     if (!c_.knife.empty()) spans.push_back({c_.knife, set_.type.text, ink});
     if (!c_.buyer.empty()) spans.push_back({" Made for " + c_.buyer + ".", set_.type.text, ink});
     if (!spans.empty()) append(flow, text(spans, width_));
@@ -73,12 +82,19 @@ class Setter {
     pour_.add(flow);
   }
 
+  // "Hunter in crucible steel. ": small letters begin it in the record, a capital on the page.
+  static std::string sentence(std::string words) {
+    if (words.empty()) return words;
+    if (words[0] >= 'a' && words[0] <= 'z') words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words + (words.ends_with('.') ? " " : ". ");
+  }
+
   Flow text(const std::vector<Span>& spans, Points width) const {
     return paragraph(set_.fonts, spans, width, set_.type.leading);
   }
 
   void band(SideColumn left, SideColumn right) {
-    pour_.space(spread_ == Spread::one_page ? set_.type.half() : set_.type.leading);
+    pour_.space(plan_.spread == Spread::one_page ? set_.type.half() : set_.type.leading);
     pour_.add_side_by_side({std::move(left), std::move(right)});
   }
 
@@ -92,103 +108,78 @@ class Setter {
   // On a sheet with room several records stand in rows of three under the table.
   void records_band() {
     pour_.space(set_.type.leading);
-    pour_.add(record_part(width_, std::min<std::size_t>(3, c_.recorded.size()), 104));
+    pour_.add(records_part(set_, c_, width_,
+                           {std::min<std::size_t>(3, c_.recorded.size()), plan_.chart}));
   }
 
   void heat_band() {
-    if (spread_ == Spread::more_pages && c_.recorded.size() > 1) {
+    if (plan_.spread == Spread::more_pages && c_.recorded.size() > 1) {
       pour_.space(set_.type.leading);
-      pour_.add(heat_part(width_));
+      pour_.add(heat_part(set_, c_, plan_.spread, width_));
       return;
     }
     const Points left = width_ * 0.515;
     const Points right = width_ - left - column_gap;
-    band({heat_part(left), 0, left}, {record_part(right, c_.recorded.size() == 1 ? 1 : 2,
-                      spread_ == Spread::one_page ? 88 : 132),
-          left + column_gap, right});
+    // Where nothing was recorded, the hardness takes the room of the curves.
+    Flow beside = hardness_beside_heat()
+                      ? hardness_part(set_, c_.hardness, right)
+                      : records_part(set_, c_, right,
+                                     {c_.recorded.size() == 1 ? std::size_t{1} : 2, plan_.chart});
+    band({heat_part(set_, c_, plan_.spread, left), 0, left},
+         {std::move(beside), left + column_gap, right});
   }
 
-  Flow heat_part(Points width) const {
-    Flow flow = part_heading(set_, "Heat treatment", width);
-    if (c_.heat.empty()) append(flow, text({{"Not recorded.", set_.type.text, ink}}, width));
-    Table table;
-    table.head_font = set_.type.note;
-    table.leading = set_.type.leading;
-    table.row_space = spread_ == Spread::one_page ? 3.3 : set_.type.half();
-    const bool fahrenheit = set_.look.temperature == TemperatureUnit::fahrenheit;
-    table.columns = {{"Step", ColumnAlign::left, 0, true},
-                     {fahrenheit ? "°F" : "°C", ColumnAlign::right, 0, false},
-                     {"Time", ColumnAlign::right, 0, false},
-                     {"Evidence", ColumnAlign::right, 0, false}};
-    for (const HeatLine& line : c_.heat) {
-      std::string degrees;
-      for (const Temperature t : line.temperatures) {
-        degrees += (degrees.empty() ? "" : line.range ? "–" : ", ") +
-                   figure(t, set_.look.temperature);
-      }
-      table.rows.push_back(
-          {{cell(line.step, set_.type.table), cell(degrees, set_.type.table),
-            cell(line.time, set_.type.table), cell(line.evidence, set_.type.table_bold)},
-           false,
-           0.5,
-           rule_grey,
-           0});
-    }
-    if (!table.rows.empty()) append(flow, table_flow(set_.fonts, table, width));
-    if (!c_.heat_note.empty()) {
-      Flow note = text({{c_.heat_note, set_.type.table, ink}}, width);
-      note.front().space_before = 3;
-      append(flow, std::move(note));
-    }
-    return flow;
-  }
+  bool hardness_beside_heat() const { return c_.recorded.empty(); }
 
-  // Records beside each other, further ones below.
-  Flow record_part(Points width, std::size_t across, Points high) const {
-    std::string head = "As recorded";
-    if (!c_.recorded.empty() && !c_.recorded.front().points.empty()) {
-      const Instant first = c_.recorded.front().points.front().at;
-      head += ", " + to_text(set_.look.zone.date_of(first)).substr(4);
-    }
-    Flow flow = part_heading(set_, head, width);
-    if (c_.recorded.empty()) {
-      append(flow, text({{"No temperature record is on file.", set_.type.text, ink}}, width));
-    }
-    const Points gap = 10;
-    const auto columns = static_cast<double>(across);
-    const Points each = (width - gap * (columns - 1)) / columns;
-    for (std::size_t i = 0; i < c_.recorded.size(); i += across) {
-      Block row = blank(0);
-      for (std::size_t k = i; k < std::min(i + across, c_.recorded.size()); ++k) {
-        const Block chart = curve_chart(set_.fonts, c_.recorded[k], CurveKind::recorded, set_.look,
-                                        {each, high, 7});
-        const Points x = static_cast<double>(k - i) * (each + gap);
-        for (const Element& e : chart.elements) row.elements.push_back(moved(e, x, 0));
-        row.height = std::max(row.height, chart.height);
-      }
-      flow.push_back(std::move(row));
-    }
-    return flow;
-  }
-
+  // The statements stand at the right; when they run longer than what stands at the left, the last
+  // of them go on there.
   void statements_band() {
     const Points left = width_ * 0.515;
     const Points right = width_ - left - column_gap;
-    Flow own = hardness_part(set_, c_.hardness, left);
-    append(own, told_part(left));
-    append(own, care_part(left));
-    append(own, legend_part(left));
-    band({std::move(own), 0, left}, {statements_part(right), left + column_gap, right});
+    Flow own;
+    if (!hardness_beside_heat()) append(own, hardness_part(set_, c_.hardness, left));
+    append(own, told_part(set_, c_, left));
+    append(own, care_part(set_, c_, left));
+    append(own, legend_part(set_, c_, plan_.spread, left));
+    const std::size_t kept = statements_kept_right(height_of(own), left, right);
+    if (kept < c_.statements.size()) {
+      Flow head = part_heading(set_, "What we state, continued", left);
+      head.front().space_before = set_.type.half();
+      append(own, std::move(head));
+      append(own, statements_flow(set_, c_, kept, c_.statements.size(), left));
+    }
+    if (!own.empty()) own.front().space_before = 0;
+    Flow stated = part_heading(set_, "What we state, and on what evidence", right);
+    append(stated, statements_flow(set_, c_, 0, kept, right));
+    band({std::move(own), 0, left}, {std::move(stated), left + column_gap, right});
+  }
+
+  std::size_t statements_kept_right(Points own, Points left, Points right) const {
+    const std::size_t all = c_.statements.size();
+    std::size_t best = all;
+    Points least = 0;
+    for (std::size_t kept = all; kept > 0; --kept) {
+      Points at_left = own;
+      if (kept < all)
+        at_left += 2.5 * set_.type.leading + height_of(statements_flow(set_, c_, kept, all, left));
+      const Points high = std::max(at_left, height_of(statements_flow(set_, c_, 0, kept, right)) +
+                                                2 * set_.type.leading);
+      if (kept == all || high < least) best = kept, least = high;
+    }
+    return best;
   }
 
   // On more pages the thing itself fills the first, and what is stated of it the second.
   void facts_band() {
     const Points each = (width_ - column_gap) / 2;
-    Flow left = hardness_part(set_, c_.hardness, each);
-    append(left, told_part(each));
-    Flow right = care_part(each);
+    Flow left;
+    if (!hardness_beside_heat() || c_.recorded.size() > 1)
+      append(left, hardness_part(set_, c_.hardness, each));
+    append(left, told_part(set_, c_, each));
+    left.front().space_before = 0;
+    Flow right = care_part(set_, c_, each);
     right.front().space_before = 0;
-    append(right, legend_part(each));
+    append(right, legend_part(set_, c_, plan_.spread, each));
     band({std::move(left), 0, each}, {std::move(right), each + column_gap, each});
   }
 
@@ -198,7 +189,7 @@ class Setter {
     std::vector<Flow> all;
     Points total = 0;
     for (const Statement& s : c_.statements) {
-      all.push_back(statement_flow(s, each));
+      all.push_back(statement_flow(set_, s, each));
       if (all.size() > 1) all.back().front().space_before = set_.type.half() / 2;
       total += height_of(all.back());
     }
@@ -217,88 +208,17 @@ class Setter {
         {{std::move(left), 0, each}, {std::move(right), each + column_gap, each}});
   }
 
-  Flow told_part(Points width) const {
-    return list_part("Told openly", c_.told_openly,
-                     "Nothing to tell: no finding on this blade is on record.", width);
-  }
-
-  Flow care_part(Points width) const {
-    std::vector<std::string> care = c_.care;
-    care.insert(care.end(), c_.cautions.begin(), c_.cautions.end());
-    Flow flow = list_part("Care and cautions", care, "None entered.", width);
-    if (!c_.notes.empty()) append(flow, list_part("From the maker", c_.notes, "", width));
-    if (!c_.explanations.empty()) append(flow, list_part("Words", c_.explanations, "", width));
-    return flow;
-  }
-
-  Flow list_part(const std::string& head, const std::vector<std::string>& points,
-                 const std::string& none, Points width) const {
-    Flow flow = part_heading(set_, head, width);
-    flow.front().space_before = set_.type.half();
-    const std::vector<std::string> nothing{none};
-    bool first = true;
-    for (const std::string& point : points.empty() ? nothing : points) {
-      Flow lines = text({{point, set_.type.text, ink}}, width);
-      if (!first) lines.front().space_before = set_.type.half() / 2;
-      first = false;
-      append(flow, std::move(lines));
-    }
-    return flow;
-  }
-
-  Flow statement_flow(const Statement& s, Points width) const {
-    std::vector<Span> spans{{s.subject + ".", set_.type.text_bold, ink},
-                            {" " + s.sentence, set_.type.text, ink}};
-    std::string evidence;
-    if (s.level) evidence = std::string("Level ") + *s.level;
-    if (!s.evidence.empty()) evidence += (evidence.empty() ? "" : ": ") + s.evidence;
-    if (!evidence.empty()) spans.push_back({"\n" + evidence, set_.type.text_italic, second_ink});
-    return text(spans, width);
-  }
-
-  Flow statements_part(Points width) const {
-    Flow flow = part_heading(set_, "What we state, and on what evidence", width);
-    for (const Statement& s : c_.statements) {
-      Flow lines = statement_flow(s, width);
-      if (&s != &c_.statements.front()) lines.front().space_before = set_.type.half() / 2;
-      append(flow, std::move(lines));
-    }
-    return flow;
-  }
-
-  // What each level on this page means, once, in small letters.
-  Flow legend_part(Points width) const {
-    if (c_.legend.empty()) return {};
-    if (spread_ == Spread::one_page) {
-      std::string levels;
-      for (const std::string& level : c_.legend) levels += level + ". ";
-      Flow lines = paragraph(set_.fonts,
-                             {{"Levels. ", sans(7, Weight::bold), second_ink},
-                              {levels, sans(7), second_ink}},
-                             width, 9.5);
-      Flow block{glued(lines)};
-      block.front().space_before = set_.type.half();
-      return block;
-    }
-    Flow lines;
-    for (const std::string& level : c_.legend) {
-      append(lines, paragraph(set_.fonts, {{level + ".", set_.type.note, second_ink}}, width, 9.5));
-    }
-    Flow head = part_heading(set_, "Levels of evidence", width);
-    head.front().space_before = set_.type.half();
-    append(head, {glued(lines)});
-    return head;
-  }
-
   void seal() {
     const Block block = seal_part(set_, c_, width_);
     pour_.need(block.height + set_.type.half());
+    if (plan_.spread == Spread::one_page) spare_ = pour_.room() - block.height - set_.type.half();
     pour_.put_at(block, pour_.sheet().left, pour_.sheet().floor() - block.height);
   }
 
   Points continued(Page& page) const {
     const Points y = top_margin + 12;
     const Sheet sheet = full_sheet(set_.look.paper, side_margin, top_margin, bottom_margin);
+    page.marks.push_back({Role::decoration, page.elements.size(), 2});
     page.elements.push_back(run_at(set_.fonts, {sheet.left, y}, "Build certificate, continued",
                                    serif(12, Weight::bold)));
     page.elements.push_back(fitted_run(set_.fonts, {sheet.width - sheet.right, y},
@@ -318,6 +238,7 @@ class Setter {
       if (count > 1) {
         std::string words = "Page " + std::to_string(i + 1) + " of " + std::to_string(count);
         if (i + 1 < count) words += ", seal on the last";
+        page.marks.push_back({Role::decoration, page.elements.size(), 1});
         page.elements.push_back(run_at(set_.fonts, {sheet.width - sheet.right, sheet.height - 11},
                                        words, set_.type.note, second_ink, Align::right));
       }
@@ -339,11 +260,52 @@ class Setter {
 
   const BuildCertificate& c_;
   const CertificateSetting& set_;
-  Spread spread_;
+  Plan plan_;
   Document document_;
   Pour pour_;
   Points width_;
+  Points spare_ = 0;
 };
+
+// How high the frame of a photograph may be before it only grows empty at the sides.
+Points whole_photo(const BuildCertificate& c, const CertificateSetting& set) {
+  if (!c.photo) return 0;
+  const Points width = full_sheet(set.look.paper, side_margin, 0, 0).text_width();
+  return (width - 8) * c.photo->height_px / c.photo->width_px + 8;
+}
+
+std::optional<Document> on_one_page(const BuildCertificate& c, const CertificateSetting& set) {
+  Plan plan;
+  Setter small(c, set, plan);
+  Document document = small.set();
+  if (document.pages.size() > 1) return std::nullopt;
+  const Points larger = std::min(plan.photo + small.spare() - 1, whole_photo(c, set));
+  if (larger < plan.photo + 8) return document;
+  plan.photo = larger;
+  Document with_larger = Setter(c, set, plan).set();
+  return with_larger.pages.size() == 1 ? with_larger : document;
+}
+
+// Two pages are filled alike when what is told and stated fits the second; the first then gives its
+// room to the photograph and the curves.
+Document on_more_pages(const BuildCertificate& c, const CertificateSetting& set) {
+  Plan plan{Spread::more_pages, std::min<Points>(190, std::max<Points>(whole_photo(c, set), 82)), 104,
+            false};
+  Document plain = Setter(c, set, plan).set();
+  if (plain.pages.size() != 2) return plain;
+  plan.facts_on_next_page = true;
+  Setter apart(c, set, plan);
+  Document halves = apart.set();
+  if (halves.pages.size() != 2) return plain;
+  const Points photo = std::clamp(plan.photo + apart.spare() - 6, plan.photo,
+                                  std::max(plan.photo, std::min<Points>(whole_photo(c, set), 330)));
+  const Points left = apart.spare() - 6 - (photo - plan.photo);
+  const auto rows = static_cast<double>((c.recorded.size() + 2) / 3);
+  plan.photo = photo;
+  if (rows > 0) plan.chart += std::clamp(left / rows, 0.0, 70.0);
+  Document larger = Setter(c, set, plan).set();
+  return larger.pages.size() == 2 ? larger : halves;
+}
 
 }  // namespace
 
@@ -352,6 +314,7 @@ Flow part_heading(const CertificateSetting& set, const std::string& words, Point
   block.elements.push_back(Line{{0, 0.5}, {width, 0.5}, 0.7, ink, 0});
   const Points y = set.type.half() + baseline_in(set.type.leading);
   block.elements.push_back(fitted_run(set.fonts, {0, y}, words, set.type.head, width, 7));
+  block.marks = {{Role::heading, 1, 1}};
   block.keep_with_next = true;
   block.outline = words;
   return {block};
@@ -362,9 +325,8 @@ Outcome<Document> certificate_document(const BuildCertificate& certificate, cons
   Problems problems = certificate_problems(certificate, fonts);
   if (!problems.empty()) return problems;
   const CertificateSetting set{fonts, look, certificate_type()};
-  Document document = Setter(certificate, set, Spread::one_page).set();
-  if (document.pages.size() == 1) return document;
-  return Setter(certificate, set, Spread::more_pages).set();
+  if (auto one = on_one_page(certificate, set)) return std::move(*one);
+  return on_more_pages(certificate, set);
 }
 
 }  // namespace tangmark::reports

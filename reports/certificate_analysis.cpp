@@ -75,6 +75,9 @@ Block analysis_row(const CertificateSetting& set, const AnalysisLine& line, cons
   put_bar(block, line, places.bar, set.type.leading / 2);
   block.elements.push_back(
       run_at(set.fonts, {width, y}, limits_text(line), set.type.table, ink, Align::right));
+  block.marks = {{Role::cell, 0, 1, false, true},
+                 {Role::cell, 1, 1},
+                 {Role::cell, block.elements.size() - 1, 1}};
   return block;
 }
 
@@ -90,6 +93,7 @@ Flow one_analysis(const CertificateSetting& set, const Analysis& analysis, Point
   const Places places{width * 0.2, width * 0.41};
   for (const AnalysisLine& line : analysis.lines) {
     flow.push_back(analysis_row(set, line, places, width));
+    flow.back().marks.front().opens_table = &line == &analysis.lines.front();
   }
   return flow;
 }

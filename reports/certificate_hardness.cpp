@@ -87,7 +87,8 @@ Flow hardness_part(const CertificateSetting& set, const Hardness& hardness, Poin
   std::string words = hardness.note;
   if (!hardness.readings.empty()) {
     std::string unplaced;
-    flow.push_back(outline_block(set, hardness.readings, width, unplaced));
+    flow.push_back(marked(outline_block(set, hardness.readings, width, unplaced), Role::figure,
+                          "The readings at their places on the outline of the blade"));
     flow.back().keep_with_next = true;
     if (!unplaced.empty()) words += " Also read, for want of room: " + unplaced + ".";
   } else if (words.empty()) {

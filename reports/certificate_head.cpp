@@ -34,7 +34,7 @@ std::string grouped(const std::string& hex) {
 }
 
 void put(Block& block, const Flow& flow, Points x, Points y) {
-  for (const Element& e : glued(flow).elements) block.elements.push_back(moved(e, x, y));
+  put_into(block, glued(flow), x, y);
 }
 
 Flow seal_lines(const CertificateSetting& set, const BuildCertificate& c, Points width) {
@@ -44,7 +44,8 @@ Flow seal_lines(const CertificateSetting& set, const BuildCertificate& c, Points
                      set.type.leading);
   };
   Flow flow = paragraph(set.fonts, {{"Seal", set.type.head, ink}}, width, 1.25 * set.type.leading);
-  const std::string number = c.number.empty() ? "" : "Certificate " + c.number + ". ";
+  const bool draft = c.state == IssueState::draft;
+  const std::string number = draft || c.number.empty() ? "" : "Certificate " + c.number + ". ";
   append(flow,
          paragraph(set.fonts, {{number + issue_words(c, set.look) + ".", set.type.table, ink}},
                    width, set.type.leading));
@@ -70,6 +71,7 @@ Points put_code(const CertificateSetting& set, const BuildCertificate& c, Block&
     if (const auto code = qr_modules(c.seal.qr, "seal code")) {
       // The quiet margin of the code reaches over the left margin of the text.
       const Points quiet = code_side * 4.0 / (code->across + 8);
+      block.marks.push_back({Role::figure, block.elements.size(), 1, false, false, false, c.seal.qr});
       block.elements.push_back(placed_qr(*code, {-quiet, y - quiet}, code_side));
       return code_side - 2 * quiet;
     }
@@ -96,7 +98,8 @@ Block certificate_head(const CertificateSetting& set, const BuildCertificate& c,
   const Points names = width - left - right - 16;
   std::string shop = c.shop.shop;
   if (!c.shop.maker.empty()) shop += ", " + c.shop.maker;
-  Flow flow = paragraph(set.fonts, {{"Build certificate", set.type.title, ink}}, names, 24);
+  Flow flow{marked(glued(paragraph(set.fonts, {{"Build certificate", set.type.title, ink}}, names, 24)),
+                   Role::title)};
   append(flow, paragraph(set.fonts, {{shop, under, ink}}, names, 13.5));
   if (!c.shop.contact.empty()) {
     append(flow, paragraph(set.fonts, {{c.shop.contact, set.type.note, second_ink}}, names, 10));
@@ -105,6 +108,7 @@ Block certificate_head(const CertificateSetting& set, const BuildCertificate& c,
   for (const Element& e : mark_in(set.fonts, c.shop, {0, 1}, mark_side)) {
     block.elements.push_back(e);
   }
+  block = marked(std::move(block), Role::figure, "The mark of " + c.shop.shop);
   put(block, flow, left, 0);
   block.elements.push_back(moved(number, 0, baseline_in(24)));
   block.elements.push_back(moved(issued, 0, 24 + baseline_in(13.5)));
@@ -123,13 +127,14 @@ Block photo_part(const CertificateSetting& set, const BuildCertificate& c, Point
     const Points w = c.photo->width_px * scale;
     const Points h = c.photo->height_px * scale;
     block.elements.push_back(PlacedPicture{{(width - w) / 2, (height - h) / 2, w, h}, *c.photo});
-    return block;
+    return marked(std::move(block), Role::figure, "Photograph of blade " + c.blade);
   }
   const Points blade_height = height * 0.5;
-  const Box outline{width * 0.3, height * 0.2, width * 0.62, blade_height};
+  const Box outline{width * 0.3, height * 0.25, width * 0.62, blade_height};
   block.elements.push_back(Polygon{blade_outline(outline), {true, 0.7, rule_grey, false, ink}});
-  block.elements.push_back(
-      run_at(set.fonts, {9, height - 8}, "Place for the photograph", set.type.note, second_ink));
+  const char* words = c.state == IssueState::draft ? "Place for the photograph"
+                                                   : "No photograph is on record.";
+  block.elements.push_back(run_at(set.fonts, {9, height - 8}, words, set.type.note, second_ink));
   return block;
 }
 

@@ -8,6 +8,9 @@
 
 namespace tangmark::reports {
 
+/// On one page everything stands closer.
+enum class Spread { one_page, more_pages };
+
 /// The parts of a certificate, each set to a width; build_certificate.cpp puts them on the pages.
 struct CertificateSetting {
   const FontBook& fonts;
@@ -30,6 +33,29 @@ Flow analysis_part(const CertificateSetting& set, const std::vector<Analysis>& a
 
 /// The readings at their places on the outline of a blade.
 Flow hardness_part(const CertificateSetting& set, const Hardness& hardness, Points width);
+
+/// The heats as a table, each with its evidence.
+Flow heat_part(const CertificateSetting& set, const BuildCertificate& certificate, Spread spread,
+               Points width);
+
+/// How many records stand beside each other, and how high they are drawn.
+struct ChartRows {
+  std::size_t across = 1;
+  Points height = 88;
+};
+/// The recorded curves with the windows set for them.
+Flow records_part(const CertificateSetting& set, const BuildCertificate& certificate, Points width,
+                  const ChartRows& rows);
+
+/// One statement, its evidence in italic under it; and those from `first` to before `end`.
+Flow statement_flow(const CertificateSetting& set, const Statement& statement, Points width);
+Flow statements_flow(const CertificateSetting& set, const BuildCertificate& certificate,
+                     std::size_t first, std::size_t end, Points width);
+/// What is told openly; care, cautions and the maker's own words; what the levels mean.
+Flow told_part(const CertificateSetting& set, const BuildCertificate& certificate, Points width);
+Flow care_part(const CertificateSetting& set, const BuildCertificate& certificate, Points width);
+Flow legend_part(const CertificateSetting& set, const BuildCertificate& certificate, Spread spread,
+                 Points width);
 
 /// An outline of a blade in a box, heel at the left, edge below.
 std::vector<Place> blade_outline(const Box& box);

@@ -36,6 +36,7 @@ class Tree {
     }
     if (next_y_ > most_height) return std::nullopt;
     spread_columns();
+    level_single_lines();
     if (lowest() > most_height) return std::nullopt;
     Block block = blank(lowest());
     for (std::size_t i = 0; i < trail_.size(); ++i) put_lines(block, i);
@@ -148,6 +149,16 @@ class Tree {
     }
   }
 
+  // A box that alone made another stands level with it, so that the line between them is straight.
+  void level_single_lines() {
+    for (std::size_t i = trail_.size(); i-- > 0;) {
+      const auto& from = trail_[i].from;
+      if (from.size() != 1 || used_[from[0]] != 1) continue;
+      const auto alone = std::count(column_.begin(), column_.end(), column_[from[0]]) == 1;
+      if (alone && middle_[i] >= height(from[0]) / 2) middle_[from[0]] = middle_[i];
+    }
+  }
+
   Points lowest() const {
     Points low = 0;
     for (std::size_t i = 0; i < trail_.size(); ++i) {
@@ -231,7 +242,7 @@ Flow trail_part(const CertificateSetting& set, const std::vector<TrailBox>& trai
   }
   if (auto tree = Tree(set, trail, width).draw()) {
     tree->height = set.type.half() * std::ceil(tree->height / set.type.half());
-    flow.push_back(std::move(*tree));
+    flow.push_back(marked(std::move(*tree), Role::figure, "The steel from the lots to the blade"));
   } else {
     append(flow, as_sentences(set, trail, width));
   }

@@ -5,6 +5,8 @@
 #include FT_ADVANCES_H
 #include FT_FREETYPE_H
 
+#include <fmt/format.h>
+
 #include <cstdio>
 #include <filesystem>
 #include <memory>
@@ -151,6 +153,18 @@ Points FontBook::width(std::string_view text, const Font& font) const {
   Points sum = 0;
   for (const FontSegment& segment : segments(text, font)) sum += segment.width;
   return sum;
+}
+
+// FNV-1a of 64 bits. Source: G. Fowler, L. C. Noll, K.-P. Vo, the constants from memory.
+std::string FontBook::digest() const {
+  std::uint64_t sum = 14695981039346656037ULL;
+  for (const FontFile& file : files_) {
+    for (const std::uint16_t advance : file.advance) {
+      sum = (sum ^ (advance & 0xFF)) * 1099511628211ULL;
+      sum = (sum ^ (advance >> 8)) * 1099511628211ULL;
+    }
+  }
+  return fmt::format("{:016x}", sum);
 }
 
 std::optional<Problem> FontBook::unprintable(std::string_view text, std::string_view field) const {

@@ -14,36 +14,6 @@ namespace tangmark::reports {
 
 namespace {
 
-constexpr Points millimetre = 72.0 / 25.4;
-
-// Where the labels of a sheet stand.
-struct Grid {
-  Points page_width;
-  Points page_height;
-  std::size_t across;
-  std::size_t down;
-  Points left;
-  Points top;
-  Points width;
-  Points height;
-  Points pitch;  // from one label to the next across
-};
-
-Grid grid_of(Paper paper) {
-  if (paper == Paper::letter) {
-    return {612, 792, 3, 10, 13.5, 36, 189, 72, 198};
-  }
-  return {595.28,
-          841.89,
-          3,
-          7,
-          7.21 * millimetre,
-          15.15 * millimetre,
-          63.5 * millimetre,
-          38.1 * millimetre,
-          66.04 * millimetre};
-}
-
 // What every kind of label comes down to: the number large, lines small, and a warning in a black
 // strip where the material is not the shop's own.
 struct LabelFace {
@@ -89,7 +59,8 @@ void put_lines(const FontBook& fonts, Page& page, const std::vector<std::string>
 }
 
 void put_face(const FontBook& fonts, Page& page, const LabelFace& face, const Box& box) {
-  constexpr Points inside = 7;
+  const bool low = box.height < 66;  // number and lines stand closer on a small label
+  const Points inside = low ? 5 : 7;
   const auto add = [&](Element e) { page.elements.push_back(std::move(e)); };
   add(Rectangle{box, {true, 0.3, Grey{215}, false, paper_white}});
   Points right = box.right() - inside;
@@ -111,33 +82,57 @@ void put_face(const FontBook& fonts, Page& page, const LabelFace& face, const Bo
     strip.grey = paper_white;
     add(strip);
   }
-  y += 18;
-  add(fitted_run(fonts, {x, y}, face.number, sans(16, Weight::bold), width, 7));
-  y += 3.5;
+  y += low ? 14 : 18;
+  add(fitted_run(fonts, {x, y}, face.number, sans(low ? 13 : 16, Weight::bold), width, 7));
+  y += low ? 2 : 3.5;
   put_lines(fonts, page, face.lines, {x, y, width, box.bottom() - 4 - y});
 }
 
-Outcome<Document> sheet_of(const std::vector<LabelFace>& faces, const std::string& title,
-                           Instant printed, const Look& look, const FontBook& fonts) {
+Points points(Length length) {
+  return static_cast<double>(length.nanometres()) * 72.0 / 25'400'000.0;
+}
+
+// The place of a label, counted from the top left along the rows.
+Box label_box(const LabelStock& stock, std::size_t index) {
+  const auto column = static_cast<std::int64_t>(index % stock.across);
+  const auto row = static_cast<std::int64_t>(index / stock.across);
+  return {points(stock.left + stock.pitch_across * column),
+          points(stock.top + stock.pitch_down * row), points(stock.width), points(stock.height)};
+}
+
+// What all labels of a sheet share.
+struct SheetOf {
+  std::string title;
+  Instant printed;
+  const Look& look;
+  const LabelStock& stock;
+};
+
+Outcome<Document> sheet_of(const std::vector<LabelFace>& faces, const SheetOf& sheet,
+                           const FontBook& fonts) {
+  if (Problems problems = stock::label_stock_problems(sheet.stock); !problems.empty()) return problems;
   TextCheck check(fonts);
   if (faces.empty()) {
     check.add({"labels", "There is nothing to print a label for.", "Choose at least one."});
   }
   for (const LabelFace& face : faces) check_face(check, face);
   if (check.refused()) return check.problems();
-  const Grid grid = grid_of(look.paper);
-  Document document{look.paper, title, "", "", printed, {}, {}, {}};
-  const std::size_t per_page = grid.across * grid.down;
+  Document document{sheet.look.paper, sheet.title, "", "", sheet.printed, {}, {}, {}};
+  const std::size_t per_page = sheet.stock.across * sheet.stock.down;
   for (std::size_t i = 0; i < faces.size(); ++i) {
-    const std::size_t place = i % per_page;
-    if (place == 0) document.pages.push_back({grid.page_width, grid.page_height, {}, {}});
-    const auto column = static_cast<double>(place % grid.across);
-    const auto row = static_cast<double>(place / grid.across);
-    put_face(
-        fonts, document.pages.back(), faces[i],
-        {grid.left + column * grid.pitch, grid.top + row * grid.height, grid.width, grid.height});
+    if (i % per_page == 0) {
+      document.pages.push_back(
+          {points(sheet.stock.sheet_width), points(sheet.stock.sheet_height), {}, {}});
+    }
+    put_face(fonts, document.pages.back(), faces[i], label_box(sheet.stock, i % per_page));
   }
   return document;
+}
+
+const LabelStock& stock_for(const std::optional<LabelStock>& chosen, const Look& look) {
+  if (chosen) return *chosen;
+  return look.paper == Paper::letter ? stock::usual_letter_labels()
+                                     : stock::usual_label_stock().front();
 }
 
 // The parts that are there, joined.
@@ -168,20 +163,23 @@ std::string size_text(const PieceLabel& piece, const Look& look) {
 }  // namespace
 
 Outcome<Document> lot_labels(const std::vector<LotLabel>& lots, Instant printed, const Look& look,
-                             const FontBook& fonts) {
+                             const FontBook& fonts, const std::optional<LabelStock>& stock) {
   std::vector<LabelFace> faces;
   for (const LotLabel& lot : lots) {
-    const std::string melt = lot.melt_number.empty() ? "no melt number" : "melt " + lot.melt_number;
+    std::string melt = lot.melt_number.empty() ? "" : "melt " + lot.melt_number;
+    if (lot.steel && melt.empty()) melt = "no melt number";
     faces.push_back({"Lot", lot.number,
-                     without_empty({joined({lot.grade, lot.section}, ", "), melt, lot.document,
+                     without_empty({joined({lot.grade, lot.section}, ", "), melt,
+                                    lot.steel ? lot.document : "",
                                     joined({lot.supplier, to_text(lot.received).substr(4)}, ", ")}),
                      owner_strip(lot.owner), lot.qr});
   }
-  return sheet_of(faces, "Lot labels", printed, look, fonts);
+  return sheet_of(faces, {"Lot labels", printed, look, stock_for(stock, look)}, fonts);
 }
 
 Outcome<Document> piece_labels(const std::vector<PieceLabel>& pieces, Instant printed,
-                               const Look& look, const FontBook& fonts) {
+                               const Look& look, const FontBook& fonts,
+                               const std::optional<LabelStock>& stock) {
   std::vector<LabelFace> faces;
   for (const PieceLabel& piece : pieces) {
     const std::string mass = piece.mass ? to_text(*piece.mass, look.mass) : "";
@@ -194,17 +192,18 @@ Outcome<Document> piece_labels(const std::vector<PieceLabel>& pieces, Instant pr
               joined({parent, piece.carries_mark ? "carries the mark" : "no mark"}, ", ")}),
          owner_strip(piece.owner), piece.qr});
   }
-  return sheet_of(faces, "Piece labels", printed, look, fonts);
+  return sheet_of(faces, {"Piece labels", printed, look, stock_for(stock, look)}, fonts);
 }
 
 Outcome<Document> blade_labels(const std::vector<BladeLabel>& blades, Instant printed,
-                               const Look& look, const FontBook& fonts) {
+                               const Look& look, const FontBook& fonts,
+                               const std::optional<LabelStock>& stock) {
   std::vector<LabelFace> faces;
   for (const BladeLabel& blade : blades) {
     faces.push_back({"Blade", blade.number, without_empty({blade.model, blade.steel, blade.job}),
                      "", blade.qr});
   }
-  return sheet_of(faces, "Blade labels", printed, look, fonts);
+  return sheet_of(faces, {"Blade labels", printed, look, stock_for(stock, look)}, fonts);
 }
 
 }  // namespace tangmark::reports

@@ -6,11 +6,13 @@
 #include <vector>
 
 #include "domain/measure/outcome.h"
+#include "domain/stock/label_stock.h"
 #include "reports/look.h"
 
 namespace tangmark::reports {
 
 class FontBook;
+using stock::LabelStock;
 
 /// A lot: one purchase of one material.
 struct LotLabel {
@@ -19,10 +21,11 @@ struct LotLabel {
   std::string section;  ///< as bought, already in the maker's units
   std::string supplier;
   std::string melt_number;
-  std::string document;  ///< "inspection document 3.1", "supplier's word"
+  std::string document;  ///< "inspection certificate 3.1", "supplier's word"
   CalendarDate received{};
   std::string owner;  ///< for a customer's own material: whose, by job number; else empty
   std::string qr;
+  bool steel = true;  ///< only of steel is it said that a melt number or a document is missing
 };
 
 /// A piece of a bar or billet.
@@ -49,14 +52,15 @@ struct BladeLabel {
   std::string qr;
 };
 
-/// A sheet of labels, three across, to cut along the grey lines or print on label stock of 63.5 mm
-/// by 38.1 mm (A4, 21 a sheet) or 2 5/8 in by 1 in (Letter, 30 a sheet).
-/// Source of the two sizes: common practice, from memory.
+/// A sheet of labels, to print on label stock or to cut along the grey lines. Without a stock the
+/// usual one of the paper is taken. Refuses a stock that cannot be, as label_stock_problems says.
 Outcome<Document> lot_labels(const std::vector<LotLabel>& lots, Instant printed, const Look& look,
-                             const FontBook& fonts);
+                             const FontBook& fonts, const std::optional<LabelStock>& stock = {});
 Outcome<Document> piece_labels(const std::vector<PieceLabel>& pieces, Instant printed,
-                               const Look& look, const FontBook& fonts);
+                               const Look& look, const FontBook& fonts,
+                               const std::optional<LabelStock>& stock = {});
 Outcome<Document> blade_labels(const std::vector<BladeLabel>& blades, Instant printed,
-                               const Look& look, const FontBook& fonts);
+                               const Look& look, const FontBook& fonts,
+                               const std::optional<LabelStock>& stock = {});
 
 }  // namespace tangmark::reports

@@ -96,7 +96,12 @@ void Pour::rule(Points width, Grey grey) {
 }
 
 void Pour::put_at(const Block& block, Points x, Points y) {
+  const std::size_t before = page().elements.size();
   for (const Element& e : block.elements) page().elements.push_back(moved(e, x, y));
+  for (Mark mark : block.marks) {
+    mark.first += before;
+    page().marks.push_back(std::move(mark));
+  }
   if (!block.outline.empty()) document_.outline.push_back({block.outline, page_, y});
 }
 
@@ -124,7 +129,7 @@ void Pour::pour(const Flow& flow, Points x) {
       const Points wanted = kept > whole_page / 2 ? block.height : kept;
       if (block.space_before + wanted > room() + hair) {
         new_page();
-        if (block.repeated_head) put(*block.repeated_head, x);
+        if (block.repeated_head) put(marked(*block.repeated_head, Role::decoration), x);
       } else {
         y_ += block.space_before;
       }

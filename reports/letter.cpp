@@ -50,10 +50,8 @@ Flow Letter::head(Points width) const {
   Block block = blank(std::max({height_of(names), height_of(lines), mark_side}));
   block.height = type_.half() * std::ceil(block.height / type_.half()) + type_.half();
   for (const Element& e : mark_in(fonts_, shop_, {0, 0}, mark_side)) block.elements.push_back(e);
-  for (const Element& e : glued(names).elements) block.elements.push_back(moved(e, beside, 0));
-  for (const Element& e : glued(lines).elements) {
-    block.elements.push_back(moved(e, width * 0.6, 0));
-  }
+  put_into(block, glued(names), beside, 0);
+  put_into(block, glued(lines), width * 0.6, 0);
   block.elements.push_back(Line{{0, block.height}, {width, block.height}, 0.8, ink, 0});
   return {block};
 }
@@ -82,6 +80,7 @@ void Letter::open(const Addressee& buyer, const std::string& title,
       {{to, 0, left}, {table_flow(fonts_, table, width - facts_at), facts_at, width - facts_at}});
   pour_.space(1.5 * type_.leading);
   Flow head = paragraph(fonts_, {{title, type_.title, ink}}, width, 2 * type_.leading);
+  head = {marked(glued(head), Role::title)};
   head.front().outline = title;
   pour_.add(head);
   pour_.space(type_.half());
@@ -96,6 +95,7 @@ void Letter::text(const std::string& words) {
 
 Flow Letter::heading(const std::string& words) const {
   Block block = line_block(fonts_, words, type_.head, ink, 1.5 * type_.leading, 0, 0, Align::left);
+  block = marked(std::move(block), Role::heading);
   block.keep_with_next = true;
   return {block};
 }

@@ -64,8 +64,10 @@ void add_feet(Document& document, const FontBook& fonts, const Sheet& sheet, con
     TextRun left =
         fitted_run(fonts, {sheet.left, y}, words, font, sheet.text_width() - right.width - 16, 5);
     left.grey = second_ink;
-    document.pages[i].elements.push_back(left);
-    document.pages[i].elements.push_back(right);
+    Page& page = document.pages[i];
+    page.marks.push_back({Role::decoration, page.elements.size(), 2});
+    page.elements.push_back(left);
+    page.elements.push_back(right);
   }
 }
 

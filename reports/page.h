@@ -149,12 +149,31 @@ struct PlacedQr {
 using Element =
     std::variant<TextRun, Line, Rectangle, Circle, Polyline, Polygon, PlacedPicture, PlacedQr>;
 
-/// One page. Elements are drawn in their order, `underlay` before all others (a watermark).
+/// What a stretch of elements is to somebody who has the page read out. `decoration` is not read:
+/// rules, page numbers, the head of a table set again.
+enum class Role { title, heading, paragraph, head_cell, cell, figure, decoration };
+
+/// A stretch of elements and its role. Text without a mark is a paragraph, a drawing without one
+/// decoration.
+struct Mark {
+  Role role = Role::paragraph;
+  std::size_t first = 0;
+  std::size_t count = 0;
+  bool continues = false;    ///< the next line of the paragraph before it
+  bool opens_row = false;    ///< the first cell of a row
+  bool opens_table = false;  ///< the first cell of a table
+  std::string words = {};    ///< of a figure: what it shows
+  friend bool operator==(const Mark&, const Mark&) = default;
+};
+
+/// One page. Elements are drawn in their order, `underlay` before all others (a watermark). Marks
+/// stand in the order of their elements and do not overlap.
 struct Page {
   Points width = 0;
   Points height = 0;
   std::vector<Element> underlay;
   std::vector<Element> elements;
+  std::vector<Mark> marks{};
   friend bool operator==(const Page&, const Page&) = default;
 };
 

@@ -181,6 +181,8 @@ Flow paragraph(const FontBook& fonts, const std::vector<Span>& spans, Points wid
   for (const SetLine& line : broken_lines(fonts, spans, width)) {
     Block block = blank(leading);
     put_line(block, line, 0, baseline_in(leading), width, align);
+    block = marked(std::move(block), Role::paragraph);
+    block.marks.front().continues = !flow.empty();
     flow.push_back(std::move(block));
   }
   if (flow.size() > 1) {

@@ -16,9 +16,9 @@ std::string pdf_bytes(const Document& document, const FontBook& fonts) {
   file.describe(document);
   for (const Page& page : document.pages) {
     file.start_page(page.width, page.height);
-    for (const Element& element : page.underlay) file.draw(element);
-    for (const Element& element : page.elements) file.draw(element);
+    file.draw_page(page);
   }
+  file.close_tags();
   for (const OutlineEntry& entry : document.outline) file.add_outline(entry);
   for (const Attachment& attachment : document.attachments) file.attach(attachment);
   return file.bytes();

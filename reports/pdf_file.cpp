@@ -17,6 +17,7 @@
 #include "reports/page_failure.h"
 #include "reports/unicode_map.h"
 #include "reports/picture.h"
+#include "reports/xmp.h"
 
 namespace tangmark::reports {
 
@@ -52,7 +53,8 @@ const HPDF_BYTE* raw(const std::vector<std::uint8_t>& bytes) {
 
 }  // namespace
 
-PdfFile::PdfFile(const FontBook& fonts) : fonts_(fonts), doc_(HPDF_New(nullptr, nullptr)) {
+PdfFile::PdfFile(const FontBook& fonts)
+    : fonts_(fonts), doc_(HPDF_New(nullptr, nullptr)), tags_(doc_.get()) {
   if (!doc_) throw PageFailure("The PDF could not be begun; the machine is short of memory.");
   HPDF_UseUTFEncodings(doc_.get());
   HPDF_SetCurrentEncoder(doc_.get(), "UTF-8");
@@ -76,6 +78,11 @@ void PdfFile::describe(const Document& document) {
   HPDF_SetInfoAttr(doc, HPDF_INFO_CREATOR, "Tangmark");
   // The language of the text, for readers that speak it: ISO 32000-1, 14.9.2.
   HPDF_Dict_Add(doc->catalog, "Lang", HPDF_String_New(doc->mmgr, "en", nullptr));
+  // The window of a reader is headed by the title, not by the name of the file: 12.2.
+  HPDF_Dict shown = HPDF_Dict_New(doc->mmgr);
+  HPDF_Dict_Add(shown, "DisplayDocTitle", HPDF_Boolean_New(doc->mmgr, HPDF_TRUE));
+  HPDF_Dict_Add(doc->catalog, "ViewerPreferences", shown);
+  add_metadata(document);
   HPDF_SetInfoDateAttr(doc, HPDF_INFO_CREATION_DATE, pdf_date(document.created));
   HPDF_SetInfoDateAttr(doc, HPDF_INFO_MOD_DATE, pdf_date(document.created));
   check();
@@ -83,6 +90,42 @@ void PdfFile::describe(const Document& document) {
     for (const Element& element : page.underlay) gather_characters(element);
     for (const Element& element : page.elements) gather_characters(element);
   }
+}
+
+void PdfFile::add_metadata(const Document& document) {
+  HPDF_Doc doc = doc_.get();
+  HPDF_Dict packet = HPDF_DictStream_New(doc->mmgr, doc->xref);
+  check();
+  HPDF_Dict_AddName(packet, "Type", "Metadata");
+  HPDF_Dict_AddName(packet, "Subtype", "XML");
+  const std::string words = xmp_packet(document);
+  HPDF_Stream_Write(packet->stream, reinterpret_cast<const HPDF_BYTE*>(words.data()),
+                    static_cast<HPDF_UINT>(words.size()));
+  HPDF_Dict_Add(doc->catalog, "Metadata", packet);
+  check();
+}
+
+void PdfFile::draw_page(const Page& page) {
+  if (!page.underlay.empty()) {
+    tags_.open({Role::decoration});
+    for (const Element& element : page.underlay) draw(element);
+    tags_.close();
+  }
+  for (const Mark& mark : whole_marks(page)) {
+    if (mark.count == 0) {
+      tags_.empty_cell(mark);
+      continue;
+    }
+    tags_.open(mark);
+    for (std::size_t i = mark.first; i < mark.first + mark.count; ++i) draw(page.elements[i]);
+    tags_.close();
+  }
+  check();
+}
+
+void PdfFile::close_tags() {
+  tags_.finish();
+  check();
 }
 
 void PdfFile::start_page(Points width, Points height) {
@@ -93,6 +136,7 @@ void PdfFile::start_page(Points width, Points height) {
   HPDF_Page_SetHeight(page_, static_cast<float>(height));
   HPDF_Page_SetLineJoin(page_, HPDF_ROUND_JOIN);
   pages_.push_back(page_);
+  tags_.start_page(page_);
   heights_.push_back(height);
 }
 

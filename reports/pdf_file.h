@@ -11,6 +11,7 @@
 
 #include "reports/font_book.h"
 #include "reports/page.h"
+#include "reports/pdf_tags.h"
 
 namespace tangmark::reports {
 
@@ -23,7 +24,10 @@ class PdfFile {
   /// Metadata, and what characters each font must hold. Comes before the first page.
   void describe(const Document& document);
   void start_page(Points width, Points height);
-  void draw(const Element& element);
+  /// Everything on the page, each stretch with its role.
+  void draw_page(const Page& page);
+  /// Comes after the last page.
+  void close_tags();
   void add_outline(const OutlineEntry& entry);
   void attach(const Attachment& attachment);
   std::string bytes();
@@ -38,6 +42,8 @@ class PdfFile {
   void operator()(const PlacedQr& placed);
 
  private:
+  void draw(const Element& element);
+  void add_metadata(const Document& document);
   struct Close {
     void operator()(HPDF_Doc doc) const { HPDF_Free(doc); }
   };
@@ -53,6 +59,7 @@ class PdfFile {
 
   const FontBook& fonts_;
   std::unique_ptr<std::remove_pointer_t<HPDF_Doc>, Close> doc_;
+  PdfTags tags_;
   std::array<std::set<char32_t>, FontBook::file_count> characters_;
   std::array<HPDF_Font, FontBook::file_count> loaded_{};
   std::vector<HPDF_Page> pages_;

@@ -54,6 +54,7 @@ class TableSetter {
     if (head) {
       flow.push_back(*head);
       flow.back().keep_with_next = true;
+      for (Mark& mark : flow.back().marks) mark.role = Role::head_cell;
     }
     for (const Row& row : table_.rows) {
       for (Block& block : row_blocks(row)) {
@@ -61,6 +62,7 @@ class TableSetter {
         flow.push_back(std::move(block));
       }
     }
+    if (!flow.empty() && !flow.front().marks.empty()) flow.front().marks.front().opens_table = true;
     return flow;
   }
 
@@ -180,9 +182,13 @@ class TableSetter {
     const Points text = static_cast<double>(end - first) * table_.leading;
     Block block = blank(std::max(text + table_.row_space, row.least_height));
     for (std::size_t c = 0; c < cells.size(); ++c) {
+      Mark mark{Role::cell, block.elements.size(), 0};
       for (std::size_t l = first; l < std::min(end, cells[c].size()); ++l) {
         put_cell_line(block, row, c, cells[c], l, l - first);
       }
+      mark.count = block.elements.size() - mark.first;
+      mark.opens_row = c == 0;
+      block.marks.push_back(std::move(mark));
     }
     if (row.rule_below > 0 && last) {
       block.elements.push_back(

@@ -5,6 +5,7 @@
 
 namespace tangmark::db {
 
-extern const Action issue_certificate, revoke_certificate, make_key, renew_key, retire_key;
+extern const Action name_certificate, word_certificate, issue_certificate, revoke_certificate,
+    make_key, renew_key, retire_key;
 
 }  // namespace tangmark::db

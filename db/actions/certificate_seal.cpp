@@ -39,7 +39,7 @@ std::optional<std::string> key_file_asked(Work& work, Form& form) {
   if (!key || form.refused()) return std::nullopt;
   if (key->key_file) return key->key_file;
   form.add({"key_file", "The shop's key is kept in a file of its own" + (key->kept_at ? ", " + *key->kept_at : std::string()) + ".",
-            "Name the file, or say unsigned=yes."});
+            "Name the file, or issue it without a seal."});
   return std::nullopt;
 }
 
@@ -71,9 +71,8 @@ std::optional<SealWith> seal_asked(Work& work, Form& form) {
       form.add({"passphrase", "A passphrase is given, but there is no key that it opens.", "Make a key with make_key, or name its file."});
     return std::nullopt;
   }
-  // An open key needs none; unlocking refuses a locked one.
-  if (!passphrase && key_file->find("BEGIN ENCRYPTED PRIVATE KEY") != std::string::npos)
-    form.add({"passphrase", "The key is locked.", "Give its passphrase, or say unsigned=yes to issue without a seal."});
+  if (!passphrase)
+    form.add({"passphrase", "The key is locked.", "Give its passphrase, or issue it without a seal."});
   return SealWith{*key_file, passphrase.value_or("")};
 }
 

@@ -32,7 +32,10 @@ struct PrintedCertificate {
 
 /// Sets the page and gives its bytes. This layer knows no pages, so the program hands one in at its
 /// start; without one nothing can be issued.
-using CertificatePrinter = std::function<Outcome<PrintedCertificate>(const CertificateToPrint&)>;
+struct CertificatePrinter {
+  std::function<Outcome<PrintedCertificate>(const CertificateToPrint&)> print;
+  std::function<std::string()> fonts;  ///< digest of the measures of what it sets pages with
+};
 void set_certificate_printer(CertificatePrinter printer);
 const CertificatePrinter& certificate_printer();
 

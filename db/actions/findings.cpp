@@ -6,6 +6,7 @@
 #include "db/actions/asked.h"
 #include "db/actions/bench_fields.h"
 #include "db/actions/blade_action_list.h"
+#include "db/row.h"
 #include "db/store/finding_store.h"
 #include "domain/blade/finding_kind.h"
 #include "domain/measure/utf8.h"
@@ -43,11 +44,13 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   finding.side = form.maybe_text("side");
   finding.size = form.maybe_length("size");
   finding.affects = form.maybe_yes("affects").value_or(!is_result(finding.kind));
+  const bool reaches_edge = form.yes("reaches_edge");
   if (form.refused()) return form.problems();
   if (finding.at < blade->started_at)
     return Problem{"at", "That is before the blade was begun.", "Check the time and its date."};
   finding.number = work.next_number("finding");
-  insert_finding(work.shop(), finding);
+  const FindingId id = insert_finding(work.shop(), finding);
+  if (reaches_edge) Row("finding").set("reaches_edge", true).update(work.shop(), id.row());
   if (waits_for_decision(finding))
     work.warn(fmt::format(
         "Finding {} stops handle, certificate and delivery until settle_finding decides it.",
@@ -104,7 +107,9 @@ const Action log_finding{
      {"side", "Side", FieldKind::text, false, "left"},
      {"size", "Size", FieldKind::length, false, "3 mm"},
      {"affects", "Affects worth or use", FieldKind::yes_no, false,
-      "yes for a fault unless you say no"}},
+      "yes for a fault unless you say no"},
+     {"reaches_edge", "Reaches the edge", FieldKind::yes_no, false,
+      "a soft area or crack that does is told as such"}},
     log};
 
 const Action settle_finding{

@@ -55,7 +55,7 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
   if (!earlier.empty() && !why)
     return Problem{"reason", "Blade " + std::to_string(kept->number) + " has certificate " + std::to_string(earlier.front().number) + " already.",
                    "Say why a new issue is needed; the old one stays on record."};
-  if (!certificate_printer()) return Problem{"blade", "This program was started without a printer of pages.", "Issue it from the window or the terminal."};
+  if (!certificate_printer().print) return Problem{"blade", "This program was started without a printer of pages.", "Issue it from the window or the terminal."};
   const Head head = head_of(work, kept->id);
   certificate::IssueFacts facts = issue_facts(work.shop());
   facts.number = std::to_string(head.number);
@@ -63,9 +63,10 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
   facts.issued = work.now();
   facts.replaces = head.old_issue;
   facts.why = why.value_or("");
+  facts.fonts = certificate_printer().fonts();
   const auto sheet = certificate::certificate_sheet(*dossier, draft, facts);
   const std::string record = certificate::record_text(sheet);
-  const auto printed = certificate_printer()({sheet, shown_photo(work.shop(), *dossier), seal});
+  const auto printed = certificate_printer().print({sheet, shown_photo(work.shop(), *dossier), seal});
   if (!printed) return printed.problems();
   Row row("certificate");
   row.set("number", head.number).set("blade_id", kept->id).set("issue", head.issue).set("issued_at", work.now())

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: MIT
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <filesystem>
-#include <fstream>
 
 #include "db/actions/certificate_action_list.h"
 #include "db/actions/certificate_seal.h"
+#include "db/actions/outside_deed.h"
 #include "db/row.h"
 #include "db/store/signing_key_store.h"
 
@@ -38,14 +42,20 @@ void check_place(Form& form, const std::optional<std::string>& place) {
     form.add({"file", "There is a file " + *place + " already.", "Choose a new name; nothing is written over."});
 }
 
-// Written last, so that a refusal leaves no file; only the maker may read it.
+// The whole key is on the disk before the shop file says that it is there, and is taken away again
+// when the shop file does not keep it. From its first byte on nobody but the maker may read it, and a
+// file that is there already is never written over.
 Outcome<Done> write_key(const std::string& place, const std::string& key_file) {
-  std::ofstream out(place, std::ios::binary);
-  out << key_file;
-  out.close();
-  if (!out) return Problem{"file", "The file " + place + " cannot be written.", "Check that its folder exists and may be written."};
-  std::error_code ignored;
-  std::filesystem::permissions(place, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write, ignored);
+  const Problem refused{"file", "The file " + place + " cannot be written.", "Check that its folder exists and may be written."};
+  const int file = ::open(place.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
+  if (file < 0) return refused;
+  const auto written = ::write(file, key_file.data(), key_file.size());
+  const bool whole = written == static_cast<ssize_t>(key_file.size()) && ::fsync(file) == 0;
+  if (::close(file) != 0 || !whole) {
+    ::unlink(place.c_str());
+    return refused;
+  }
+  undo_unless_kept([place] { ::unlink(place.c_str()); });
   return Done{};
 }
 
@@ -54,9 +64,9 @@ Outcome<ActionResult> keep(Work& work, const MadeKey& made, const std::optional<
   row.set("fingerprint", made.fingerprint).set("owner", made.owner).set("made_at", work.now())
       .set("valid_from", made.from).set("valid_to", made.to).set("kept_at", place);
   if (!place) row.set("key_file", made.key_file);
-  row.insert(work.shop());
   if (place)
     if (auto done = write_key(*place, made.key_file); !done) return done.problems();
+  row.insert(work.shop());
   work.warn("Fingerprint " + made.fingerprint + ". Publish it (site, card): a buyer compares it with the one on a certificate.");
   work.warn("Nobody can find a lost passphrase. If key or passphrase is lost, retire the key and make a new one; certificates sealed "
             "before stay good, since each carries what checks it.");

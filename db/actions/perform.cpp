@@ -10,6 +10,7 @@
 
 #include "db/actions/action.h"
 #include "db/actions/form.h"
+#include "db/actions/outside_deed.h"
 #include "db/actions/registry.h"
 #include "db/actions/work.h"
 #include "db/failure.h"
@@ -60,6 +61,20 @@ Outcome<ActionResult> run_inside(ShopFile& shop, const Action& action, const Giv
   return result;
 }
 
+// What actions did outside the file since the transaction began, last first to be taken back.
+std::vector<std::function<void()>>& outside_deeds() {
+  static thread_local std::vector<std::function<void()>> held;
+  return held;
+}
+
+void take_back_from(std::size_t first) {
+  auto& deeds = outside_deeds();
+  while (deeds.size() > first) {
+    deeds.back()();
+    deeds.pop_back();
+  }
+}
+
 // A transaction of its own, or a step inside a batch that is already open.
 class Frame {
  public:
@@ -69,13 +84,24 @@ class Frame {
     else
       held_.emplace<SQLite::Savepoint>(database, "action");
   }
+  ~Frame() {
+    if (!kept_) take_back_from(deeds_before_);
+  }
+  Frame(const Frame&) = delete;
+  Frame& operator=(const Frame&) = delete;
   void keep() {
-    if (auto* whole = std::get_if<SQLite::Transaction>(&held_)) whole->commit();
+    if (auto* whole = std::get_if<SQLite::Transaction>(&held_)) {
+      whole->commit();
+      outside_deeds().clear();
+    }
     if (auto* step = std::get_if<SQLite::Savepoint>(&held_)) step->release();
+    kept_ = true;
   }
 
  private:
   std::variant<std::monostate, SQLite::Transaction, SQLite::Savepoint> held_;
+  std::size_t deeds_before_ = outside_deeds().size();
+  bool kept_ = false;
 };
 
 [[noreturn]] void fail(const ShopFile& shop, const SQLite::Exception& error) {
@@ -95,6 +121,8 @@ class Frame {
 }
 
 }  // namespace
+
+void undo_unless_kept(std::function<void()> undo) { outside_deeds().push_back(std::move(undo)); }
 
 Outcome<ActionResult> perform(ShopFile& shop, const Action& action, const Given& given, Instant now) {
   if (shop.read_only()) return Problem{"file", shop.notice(), "Nothing was changed."};
@@ -119,11 +147,14 @@ Outcome<ActionResult> perform(ShopFile& shop, std::string_view name, const Given
 Batch::Batch(ShopFile& shop) : shop_(shop) { shop_.database().exec("BEGIN IMMEDIATE"); }
 
 Batch::~Batch() {
-  if (open_) shop_.database().tryExec("ROLLBACK");
+  if (!open_) return;
+  shop_.database().tryExec("ROLLBACK");
+  take_back_from(0);
 }
 
 void Batch::keep() {
   shop_.database().exec("COMMIT");
+  outside_deeds().clear();
   open_ = false;
 }
 

@@ -13,6 +13,7 @@ extern const Action add_temper_table;
 extern const Action add_window;
 extern const Action change_setting;
 extern const Action remove_bench_hours;
+extern const Action use_label_sheet;
 extern const Action usual_refund;
 
 }  // namespace tangmark::db

@@ -2,6 +2,7 @@
 #include "db/store/dossier_log.h"
 
 #include <algorithm>
+#include <map>
 
 #include "db/row.h"
 #include "db/store/record_store.h"
@@ -142,6 +143,8 @@ cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zo
   entry.logged = q.text("how_timed") == "live" ? cert::Logged::at_the_time : cert::Logged::later;
   entry.hand = hand_of(q.maybe_text("who"));
   entry.superseded = q.yes("superseded");
+  if (const auto at = q.maybe_instant("superseded_at")) entry.superseded_on = zone.date_of(*at);
+  entry.superseded_why = q.text("superseded_why");
   entry.note = q.text("note");
   if (is_heat(entry.operation)) {
     cert::Heat heat;
@@ -216,11 +219,20 @@ cert::HardnessReading read_reading(const Query& q, const std::optional<Instant>&
 
 std::vector<cert::BenchEntry> dossier_log(const ShopFile& shop, blade::BladeId blade) {
   const Zone zone = load_settings(shop).zone;
-  Query q(shop, "SELECT *, id IN(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) AS superseded "
-                "FROM log_entry WHERE blade_id = ? AND operation <> 'struck out' ORDER BY started_at, id");
+  Query q(shop, "SELECT e.*, s.id IS NOT NULL AS superseded, s.entered_at AS superseded_at, s.why AS superseded_why "
+                "FROM log_entry e LEFT JOIN log_entry s ON s.supersedes_id = e.id "
+                "WHERE e.blade_id = ? AND e.operation <> 'struck out' ORDER BY e.started_at, e.id");
   q.bind(blade);
   std::vector<cert::BenchEntry> log;
-  while (q.next()) log.push_back(read_entry(shop, q, zone, static_cast<int>(log.size()) + 1));
+  std::map<std::int64_t, int> number_of;
+  std::vector<std::optional<std::int64_t>> took_place_of;
+  while (q.next()) {
+    log.push_back(read_entry(shop, q, zone, static_cast<int>(log.size()) + 1));
+    number_of[q.integer("id")] = log.back().number;
+    took_place_of.push_back(q.maybe_integer("supersedes_id"));
+  }
+  for (std::size_t i = 0; i < log.size(); ++i)
+    if (took_place_of[i] && number_of.contains(*took_place_of[i])) log[i].corrects = number_of.at(*took_place_of[i]);
   return log;
 }
 
@@ -253,6 +265,7 @@ std::vector<cert::Finding> dossier_findings(const ShopFile& shop, blade::BladeId
     finding.size = q.maybe_length("size_nm");
     finding.seen = q.instant("at");
     finding.affects_blade = q.yes("affects");
+    finding.reaches_edge = q.yes("reaches_edge");
     finding.decision = decision_of(q);
     finding.how = q.text("decided_words");
     if (q.text("decision") == "buyer accepts" && !q.is_null("decided_at"))

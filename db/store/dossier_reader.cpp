@@ -6,6 +6,8 @@
 
 #include "db/digest.h"
 #include "db/row.h"
+#include "db/store/certificate_words_store.h"
+#include "db/store/correction_reader.h"
 #include "db/store/dossier_log.h"
 #include "db/store/settings_store.h"
 #include "db/store/trail_reader.h"
@@ -59,6 +61,8 @@ class Gatherer {
     add_outside(id);
     add_order();
     add_photos(id);
+    add_own_words(id);
+    made_.corrections = corrections_of(shop_, id, made_);
     return std::move(made_);
   }
 
@@ -148,6 +152,25 @@ class Gatherer {
     q.bind(id);
     while (q.next())
       made_.photos.push_back({static_cast<int>(q.integer("id")), q.text("caption"), sha256_hex(q.text("bytes"))});
+  }
+
+  void add_own_words(blade::BladeId id) {
+    const CertificateWords words = certificate_words(shop_, id);
+    made_.chosen_name = words.name;
+    made_.buyer = words.made_for;
+    for (const std::string& line : lines_of(words.notes)) made_.free_texts.push_back({"notes", line});
+    for (const std::string& line : lines_of(words.care)) made_.free_texts.push_back({"care", line});
+    made_.finish = lines_of(words.finish);
+    made_.order.differences = lines_of(words.differs);
+    if (!made_.handle.empty()) made_.handle.front().health_notes = lines_of(words.health);
+    made_.size.knife_mass = words.knife;
+    made_.size.behind_edge = words.behind_edge;
+    std::string_view rest = words.claims ? std::string_view(*words.claims) : std::string_view();
+    while (!rest.empty()) {
+      const std::size_t end = std::min(rest.find(','), rest.size());
+      if (const auto claim = cert::claim_of(rest.substr(0, end))) made_.requested.push_back(*claim);
+      rest.remove_prefix(std::min(end + 1, rest.size()));
+    }
   }
 
   static void watch_species(cert::HandleMaterial& handle) {

@@ -74,8 +74,10 @@ std::string clock(std::int64_t ms, const Zone& zone) {
 }
 
 std::string shown(Temperature t, TemperatureUnit unit) {
-  return to_text(unit == TemperatureUnit::celsius ? Temperature::celsius(t.whole_celsius()) : t,
-                 unit);
+  const Temperature whole = unit == TemperatureUnit::celsius
+                                ? Temperature::celsius(t.whole_celsius())
+                                : Temperature::fahrenheit(std::llround(t.in_fahrenheit()));
+  return to_text(whole, unit);
 }
 
 using Sentences = std::vector<std::string>;

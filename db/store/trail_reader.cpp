@@ -9,6 +9,7 @@
 #include "db/store/grade_store.h"
 #include "domain/certificate/dossier_words.h"
 #include "domain/steel/composition.h"
+#include "domain/stock/lot.h"
 
 namespace tangmark::db {
 namespace {
@@ -94,9 +95,10 @@ cert::Lot read_lot(const ShopFile& shop, const Query& q) {
   lot.melt_number = q.maybe_text("melt_number");
   lot.mark = bar_mark(q);
   lot.analysis = analysis_of(q.maybe_text("analysis"));
-  const std::string identified = q.text("identified_by");
-  if (identified.find("x-ray") != std::string::npos) lot.analysis_source = cert::AnalysisSource::handheld_xray;
-  else if (!numbered && lot.analysis) lot.analysis_source = cert::AnalysisSource::laboratory;
+  // Figures that nobody says a laboratory measured are those of the paper, whatever paper there is.
+  const auto identified = q.maybe_word<stock::IdentifiedBy>("identified_by");
+  if (identified == stock::IdentifiedBy::x_ray) lot.analysis_source = cert::AnalysisSource::handheld_xray;
+  if (identified == stock::IdentifiedBy::laboratory) lot.analysis_source = cert::AnalysisSource::laboratory;
   lot.facts = facts_of(shop, lot.grade);
   const std::string bought_as = q.text("bought_as");
   if (bought_as == "pattern-welded") lot.sold_as = cert::SoldAs::pattern_welded;
@@ -104,8 +106,17 @@ cert::Lot read_lot(const ShopFile& shop, const Query& q) {
   if (const auto layers = q.maybe_integer("stated_layers")) lot.stated_layers = static_cast<int>(*layers);
   lot.stated_maker = q.maybe_text("stated_maker");
   if (!lot.grade) lot.recycled_from = q.maybe_text("name");
-  if (!identified.empty()) lot.own_tests.push_back(identified);
+  if (identified == stock::IdentifiedBy::x_ray || identified == stock::IdentifiedBy::spark ||
+      identified == stock::IdentifiedBy::coupon)
+    lot.own_tests.emplace_back(word_of(*identified));
   return lot;
+}
+
+// "From the charge, not measured" says the contrary.
+bool says_measured(const std::string& how) {
+  for (const char* denied : {"not measured", "unmeasured", "estimat", "from the charge"})
+    if (how.find(denied) != std::string::npos) return false;
+  return how.find("measured") != std::string::npos;
 }
 
 class TrailReader {
@@ -229,8 +240,10 @@ class TrailReader {
     melt.time = q.duration("at_peak_s");
     melt.ingot_mass = q.mass("ingot_ug");
     const auto carbon = q.maybe_share("carbon_ppm");
-    if (carbon && q.text("carbon_how").find("measured") != std::string::npos) melt.analysis = cert::Analysis{{"C", *carbon}};
-    else melt.carbon_from_charge = carbon;
+    if (carbon && says_measured(q.text("carbon_how"))) {
+      melt.analysis = cert::Analysis{{"C", *carbon}};
+      melt.measured_how = q.text("carbon_how");
+    } else melt.carbon_from_charge = carbon;
     melt.photos = photo_numbers(shop_, "billet", id);
     trail_.melts.push_back(std::move(melt));
     static_cast<void>(parts_of(id));

@@ -124,6 +124,9 @@ struct BenchEntry {
   Logged logged = Logged::at_the_time;
   Hand hand;
   bool superseded = false;
+  std::optional<CalendarDate> superseded_on;  ///< when, and in the maker's words why
+  std::string superseded_why;
+  std::optional<int> corrects;  ///< number of the line that this one took the place of
   std::optional<Heat> heat;
   std::optional<Quench> quench;
   std::optional<TemperFacts> temper;

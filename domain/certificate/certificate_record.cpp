@@ -1,12 +1,25 @@
 // SPDX-License-Identifier: MIT
 #include "domain/certificate/certificate_record.h"
 
+#include <array>
+#include <utility>
+
 #include "domain/certificate/record_json.h"
 
 namespace tangmark::certificate {
 namespace {
 
-constexpr std::string_view format = "tangmark build certificate 2";
+// The format's number is that of the page as well: what changes the words or the drawing of a page
+// takes the next one.
+constexpr std::string_view format_name = "tangmark build certificate ";
+constexpr int format_number = 3;
+
+std::string format() {
+  return std::string(format_name) + std::to_string(format_number);
+}
+
+constexpr std::array<std::pair<Figures, std::string_view>, 2> figures_words = {
+    {{Figures::each, "each"}, {Figures::lowest_to_highest, "lowest to highest"}}};
 
 // Each list of members below is the one order in which a part is written and read. `Part` is the
 // part itself for reading, and const for writing.
@@ -25,8 +38,8 @@ void members(Archive& a, Part& p, const AnalysisBlock*) {
 }
 template <class Archive, class Part>
 void members(Archive& a, Part& p, const HeatRow*) {
-  a("step", p.step), a("temperatures_k1800", p.temperatures), a("time", p.time);
-  a("evidence", p.evidence);
+  a("step", p.step), a("temperatures_k1800", p.temperatures), a("figures", p.figures);
+  a("time", p.time), a("evidence", p.evidence);
 }
 template <class Archive, class Part>
 void members(Archive& a, Part& p, const RecordedCurve*) {
@@ -55,6 +68,7 @@ template <class Archive, class Part>
 void members(Archive& a, Part& p, const CertificateSheet*) {
   a("number", p.number), a("issue", p.issue), a("issued", p.issued), a("zone", p.zone);
   a("replaces", p.replaces), a("paper", p.paper), a("temperature", p.temperature);
+  a("fonts", p.fonts);
   a("shop", p.shop), a("maker", p.maker), a("contact", p.contact), a("buyer", p.buyer);
   a("blade", p.blade), a("title", p.title), a("item", p.item), a("name", p.name);
   a("knife", p.knife), a("edge_length_nm", p.edge_length), a("height_nm", p.height);
@@ -82,6 +96,9 @@ class Writer {
   static RecordJson json(Length length) { return length.nanometres(); }
   static RecordJson json(Temperature temperature) { return temperature.counts(); }
   static RecordJson json(Instant at) { return to_stored(at); }
+  static RecordJson json(Figures figures) {
+    return std::string(figures_words[static_cast<std::size_t>(figures)].second);
+  }
   template <class T>
   static RecordJson json(const std::optional<T>& value) {
     return value ? json(*value) : RecordJson();
@@ -140,6 +157,14 @@ class MemberReader {
     if (json.number()) temperature = Temperature::counts(*json.number());
     return json.number() != nullptr;
   }
+  static bool take(const RecordJson& json, Figures& figures) {
+    for (const auto& [known, word] : figures_words) {
+      if (!json.text() || *json.text() != word) continue;
+      figures = known;
+      return true;
+    }
+    return false;
+  }
   static bool take(const RecordJson& json, Instant& at) {
     if (!json.text()) return false;
     const auto read = from_stored_instant(*json.text(), "record");
@@ -170,11 +195,22 @@ class MemberReader {
   std::string fault_;
 };
 
+Problem other_format(const std::string& found) {
+  const std::string number =
+      found.starts_with(format_name) ? found.substr(format_name.size()) : std::string();
+  if (number.size() == 1 && number[0] >= '1' && number[0] < '0' + format_number)
+    return {"format",
+            "The record is of format " + number + ", of an earlier version of the program, whose page "
+            "this version does not set, so that its words cannot be compared with its record.",
+            "Ask the maker for a new issue."};
+  return {"format", "This is no record of a build certificate that this program knows.", ""};
+}
+
 }  // namespace
 
 std::string record_text(const CertificateSheet& sheet) {
   Writer writer;
-  writer("format", std::string(format));
+  writer("format", format());
   members(writer, sheet, static_cast<const CertificateSheet*>(nullptr));
   return to_text(RecordJson(writer.take()));
 }
@@ -187,9 +223,7 @@ Outcome<CertificateSheet> read_record(std::string_view text) {
   MemberReader reader(*json);
   reader("format", found_format);
   members(reader, sheet, static_cast<const CertificateSheet*>(nullptr));
-  if (found_format != format)
-    return Problem{"format", "This is no record of a build certificate that this program knows.",
-                   ""};
+  if (found_format != format()) return other_format(found_format);
   if (!reader.complete())
     return Problem{reader.fault().empty() ? "record" : reader.fault(),
                    "The record does not have the members of its format.", ""};

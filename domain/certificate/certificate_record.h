@@ -14,7 +14,9 @@ namespace tangmark::certificate {
 std::string record_text(const CertificateSheet& sheet);
 
 /// Reads a record back. Refuses text that is no record of this format, naming the member at fault,
-/// and text that is not byte for byte what record_text() writes.
+/// and text that is not byte for byte what record_text() writes. A record of an earlier format is
+/// refused in a sentence of its own: the page is a function of the record, and this program sets
+/// the page of the present format alone.
 Outcome<CertificateSheet> read_record(std::string_view text);
 
 }  // namespace tangmark::certificate

@@ -18,8 +18,7 @@ StatementRow row_of(const Statement& statement) {
                    std::string(claim_head(statement.claim)),
                    statement.text,
                    std::string(1, letter(statement.level)),
-                   {}};
-  for (const Evidence& link : statement.evidence) row.evidence.push_back(evidence_text(link));
+                   evidence_lines(statement.evidence)};
   return row;
 }
 
@@ -82,6 +81,7 @@ CertificateSheet certificate_sheet(const Dossier& dossier, const CertificateDraf
   if (issue.replaces) sheet.replaces = *issue.replaces + ": " + issue.why;
   sheet.paper = issue.paper;
   sheet.temperature = dossier.manner.temperature == TemperatureUnit::fahrenheit ? "F" : "C";
+  sheet.fonts = issue.fonts;
   sheet.contact = issue.contact;
   sheet.shop = dossier.shop;
   sheet.maker = dossier.maker;

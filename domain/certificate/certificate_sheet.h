@@ -18,6 +18,7 @@ struct IssueFacts {
   std::string why;
   std::string paper = "a4";  ///< "a4" or "letter"
   std::string contact;       ///< how to reach the shop, one line
+  std::string fonts;         ///< what the page is set with; see CertificateSheet
 };
 
 /// One box of the steel's family tree; `from` holds places of earlier boxes.
@@ -44,9 +45,13 @@ struct AnalysisBlock {
   friend bool operator==(const AnalysisBlock&, const AnalysisBlock&) = default;
 };
 
+/// What the temperatures of a row are: one for each heat, or the ends of what was read in one.
+enum class Figures { each, lowest_to_highest };
+
 struct HeatRow {
   std::string step;
   std::vector<Temperature> temperatures;
+  Figures figures = Figures::each;
   std::string time;
   std::string evidence;  ///< "A, recorded"
   friend bool operator==(const HeatRow&, const HeatRow&) = default;
@@ -98,6 +103,7 @@ struct CertificateSheet {
   std::string replaces;  ///< "Issue 1: length was mistyped."; empty for a first issue
   std::string paper;        ///< "a4" or "letter"
   std::string temperature;  ///< "C" or "F": how the page writes degrees
+  std::string fonts;  ///< digest of the fonts' measures: with the same ones the page comes out alike
   std::string shop;
   std::string maker;
   std::string contact;

@@ -9,6 +9,20 @@ namespace tangmark::certificate {
 
 /// What a build certificate can state about a blade. The identifiers (`claim_id`) are part of the
 /// machine-readable record and never change.
+///
+/// What the words mean here, and who defines them so:
+/// - pattern-welded: several pieces of iron or steel joined by forge-welding into a pattern;
+///   crucible steel: steel made by melting in a crucible. The two are told apart, as are inlaid and
+///   selectively etched patterns, which go by the same loose name. **Source**: A. Feuerbach,
+///   "Crucible steel: production and identification", in R. D. Smith (ed.), The conservation and
+///   restoration of arms and armour, 2006, introduction.
+/// - wootz: crucible steel whose pattern is of carbide particles in bands. **Source**: J. D.
+///   Verhoeven, A. H. Pendray, W. E. Dauksch, JOM 50 (1998) no. 9, 58 (from memory).
+/// - carbide-banded: the same kind of bands raised by thermal cycling in a steel that nobody melted
+///   in a crucible for it; for the elements that band see claims_pattern.h. **Source**: the same.
+/// - laminated (san mai): a core between two outer layers of other steel, the core being the edge.
+///   **Source**: common practice, no source.
+/// - inspection certificate, test report, declaration of compliance: EN 10204:2004, clauses 3 and 4.
 enum class Claim {
   grade,
   analysis,

@@ -136,6 +136,15 @@ Judgement welded_outside(const BladeCase& blade, const BilletUse& use) {
                 evidence);
 }
 
+// Where the core comes out is only known when somebody looked.
+std::string core_text(const BladeCase& blade) {
+  const Finding* seen = finding_of(blade, FindingKind::pattern_layers);
+  if (seen && (seen_after_etch(blade, *seen) || seen_after_polish(blade, *seen)))
+    return "The border of the core was seen after etch or polish (finding " +
+           std::to_string(seen->number) + ").";
+  return "The core is laid to be the edge; where it comes out was not looked at.";
+}
+
 }  // namespace
 
 bool welds_closed(const BladeCase& blade, const Billet& billet) {
@@ -206,7 +215,7 @@ Judgement judge_laminated(const BladeCase& blade) {
                       " between outer layers of " +
                       names_of(steels_of(blade, billet, Role::cladding)) + ", welded " +
                       (smiths.empty() ? "by this shop" : "by " + listed(smiths)) +
-                      ". The core is the edge.",
+                      ". " + core_text(blade),
                   evidence);
   }
   const Source* bought = bought_as(blade, SoldAs::laminated);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "domain/certificate/claims_construction.h"
 #include "domain/certificate/dossier_words.h"
 #include "domain/certificate/phrasing.h"
 
@@ -55,31 +56,85 @@ std::string range_text(const std::vector<const HardnessReading*>& readings) {
 }
 
 std::string places_text(const std::vector<const HardnessReading*>& readings) {
-  std::vector<std::string> places;
-  for (const HardnessReading* reading : readings)
-    places.push_back(tenths_text(reading->tenths) + " at " + reading->place);
-  return listed(places);
+  std::vector<std::pair<std::string, std::vector<std::string>>> places;
+  for (const HardnessReading* reading : readings) {
+    auto known = std::find_if(places.begin(), places.end(), [&](const auto& place) {
+      return place.first == reading->place;
+    });
+    if (known == places.end()) known = places.insert(places.end(), {reading->place, {}});
+    known->second.push_back(tenths_text(reading->tenths));
+  }
+  std::string text;
+  for (const auto& [place, figures] : places)
+    text += (text.empty() ? "" : "; ") + listed(figures) + (place.starts_with("near") ? " " : " at ") +
+            place;
+  return text;
 }
 
-std::string block_text(const std::vector<const HardnessReading*>& readings) {
+std::string testers_text(const std::vector<const HardnessReading*>& readings) {
+  std::vector<std::string> testers;
   for (const HardnessReading* reading : readings)
-    if (reading->block)
-      return " Block of " + tenths_text(reading->block->block_tenths) + " read " +
-             tenths_text(reading->block->read_tenths) + " on " + to_text(reading->block->day) + ".";
-  return " The tester was not checked on a block.";
+    if (std::find(testers.begin(), testers.end(), reading->tester) == testers.end())
+      testers.push_back(reading->tester);
+  return (testers.size() == 1 ? "tester: " : "testers: ") + listed(testers);
+}
+
+// Every check that was made, each once, and whether some reading went without one.
+std::string block_text(const std::vector<const HardnessReading*>& readings) {
+  std::vector<std::string> checks;
+  bool unchecked = false;
+  for (const HardnessReading* reading : readings) {
+    if (!reading->block) {
+      unchecked = true;
+      continue;
+    }
+    const BlockCheck& block = *reading->block;
+    const bool off = std::abs(block.read_tenths - block.block_tenths) > block_margin_tenths;
+    std::string check = "Block of " + tenths_text(block.block_tenths) + " read " +
+                        tenths_text(block.read_tenths) + " on " + to_text(block.day) +
+                        (off ? ", out by more than its margin." : ".");
+    if (std::find(checks.begin(), checks.end(), check) == checks.end()) checks.push_back(check);
+  }
+  if (checks.empty()) return " The tester was not checked on a block.";
+  std::string text;
+  for (const std::string& check : checks) text += " " + check;
+  return text + (unchecked ? " Not every reading had such a check." : "");
+}
+
+bool bought_laminated(const BladeCase& blade) {
+  const auto& sources = blade.trail.sources();
+  return std::any_of(sources.begin(), sources.end(), [](const Source& source) {
+    return source.lot && source.lot->sold_as == SoldAs::laminated;
+  });
+}
+
+bool core_named(const std::vector<const HardnessReading*>& readings) {
+  return std::all_of(readings.begin(), readings.end(), [](const HardnessReading* reading) {
+    return reading->place.find("core") != std::string::npos;
+  });
+}
+
+// A figure met in one steel of a blade of several must not be read as that of the edge.
+std::string of_its_place(const BladeCase& blade,
+                         const std::vector<const HardnessReading*>& readings) {
+  const bool laminated = bought_laminated(blade) || holds(judge_laminated(blade));
+  if (laminated && !core_named(readings))
+    return " Whether core or outer layer was met is not noted.";
+  if (laminated || !blade.trail.billets().empty())
+    return " Each figure is of its place, not of the whole.";
+  return {};
 }
 
 Statement measured(const BladeCase& blade, const std::vector<const HardnessReading*>& readings,
                    bool coupon) {
   const bool hrc = readings[0]->scale == HardnessScale::hrc;
   std::string text = range_text(readings);
-  text += coupon ? " on a coupon of the same steel, not on this blade"
+  text += coupon ? " on a coupon, not on this blade"
                  : " on this blade, after its last heat";
   text += " (" + places_text(readings) + ")";
   if (hrc) text += ", each read to \u00b11";
-  text += "; tester: " + readings[0]->tester + "." + block_text(readings);
-  if (!coupon && !blade.trail.billets().empty())
-    text += " Each figure is of its place, not of the whole.";
+  text += "; " + testers_text(readings) + "." + block_text(readings);
+  if (!coupon) text += of_its_place(blade, readings);
   EvidenceKind kind = EvidenceKind::hardness_coupon;
   if (!coupon) {
     const bool checked = readings.size() > 1 &&

@@ -67,9 +67,26 @@ bool shown_by_readings(const BladeCase& blade) {
   return edge > 0 && spine > 0 && edge - spine >= differential_hrc * 10;
 }
 
+bool seen_before_quench(const BladeCase& blade, const Finding& finding) {
+  const Hardening* now = blade.heats.current();
+  if (!now || !now->quench || !finding.seen) return false;
+  const auto& quenched = now->quench->from ? now->quench->from : now->quench->to;
+  return quenched && *finding.seen < *quenched;
+}
+
+// A line that was seen only after an etch may be the etched image itself.
+bool only_a_stencil(const BladeCase& blade, const Finding& finding) {
+  const auto& live = blade.heats.live();
+  const bool image = std::any_of(live.begin(), live.end(), [](const BenchEntry* entry) {
+    return entry->etch && entry->etch->purpose == EtchPurpose::image;
+  });
+  return image && !seen_after_polish(blade, finding);
+}
+
 bool hamon_shown(const BladeCase& blade) {
   const Finding* hamon = finding_of(blade, FindingKind::hamon_seen);
-  return hamon && (seen_after_etch(blade, *hamon) || seen_after_polish(blade, *hamon));
+  return hamon && (seen_after_etch(blade, *hamon) || seen_after_polish(blade, *hamon)) &&
+         !seen_before_quench(blade, *hamon) && !only_a_stencil(blade, *hamon);
 }
 
 void need_quench(const BladeCase& blade, Needs& needs) {
@@ -182,7 +199,12 @@ Judgement judge_hamon(const BladeCase& blade) {
   need_quench(blade, needs);
   const Finding* hamon = finding_of(blade, FindingKind::hamon_seen);
   needs.lacking(!hamon, "a hamon found on this blade");
-  needs.lacking(hamon && !hamon_shown(blade), "the hamon seen after etch or polish");
+  needs.lacking(hamon && !seen_after_etch(blade, *hamon) && !seen_after_polish(blade, *hamon),
+                "the hamon seen after etch or polish");
+  needs.lacking(hamon && seen_before_quench(blade, *hamon),
+                "the hamon seen after the hardening that the blade carries");
+  needs.lacking(hamon && only_a_stencil(blade, *hamon),
+                "the hamon seen after polish; an image was etched on this blade through a resist");
   if (needs.any()) return needs.missing(Claim::hamon);
   const Hardening& now = *blade.heats.current();
   std::vector<Evidence> evidence = quench_evidence(now);

@@ -13,6 +13,9 @@ const Source* melted(const BladeCase& blade, MeltKind kind) {
 }
 
 std::string charge_text(const Melt& melt, MassUnit unit) {
+  // A charge that was weighed as a whole names its parts in words of its own.
+  if (melt.charge.size() == 1)
+    return melt.charge[0].what + "; in all " + to_text(melt.charge[0].mass, unit);
   std::vector<std::string> parts;
   for (const ChargePart& part : melt.charge)
     parts.push_back(part.what + " " + to_text(part.mass, unit));
@@ -31,7 +34,8 @@ std::string by_whom(const Melt& melt) {
 
 std::string carbon_text(const Melt& melt) {
   if (melt.analysis && melt.analysis->contains("C"))
-    return " Carbon " + percent_figure(melt.analysis->at("C")) + " % by a laboratory.";
+    return " Carbon " + percent_figure(melt.analysis->at("C")) + " %, " +
+           (melt.measured_how.empty() ? "measured; by whom is not noted" : melt.measured_how) + ".";
   if (melt.carbon_from_charge)
     return " Carbon about " + percent_figure(*melt.carbon_from_charge) +
            " %, an estimate from the charge, not measured.";

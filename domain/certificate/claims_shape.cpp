@@ -69,8 +69,11 @@ Judgement judge_forged(const BladeCase& blade) {
   std::vector<Evidence> evidence = {evidence_of(forging)};
   add_outside(forging, evidence);
   const auto smiths = outside_names(forging);
+  const bool ground = blade.heats.logged(Operation::rough_grind) ||
+                      blade.heats.logged(Operation::finish_grind);
   return stated(Claim::forged,
-                smiths.empty() ? "Forged to shape here, then ground."
+                smiths.empty() ? std::string("Forged to shape here") +
+                                     (ground ? ", then ground." : "; no grinding is on record.")
                                : "Forged to shape by " + listed(smiths) + ", not by this shop.",
                 evidence);
 }
@@ -85,8 +88,13 @@ Judgement judge_stock_removal(const BladeCase& blade) {
   std::vector<Evidence> evidence = {evidence_of(grinding)};
   add_outside(grinding, evidence);
   const auto hands = outside_names(grinding);
+  const bool ground = blade.heats.logged(Operation::rough_grind) ||
+                      blade.heats.logged(Operation::finish_grind);
+  const std::string how = !ground                                     ? "Cut to shape"
+                          : blade.heats.logged(Operation::profile) ? "Cut and ground to shape"
+                                                                      : "Ground to shape";
   return stated(Claim::stock_removal,
-                "Cut and ground to shape" +
+                how +
                     (hands.empty() ? " here" : ", in part by " + listed(hands)) +
                     "; not forged to shape.",
                 evidence);

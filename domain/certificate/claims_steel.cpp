@@ -70,14 +70,23 @@ Evidence document_evidence(const Lot& lot) {
   return {document_kind(lot), what};
 }
 
+// Source: EN 10204:2004, 3 and 4. 3.1 is validated by the manufacturer's inspection representative,
+// who is independent of the production; 3.2 by the purchaser's or an official inspector as well.
+std::string validated(const Lot& lot) {
+  return lot.document == SupplyDocument::type_3_2
+             ? "validated by the manufacturer's inspector and one from outside"
+             : "validated by the manufacturer's own inspector";
+}
+
 std::string mill_sentence(const Lot& lot, const std::string& grade) {
-  const std::string paper = "(" + type_name(lot.document) + ")";
+  const std::string paper =
+      "inspection certificate (" + type_name(lot.document) + "), " + validated(lot);
   const auto number = melt_number(lot);
   if (document_kind(lot) == EvidenceKind::mill_document_no_results)
-    return grade + ", inspection document on file " + paper + ", " +
-           (number ? "its analysis not entered here" : "without a melt number") + ".";
+    return grade + ", " + paper + ", on file " +
+           (number ? "but its analysis not entered here" : "without a melt number") + ".";
   std::string text =
-      grade + ", analysis of melt " + *number + " on file " + paper + ", the number ";
+      grade + ", analysis of melt " + *number + " on file: " + paper + "; the number ";
   switch (lot.mark) {
     case BarMark::matched:
       text += "found on the bar";
@@ -102,11 +111,11 @@ std::string grade_sentence(const Lot& lot) {
   switch (lot.document) {
     case SupplyDocument::type_2_2:
       return "Supplied as " + grade +
-             " with a test report (EN 10204 2.2), whose results need not be "
-             "of this delivery.";
+             " with a test report (EN 10204 2.2); its results are of non-specific inspection and "
+             "need not be of this delivery.";
     case SupplyDocument::type_2_1:
       return "Supplied as " + grade +
-             " with a declaration of compliance (EN 10204 2.1), no results.";
+             " with a declaration of compliance with the order (EN 10204 2.1), no results.";
     case SupplyDocument::label:
       return "Supplied as " + grade + " by the label or invoice of " + supplier +
              ", no inspection document.";

@@ -95,6 +95,10 @@ std::vector<FreeText> printed_texts(const Dossier& dossier) {
     if (must_be_told(finding))
       texts.push_back(
           {"finding " + std::to_string(finding.number), finding.what + ". " + finding.how});
+  for (const Correction& one : log_corrections(dossier))
+    texts.push_back({"reason for correcting " + one.of, one.why});
+  for (const Correction& one : dossier.corrections)
+    texts.push_back({"reason for correcting " + one.of, one.why});
   for (const std::string& difference : dossier.order.differences)
     texts.push_back({"differences from the order", difference});
   for (const std::string& finish : dossier.finish) texts.push_back({"finish", finish});

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "domain/certificate/contradictions.h"
 
+#include <algorithm>
+
 #include "domain/certificate/claims_heat.h"
 #include "domain/certificate/claims_steel.h"
 #include "domain/certificate/limits_check.h"
 #include "domain/certificate/phrasing.h"
+#include "domain/measure/utf8.h"
 
 namespace tangmark::certificate {
 namespace {
@@ -46,6 +49,19 @@ void lots_against_papers(const BladeCase& blade, Refusals& found) {
   }
 }
 
+bool called_a_twist(const Billet& billet) {
+  const std::string name = folded(billet.pattern_name.value_or(""));
+  return name.find("twist") != std::string::npos || name.find("torsion") != std::string::npos;
+}
+
+// A billet inside the billet may be the twisted one.
+bool any_twisted(const BladeCase& blade) {
+  for (const BilletUse& use : blade.trail.billets())
+    for (const WeldStage& stage : use.billet->stages)
+      if (stage.work == StageWork::twist) return true;
+  return false;
+}
+
 void melts_and_billets(const BladeCase& blade, Refusals& found) {
   for (const Source& source : blade.trail.sources()) {
     if (!source.melt || !source.melt->ingot_mass || source.melt->charge.empty()) continue;
@@ -65,6 +81,10 @@ void melts_and_billets(const BladeCase& blade, Refusals& found) {
              "Correct the masses of its stages.", 2});
       if (stage.mass_after) before = stage.mass_after;
     }
+    if (called_a_twist(*use.billet) && !any_twisted(blade))
+      found.push_back({"The pattern of billet " + use.billet->tag.text +
+                           " is called a twist, but no twist of it is logged.",
+                       "Log the twist, or call the pattern otherwise.", 15});
   }
 }
 
@@ -123,6 +143,68 @@ void heat_after_handle(const BladeCase& blade, Refusals& found) {
                      13});
 }
 
+// Heats that soften a hardened blade: what was hardened before them is undone.
+bool undoes_hardening(Operation operation) {
+  switch (operation) {
+    case Operation::forge:
+    case Operation::forge_weld:
+    case Operation::twist:
+    case Operation::anneal:
+    case Operation::normalize:
+    case Operation::thermal_cycle:
+      return true;
+    default:
+      return false;
+  }
+}
+
+void heat_after_hardening(const BladeCase& blade, Refusals& found) {
+  const Hardening* now = blade.heats.current();
+  if (!now) return;
+  const auto& live = blade.heats.live();
+  bool after = false;
+  for (const BenchEntry* entry : live) {
+    if (after && undoes_hardening(entry->operation)) {
+      found.push_back({capital(line_name(*entry)) + " came after the last hardening and undid it.",
+                       "Log the hardening that followed, or correct the order.", 12});
+      return;
+    }
+    after = after || entry == now->last;
+  }
+}
+
+std::optional<Temperature> heat_of(const BenchEntry& entry) {
+  if (!entry.heat) return std::nullopt;
+  return entry.heat->read ? entry.heat->read : entry.heat->set;
+}
+
+void temper_against_hardening(const BladeCase& blade, Refusals& found) {
+  const Hardening* now = blade.heats.current();
+  const auto hardened = now && now->soak ? heat_of(*now->soak) : std::nullopt;
+  if (!hardened) return;
+  for (const BenchEntry* temper : now->temper_entries) {
+    const auto tempered = heat_of(*temper);
+    if (tempered && *tempered >= *hardened)
+      found.push_back({capital(line_name(*temper)) + " is as hot as the hardening before it.",
+                       "Correct the temperature of the one that is wrong.",
+                       {}});
+  }
+}
+
+// One blade cannot lie in two fires at a time. A heat that only touches another is none.
+void two_fires(const BladeCase& blade, Refusals& found) {
+  const BenchEntry* before = nullptr;
+  for (const BenchEntry* entry : blade.heats.live()) {
+    if (!heats_blade(entry->operation) || !entry->from || !entry->to) continue;
+    const bool same = before && before->operation == entry->operation;
+    if (before && !same && *entry->from < *before->to && *before->from < *entry->to)
+      found.push_back({capital(line_name(*before)) + " and " + line_name(*entry) +
+                           " have the blade in two fires at one time.",
+                       "Correct the times of the one that is wrong.", 23});
+    before = entry;
+  }
+}
+
 void claims_against_steel(const BladeCase& blade, Refusals& found) {
   if (finding_of(blade, FindingKind::hamon_seen) && air_hardening(blade))
     found.push_back({"A hamon is on record in a steel that hardens in air, where none can be.",
@@ -158,6 +240,9 @@ std::vector<Refusal> contradictions(const BladeCase& blade) {
   melts_and_billets(blade, found);
   log_against_itself(blade, found);
   heat_after_handle(blade, found);
+  heat_after_hardening(blade, found);
+  temper_against_hardening(blade, found);
+  two_fires(blade, found);
   claims_against_steel(blade, found);
   readings_against_heats(blade, found);
   return found;

@@ -204,13 +204,21 @@ void order(const BladeCase& blade, Told& told) {
     const bool soft = order.aim_low_tenths && reading->tenths < *order.aim_low_tenths;
     const bool hard = order.aim_high_tenths && reading->tenths > *order.aim_high_tenths;
     if (reading->scale == HardnessScale::hrc && (soft || hard))
-      outside.push_back(tenths_text(reading->tenths) + " HRC at " + reading->place);
+      outside.push_back(tenths_text(reading->tenths) + " HRC " +
+                        (reading->place.starts_with("near") ? "" : "at ") + reading->place);
   }
   if (!outside.empty())
     tell(told, DisclosureKind::other_than_ordered,
          "Hardness outside the aim of the order: " + listed(outside) + ".");
   for (const std::string& difference : order.differences)
     tell(told, DisclosureKind::other_than_ordered, "Other than ordered: " + difference + ".");
+}
+
+void corrections(const BladeCase& blade, Told& told) {
+  for (const Correction& one : log_corrections(blade.dossier))
+    tell(told, DisclosureKind::corrected, correction_text(one));
+  for (const Correction& one : blade.dossier.corrections)
+    tell(told, DisclosureKind::corrected, correction_text(one));
 }
 
 }  // namespace
@@ -258,6 +266,7 @@ std::vector<Disclosure> disclosures(const BladeCase& blade) {
   handle(blade, told);
   order(blade, told);
   steel_itself(blade, told);
+  corrections(blade, told);
   return told;
 }
 

@@ -26,6 +26,7 @@ enum class DisclosureKind {
   rusts,
   nickel,
   other_than_ordered,
+  corrected,
 };
 
 /// Something told openly. It follows from the record and cannot be left out; `how` of a finding is

@@ -7,6 +7,7 @@
 
 #include "domain/certificate/bench_entry.h"
 #include "domain/certificate/claim.h"
+#include "domain/certificate/correction.h"
 #include "domain/certificate/observation.h"
 #include "domain/certificate/steel_trail.h"
 
@@ -120,6 +121,7 @@ struct Dossier {
   BladeSize size;
   std::vector<Photo> photos;
   std::vector<std::string> finish;   ///< coatings, patina, oil
+  std::vector<Correction> corrections;  ///< outside the bench log; those in it are found there
   std::vector<FreeText> free_texts;  ///< notes, care; the title is read as well
   std::vector<Claim> requested;      ///< claims the maker asks for beyond what the record gives
   std::optional<std::string> chosen_name;  ///< one of the truthful names, see pattern_name.h

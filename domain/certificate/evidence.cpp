@@ -5,6 +5,8 @@
 #include <array>
 #include <cassert>
 
+#include "domain/certificate/phrasing.h"
+
 namespace tangmark::certificate {
 namespace {
 
@@ -18,14 +20,14 @@ using K = EvidenceKind;
 using L = Level;
 
 constexpr std::array rows = {
-    Row{K::mill_document_on_bar, L::a, "inspection document, its melt number found on the bar"},
+    Row{K::mill_document_on_bar, L::a, "inspection certificate, its melt number found on the bar"},
     Row{K::mill_document_not_on_bar, L::b,
-        "inspection document, its melt number not matched to a mark on the bar"},
+        "inspection certificate, its melt number not matched to a mark on the bar"},
     Row{K::mill_document_uncompared, L::b,
-        "inspection document, analysis not compared with limits of the grade"},
-    Row{K::mill_document_no_results, L::c, "inspection document without a usable analysis"},
-    Row{K::test_report, L::c, "test report, results not of this delivery"},
-    Row{K::compliance_declaration, L::c, "declaration of compliance, no results"},
+        "inspection certificate, analysis not compared with limits of the grade"},
+    Row{K::mill_document_no_results, L::c, "inspection certificate without a usable analysis"},
+    Row{K::test_report, L::c, "test report, its results not tied to this delivery"},
+    Row{K::compliance_declaration, L::c, "declaration of compliance with the order, no results"},
     Row{K::supplier_label, L::c, "supplier's label or invoice, no inspection document"},
     Row{K::suppliers_word, L::e, "supplier's word, no document"},
     Row{K::own_test, L::d, "own test at the bench"},
@@ -84,7 +86,7 @@ char letter(Level level) {
 std::string_view legend(Level level) {
   switch (level) {
     case Level::a:
-      return "A: measured, recorded or logged at the time on this blade; chain unbroken";
+      return "A: measured, recorded or logged at the time; chain unbroken";
     case Level::b:
       return "B: a document or record with one link unchecked";
     case Level::c:
@@ -116,9 +118,26 @@ std::string evidence_text(const Evidence& evidence) {
   return evidence.what.empty() ? words : evidence.what + ": " + words;
 }
 
+std::vector<std::string> evidence_lines(const std::vector<Evidence>& chain) {
+  std::vector<std::string> lines;
+  std::vector<EvidenceKind> said;
+  for (const Evidence& link : chain) {
+    if (std::find(said.begin(), said.end(), link.kind) != said.end()) continue;
+    said.push_back(link.kind);
+    std::vector<std::string> whats;
+    for (const Evidence& other : chain)
+      if (other.kind == link.kind && !other.what.empty() &&
+          std::find(whats.begin(), whats.end(), other.what) == whats.end())
+        whats.push_back(other.what);
+    lines.push_back(evidence_text({link.kind, listed(whats)}));
+  }
+  return lines;
+}
+
 std::string level_line(const std::vector<Evidence>& chain) {
   std::string line = std::string("Level ") + letter(weakest(chain)) + ": ";
-  for (std::size_t i = 0; i < chain.size(); ++i) line += (i ? "; " : "") + evidence_text(chain[i]);
+  const std::vector<std::string> lines = evidence_lines(chain);
+  for (std::size_t i = 0; i < lines.size(); ++i) line += (i ? "; " : "") + lines[i];
   return line + ".";
 }
 

@@ -94,6 +94,9 @@ struct Evidence {
 Level weakest(const std::vector<Evidence>& chain);
 /// "lot 17, melt number Q4471: inspection document, number found on the bar".
 std::string evidence_text(const Evidence& evidence);
+/// A chain in words, links of one kind said together, in the order in which the kinds first come:
+/// "lot 5 and lot 7: piece records unbroken from the lot to this blade".
+std::vector<std::string> evidence_lines(const std::vector<Evidence>& chain);
 /// "Level B: ..., ...": the line printed under a statement.
 std::string level_line(const std::vector<Evidence>& chain);
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "domain/certificate/heat_words.h"
 
+#include <cmath>
+
 #include "domain/certificate/phrasing.h"
 
 namespace tangmark::certificate {
@@ -18,17 +20,42 @@ bool checked_in_time(const RecordCoverage& record, const Zone& zone) {
   return checked <= fired && fired - checked <= date::days(kiln_check_days);
 }
 
+Temperature whole(Temperature read, TemperatureUnit unit, double (*towards)(double)) {
+  if (unit == TemperatureUnit::fahrenheit)
+    return Temperature::fahrenheit(static_cast<std::int64_t>(towards(read.in_fahrenheit())));
+  return Temperature::celsius(static_cast<std::int64_t>(towards(read.in_celsius())));
+}
+
+double down(double degrees) {
+  return std::floor(degrees + 1e-9);
+}
+double up(double degrees) {
+  return std::ceil(degrees - 1e-9);
+}
+
 std::string range_text(const RecordCoverage& record, const Manner& manner) {
   const TemperatureUnit unit = manner.temperature;
-  if (record.soak_low && record.soak_high && *record.soak_low != *record.soak_high)
-    return figure(*record.soak_low, unit) + " to " + to_text(*record.soak_high, unit);
-  if (record.soak_low || record.soak_high)
-    return to_text(record.soak_low ? *record.soak_low : *record.soak_high, unit);
-  if (record.peak) return "a peak of " + to_text(*record.peak, unit);
-  return "no figure";
+  const std::vector<Temperature> read = read_in_soak(record, unit);
+  if (read.empty()) return "no figure";
+  if (read.size() == 2) return figure(read[0], unit) + " to " + to_text(read[1], unit);
+  const bool soaked = record.soak_low || record.soak_high;
+  return (soaked ? "" : "a peak of ") + to_text(read[0], unit);
 }
 
 }  // namespace
+
+std::vector<Temperature> read_in_soak(const RecordCoverage& record, TemperatureUnit unit) {
+  const auto& low = record.soak_low ? record.soak_low : record.soak_high;
+  const auto& high = record.soak_high ? record.soak_high : record.soak_low;
+  if (!low) {
+    if (!record.peak) return {};
+    return {whole(*record.peak, unit, up)};
+  }
+  const Temperature from = whole(*low, unit, down);
+  const Temperature to = whole(*high, unit, up);
+  if (from == to) return {from};
+  return {from, to};
+}
 
 EvidenceKind heat_kind(const BenchEntry& entry, const Zone& zone) {
   if (!entry.heat) return EvidenceKind::heat_not_recorded;

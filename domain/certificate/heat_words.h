@@ -14,6 +14,10 @@ EvidenceKind heat_kind(const BenchEntry& entry, const Zone& zone);
 /// The heat in words that say how it is known: "thermocouple read 803 to 808 °C", "kiln set to
 /// 805 °C, not recorded", "heat judged by colour", "heat not recorded".
 std::string heat_text(const BenchEntry& entry, const Manner& manner);
+/// The lowest and the highest that an instrument read while the blade soaked, or its peak alone; none
+/// without figures. In whole degrees of the maker's unit, outwards: no thermocouple of the trade knows
+/// more (common practice, no source).
+std::vector<Temperature> read_in_soak(const RecordCoverage& record, TemperatureUnit unit);
 /// Evidence of one step: its heat, and whether the line was entered later.
 std::vector<Evidence> heat_evidence(const BenchEntry& entry, const Zone& zone);
 

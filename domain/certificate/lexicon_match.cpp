@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "domain/certificate/negation.h"
+#include "domain/certificate/number_words.h"
 #include "domain/measure/utf8.h"
 
 namespace tangmark::certificate {
@@ -86,10 +88,19 @@ Run figure_run(const std::vector<TextWord>& words, std::size_t i) {
   std::size_t k = i;
   for (; k < words.size(); ++k) {
     // "A hundred and thirty-two".
-    const bool joined = k > i && (now >= 100 || total > 0) && k + 1 < words.size() &&
-                        words[k].text == "and" && words[k + 1].value &&
-                        !written_in_digits(words[k + 1]);
+    const std::string& between = words[k].text;
+    const bool last = k + 1 >= words.size();
+    const bool joins = (between == "and" && (now >= 100 || total > 0)) ||
+                       ((between == "y" || between == "et") && now >= 20);
+    const bool joined = k > i && !last && joins && !written_in_digits(words[k + 1]) &&
+                        (words[k + 1].value || is_one(words[k + 1].text));
     if (joined) continue;
+    // "Sixty-one", "sesenta y uno": one counts behind a ten.
+    const bool one = k > i && now >= 20 && is_one(words[k].text);
+    if (one) {
+      now += 1;
+      continue;
+    }
     if (!words[k].value) break;
     if (k > i && (written_in_digits(words[k]) || ends_clause(words[k].gap))) break;
     const double value = *words[k].value;
@@ -207,18 +218,78 @@ bool keep(std::string_view typed, const std::vector<TextWord>& words, const Foun
   return true;
 }
 
+// Letters that a word may be written with besides its own: "w00tz", "d@mascus".
+char letter_for(char sign) {
+  constexpr std::string_view signs = "013457@$!|";
+  constexpr std::string_view letters = "oieastasil";
+  const std::size_t at = signs.find(sign);
+  return at == std::string_view::npos ? sign : letters[at];
+}
+
+bool one_letter(const TextWord& word) {
+  return word.text.size() == 1 && !written_in_digits(word);
+}
+
+// Whether a word goes on over this gap: broken at a hyphen, spelled with other signs, or spaced out.
+bool goes_on(const TextWord& before, const TextWord& word) {
+  const std::string& gap = word.gap;
+  if (gap.empty() || gap == "@" || gap == "$" || gap == "!" || gap == "|") return true;
+  if (gap == "-" || gap == "-\n" || gap == "-\r\n" || gap == "- \n" || gap == "_") return true;
+  return gap.size() == 1 && one_letter(before) && one_letter(word);
+}
+
+// The words from first to last read as one.
+TextWord joined_word(const std::vector<TextWord>& words, std::size_t first, std::size_t last) {
+  TextWord one = words[first];
+  std::string text;
+  for (std::size_t k = first; k < last; ++k) {
+    if (k > first && words[k].gap.size() == 1 && letter_for(words[k].gap[0]) != words[k].gap[0])
+      text += letter_for(words[k].gap[0]);
+    for (const char c : words[k].text) text += letter_for(c);
+  }
+  one.text = text;
+  one.end = words[last - 1].end;
+  one.value.reset();
+  return one;
+}
+
+// A word in pieces is looked up whole, in the forms of one word.
+void find_in_pieces(std::string_view typed, const std::vector<TextWord>& words, std::size_t first,
+                    const std::vector<LexiconEntry>& entries, std::vector<Found>& all) {
+  constexpr std::size_t most_pieces = 14;
+  if (is_negator(words[first].text)) return;
+  for (std::size_t last = first + 1; last < words.size() && last - first < most_pieces; ++last) {
+    if (!goes_on(words[last - 1], words[last])) return;
+    const TextWord whole = joined_word(words, first, last + 1);
+    for (const LexiconEntry& entry : entries)
+      for (const Form& form : entry.forms) {
+        const bool plain = form.size() == 1 && (form[0].match == FormMatch::exact ||
+                                                form[0].match == FormMatch::begins ||
+                                                form[0].match == FormMatch::nearly);
+        if (!plain || entry.proof == Proof::allow || !same(form[0], whole, typed)) continue;
+        Found found;
+        found.entry = &entry;
+        found.first = first;
+        found.last = last + 1;
+        all.push_back(found);
+      }
+  }
+}
+
 }  // namespace
 
 std::vector<Found> find_words(std::string_view typed, const std::vector<TextWord>& words,
                               const std::vector<LexiconEntry>& entries) {
   std::vector<Found> all;
-  for (std::size_t first = 0; first < words.size(); ++first)
+  for (std::size_t first = 0; first < words.size(); ++first) {
+    find_in_pieces(typed, words, first, entries, all);
     for (const LexiconEntry& entry : entries)
       for (const Form& form : entry.forms) {
         if (!same(form[0], words[first], typed)) continue;
         auto found = match_at(typed, words, first, entry, form);
         if (found && keep(typed, words, *found)) all.push_back(*found);
       }
+  }
   std::stable_sort(all.begin(), all.end(), [](const Found& a, const Found& b) {
     return a.last - a.first > b.last - b.first;
   });

@@ -34,13 +34,21 @@ std::size_t word_length(std::string_view text) {
   return all - text.size();
 }
 
-// Small Cyrillic and Greek letters that are drawn like Latin ones.
-constexpr std::array<std::pair<char32_t, char>, 26> look_alikes = {{
+// Cyrillic and Greek letters that are drawn like Latin ones, and small capitals.
+constexpr auto look_alikes = std::to_array<std::pair<char32_t, char>>({
     {U'а', 'a'}, {U'в', 'b'}, {U'с', 'c'}, {U'е', 'e'}, {U'һ', 'h'}, {U'н', 'h'}, {U'і', 'i'},
     {U'ј', 'j'}, {U'к', 'k'}, {U'м', 'm'}, {U'о', 'o'}, {U'р', 'p'}, {U'ԛ', 'q'}, {U'ѕ', 's'},
     {U'т', 't'}, {U'у', 'y'}, {U'ԝ', 'w'}, {U'х', 'x'}, {U'α', 'a'}, {U'ο', 'o'}, {U'ρ', 'p'},
-    {U'ν', 'v'}, {U'ι', 'i'}, {U'κ', 'k'}, {U'τ', 't'}, {U'υ', 'u'},
-}};
+    {U'ν', 'v'}, {U'ι', 'i'}, {U'κ', 'k'}, {U'τ', 't'}, {U'υ', 'u'}, {U'А', 'a'}, {U'В', 'b'},
+    {U'С', 'c'}, {U'Е', 'e'}, {U'Н', 'h'}, {U'І', 'i'}, {U'К', 'k'}, {U'М', 'm'}, {U'О', 'o'},
+    {U'Р', 'p'}, {U'Ѕ', 's'}, {U'Т', 't'}, {U'У', 'y'}, {U'Х', 'x'}, {U'Α', 'a'}, {U'Β', 'b'},
+    {U'Ε', 'e'}, {U'Ζ', 'z'}, {U'Η', 'h'}, {U'Ι', 'i'}, {U'Κ', 'k'}, {U'Μ', 'm'}, {U'Ν', 'n'},
+    {U'Ο', 'o'}, {U'Ρ', 'p'}, {U'Τ', 't'}, {U'Υ', 'y'}, {U'Χ', 'x'}, {U'ԁ', 'd'}, {U'ɡ', 'g'},
+    {U'ɑ', 'a'}, {U'ı', 'i'}, {U'ᴀ', 'a'}, {U'ʙ', 'b'}, {U'ᴄ', 'c'}, {U'ᴅ', 'd'}, {U'ᴇ', 'e'},
+    {U'ꜰ', 'f'}, {U'ɢ', 'g'}, {U'ʜ', 'h'}, {U'ɪ', 'i'}, {U'ᴊ', 'j'}, {U'ᴋ', 'k'}, {U'ʟ', 'l'},
+    {U'ᴍ', 'm'}, {U'ɴ', 'n'}, {U'ᴏ', 'o'}, {U'ᴘ', 'p'}, {U'ʀ', 'r'}, {U'ꜱ', 's'}, {U'ᴛ', 't'},
+    {U'ᴜ', 'u'}, {U'ᴠ', 'v'}, {U'ᴡ', 'w'}, {U'ʏ', 'y'}, {U'ᴢ', 'z'},
+});
 
 char32_t plain(char32_t c) {
   if (c >= 0xFF21 && c <= 0xFF3A) return c - 0xFF21 + 'a';
@@ -50,15 +58,23 @@ char32_t plain(char32_t c) {
     return letter % 26 + 'a';
   }
   if (c >= 0x1D7CE && c <= 0x1D7FF) return (c - 0x1D7CE) % 10 + '0';  // mathematical figures
+  if (c >= 0x24B6 && c <= 0x24CF) return c - 0x24B6 + 'a';  // in circles
+  if (c >= 0x24D0 && c <= 0x24E9) return c - 0x24D0 + 'a';
+  if (c == 0x2010 || c == 0x2011) return '-';
   if (c == 0x2019 || c == 0x02BC || c == 0x2032) return '\'';
   if (c == 0x2212) return '-';
   if (c >= 'A' && c <= 'Z') return c - 'A' + 'a';
   return c;
 }
 
+// What takes no room of its own, and marks that are laid over letters.
 bool invisible(char32_t c) {
-  return c == 0xAD || (c >= 0x200B && c <= 0x200F) || (c >= 0x202A && c <= 0x202E) ||
-         (c >= 0x2060 && c <= 0x2064) || c == 0xFEFF;
+  return c == 0xAD || c == 0x61C || c == 0x115F || c == 0x1160 || c == 0x180E || c == 0x3164 ||
+         c == 0xFEFF || (c >= 0x300 && c <= 0x36F) || (c >= 0x1AB0 && c <= 0x1AFF) ||
+         (c >= 0x1DC0 && c <= 0x1DFF) || (c >= 0x200B && c <= 0x200F) ||
+         (c >= 0x202A && c <= 0x202E) || (c >= 0x2060 && c <= 0x206F) ||
+         (c >= 0x20D0 && c <= 0x20FF) || (c >= 0xFE00 && c <= 0xFE0F) ||
+         (c >= 0xE0000 && c <= 0xE01EF);
 }
 
 // The folded text with the offsets of its bytes in the original.

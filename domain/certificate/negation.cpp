@@ -44,7 +44,9 @@ constexpr auto small = std::to_array<Words>(
      "i",      "you",   "have",      "has",        "had",        "having", "contain", "contains",
      "show",   "shows", "use",       "used",       "using",      "claim",  "claimed", "call",
      "called", "sold",  "such",      "kind",       "sort",       "type",   "visible", "way",
-     "means",  "all",   "cas",       "modo",       "steel",      "blade",  "ever",    "s",
+     "means",  "all",   "cas",       "modo",       "hay",   "lleva",     "tiene",
+     "contiene", "contient", "enthalt", "enthaelt", "acciaio", "acero", "stahl", "klinge",
+     "lame",   "lama",  "hoja",      "messer",     "couteau", "coltello", "cuchillo", "knife",       "steel",      "blade",  "ever",    "s",
      "t",      "l",     "d",         "n",          "der",        "die",    "das",     "den",
      "dem",    "des",   "ein",       "eine",       "einem",      "einen",  "einer",   "aus",
      "im",     "mit",   "von",       "ist",        "sind",       "wurde",  "wird",    "wurden",
@@ -72,8 +74,12 @@ constexpr auto absent_words = std::to_array<Words>(
 
 class Reading {
  public:
-  Reading(const std::vector<TextWord>& words, const std::vector<Found>& finds)
-      : words_(words), finds_(finds), denied_(finds.size(), false) {}
+  Reading(std::string_view typed, const std::vector<TextWord>& words,
+          const std::vector<Found>& finds)
+      : words_(words), finds_(finds), denied_(finds.size(), false) {
+    const std::size_t end = words.empty() ? 0 : words.back().end;
+    asked_at_end_ = typed.substr(std::min(end, typed.size())).find('?') != std::string_view::npos;
+  }
 
   std::vector<bool> read() {
     for (std::size_t i = 0; i < finds_.size(); ++i) {
@@ -119,8 +125,18 @@ class Reading {
     return !double_negation;
   }
 
+  // "Is this not damascus?" leaves the reader to answer yes.
+  bool asked(const Found& find) const {
+    for (std::size_t k = find.last; k < words_.size(); ++k) {
+      if (words_[k].gap.find('?') != std::string::npos) return true;
+      if (ends_clause(words_[k].gap)) return false;
+    }
+    return asked_at_end_;
+  }
+
   bool denied_before(std::size_t index) const {
     const Found& find = finds_[index];
+    if (asked(find)) return false;
     bool across_and = false;
     bool across_or = false;
     std::size_t steps = 0;
@@ -172,12 +188,18 @@ class Reading {
   const std::vector<TextWord>& words_;
   const std::vector<Found>& finds_;
   std::vector<bool> denied_;
+  bool asked_at_end_ = false;
 };
 
 }  // namespace
 
-std::vector<bool> denied(const std::vector<TextWord>& words, const std::vector<Found>& finds) {
-  return Reading(words, finds).read();
+bool is_negator(std::string_view word) {
+  return among(negators, word);
+}
+
+std::vector<bool> denied(std::string_view typed, const std::vector<TextWord>& words,
+                         const std::vector<Found>& finds) {
+  return Reading(typed, words, finds).read();
 }
 
 }  // namespace tangmark::certificate

@@ -12,4 +12,7 @@ namespace tangmark::certificate {
 /// "six") are kept out unless they are plainly numbers.
 std::optional<double> number_word(std::string_view folded);
 
+/// "One" in any of the languages: a figure only behind a ten or a hundred.
+bool is_one(std::string_view folded);
+
 }  // namespace tangmark::certificate

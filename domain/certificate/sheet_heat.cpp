@@ -49,20 +49,14 @@ std::string evidence_words(const BenchEntry& entry, const Zone& zone) {
          (entry.logged == Logged::later ? ", entered later" : "");
 }
 
-std::vector<Temperature> temperatures_of(const BenchEntry& entry, const Zone& zone) {
+std::vector<Temperature> temperatures_of(const BenchEntry& entry, const Manner& manner) {
   if (!entry.heat) return {};
   const Heat& heat = *entry.heat;
-  switch (heat_kind(entry, zone)) {
+  switch (heat_kind(entry, manner.zone)) {
     case EvidenceKind::thermocouple_record:
     case EvidenceKind::thermocouple_record_unchecked:
-    case EvidenceKind::controller_record: {
-      std::vector<Temperature> read;
-      if (heat.record->soak_low) read.push_back(*heat.record->soak_low);
-      if (heat.record->soak_high && heat.record->soak_high != heat.record->soak_low)
-        read.push_back(*heat.record->soak_high);
-      if (read.empty() && heat.record->peak) read.push_back(*heat.record->peak);
-      return read;
-    }
+    case EvidenceKind::controller_record:
+      return read_in_soak(*heat.record, manner.temperature);
     case EvidenceKind::display_noted:
       return {*heat.read};
     case EvidenceKind::set_point_only:
@@ -72,9 +66,17 @@ std::vector<Temperature> temperatures_of(const BenchEntry& entry, const Zone& zo
   }
 }
 
-HeatRow heat_row(const BenchEntry& entry, const Zone& zone) {
-  HeatRow row{capital(operation_text(entry)), temperatures_of(entry, zone), "",
-              evidence_words(entry, zone)};
+bool read_by_instrument(EvidenceKind kind) {
+  return kind == EvidenceKind::thermocouple_record ||
+         kind == EvidenceKind::thermocouple_record_unchecked ||
+         kind == EvidenceKind::controller_record;
+}
+
+HeatRow heat_row(const BenchEntry& entry, const Manner& manner) {
+  HeatRow row{capital(operation_text(entry)), temperatures_of(entry, manner), Figures::each, "",
+              evidence_words(entry, manner.zone)};
+  if (row.temperatures.size() == 2 && read_by_instrument(heat_kind(entry, manner.zone)))
+    row.figures = Figures::lowest_to_highest;
   if (entry.operation == Operation::temper && entry.temper)
     row.step += " " + std::to_string(entry.temper->number);
   if (entry.heat && entry.heat->hold) row.time = to_text(*entry.heat->hold);
@@ -82,7 +84,7 @@ HeatRow heat_row(const BenchEntry& entry, const Zone& zone) {
 }
 
 HeatRow quench_row(const BenchEntry& entry, const Zone& zone) {
-  HeatRow row{"Quench, " + entry.quench->medium, {}, "", ""};
+  HeatRow row{"Quench, " + entry.quench->medium, {}, Figures::each, "", ""};
   if (entry.quench->bath) row.temperatures.push_back(*entry.quench->bath);
   if (entry.to) row.time = clock_text(*entry.to, zone);
   const Evidence logged = log_evidence(entry);
@@ -92,8 +94,8 @@ HeatRow quench_row(const BenchEntry& entry, const Zone& zone) {
 }
 
 HeatRow cold_row(const BenchEntry& entry) {
-  HeatRow row{
-      "Cold step", {}, "", std::string(1, letter(log_evidence(entry).level())) + ", logged"};
+  HeatRow row{"Cold step", {}, Figures::each, "",
+              std::string(1, letter(log_evidence(entry).level())) + ", logged"};
   if (entry.cold && entry.cold->temperature) row.temperatures.push_back(*entry.cold->temperature);
   if (entry.cold && entry.cold->time) row.time = to_text(*entry.cold->time);
   return row;
@@ -109,12 +111,14 @@ std::vector<HeatRow> heat_rows(const BladeCase& blade) {
   for (const BenchEntry* entry : blade.heats.live()) {
     if (entry->operation == Operation::sub_zero) rows.push_back(cold_row(*entry));
     if (!in_heat_table(entry->operation)) continue;
-    HeatRow row = heat_row(*entry, zone);
+    HeatRow row = heat_row(*entry, blade.dossier.manner);
     // Cycles of one kind in a row share a line, as makers write them: "Normalize x3".
     const bool cycle =
         entry->operation == Operation::normalize || entry->operation == Operation::thermal_cycle;
-    if (cycle && before && before->operation == entry->operation &&
-        rows.back().evidence == row.evidence && rows.back().time == row.time) {
+    const bool alike = cycle && before && before->operation == entry->operation &&
+                       rows.back().evidence == row.evidence && rows.back().time == row.time &&
+                       rows.back().figures == Figures::each && row.figures == Figures::each;
+    if (alike) {
       HeatRow& shared = rows.back();
       shared.step = row.step + " \u00d7" + std::to_string(++repeats);
       shared.temperatures.insert(shared.temperatures.end(), row.temperatures.begin(),
@@ -145,7 +149,7 @@ std::vector<RecordRow> record_rows(const BladeCase& blade) {
 
 std::string heat_note(const BladeCase& blade) {
   const std::vector<RecordRow> rows = record_rows(blade);
-  if (rows.empty()) return "No kiln record is on file for this blade.";
+  if (rows.empty()) return {};
   const bool window = std::any_of(rows.begin(), rows.end(), [](const RecordRow& row) {
     return row.curve.window_low && row.curve.window_high;
   });
@@ -164,13 +168,17 @@ std::string hardness_note(const BladeCase& blade) {
   const auto readings = readings_that_count(blade);
   if (readings.empty()) return hardness_not_measured(blade).text;
   std::string note = std::string(word_of(readings[0]->scale)) + ", " +
-                     counted(static_cast<long long>(readings.size()), "place", "places");
+                     counted(static_cast<long long>(readings.size()), "reading", "readings");
   if (readings[0]->taken)
     note += ", " + to_text(blade.dossier.manner.zone.date_of(*readings[0]->taken));
   note += ", after the last heat.";
   if (readings[0]->block)
     note += " Block " + tenths_text(readings[0]->block->block_tenths) + " read " +
             tenths_text(readings[0]->block->read_tenths) + ".";
+  const bool measured = blade.dossier.size.edge_length &&
+                        std::all_of(readings.begin(), readings.end(),
+                                    [](const auto* reading) { return reading->from_heel; });
+  if (!measured) note += " The places on the drawing are not measured.";
   return note;
 }
 

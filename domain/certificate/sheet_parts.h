@@ -14,7 +14,7 @@ std::vector<AnalysisBlock> analysis_blocks(const BladeCase& blade);
 std::string analysis_note(const BladeCase& blade);
 std::vector<HeatRow> heat_rows(const BladeCase& blade);
 std::vector<RecordRow> record_rows(const BladeCase& blade);
-/// What the drawn records show, or that there are none.
+/// What the drawn records show; empty when there are none.
 std::string heat_note(const BladeCase& blade);
 std::vector<HardnessRow> hardness_rows(const BladeCase& blade);
 std::string hardness_note(const BladeCase& blade);

@@ -163,7 +163,8 @@ struct Melt {
   std::optional<Temperature> peak;
   std::optional<Duration> time;  ///< at heat
   std::optional<Mass> ingot_mass;
-  std::optional<Analysis> analysis;  ///< of the ingot, from a laboratory
+  std::optional<Analysis> analysis;  ///< of the ingot, measured
+  std::string measured_how;          ///< by whom or how; empty: not noted
   std::optional<Share> carbon_from_charge;
   std::vector<int> photos;
 };

@@ -31,7 +31,7 @@ struct ReadText {
   explicit ReadText(std::string_view typed)
       : words(words_of_text(typed)),
         finds(find_words(typed, words, lexicon())),
-        is_denied(denied(words, finds)) {}
+        is_denied(denied(typed, words, finds)) {}
   std::vector<TextWord> words;
   std::vector<Found> finds;
   std::vector<bool> is_denied;

@@ -33,14 +33,26 @@ Json draft_json(const cert::CertificateDraft& draft) {
   for (const auto& m : draft.missing) missing.push_back({{"claim", cert::claim_id(m.claim)}, {"needs", cert::needs_text(m)}});
   for (const auto& d : draft.disclosures) disclosures.push_back(d.text);
   for (const auto& b : draft.blocks) blocks.push_back({{"problem", b.sentence}, {"remedy", b.remedy}});
-  return {{"statements", statements}, {"missing", missing}, {"disclosures", disclosures}, {"blocks", blocks}, {"name", draft.name}};
+  Json names = Json::array(), words = Json::array();
+  for (const auto& n : draft.names) names.push_back(n.name);
+  for (const auto& w : draft.words)
+    words.push_back({{"where", w.where}, {"word", w.hit.word}, {"lacking", w.hit.lacking}, {"truthful", w.hit.truthful}});
+  return {{"statements", statements}, {"missing", missing}, {"disclosures", disclosures}, {"blocks", blocks},
+          {"name", draft.name},       {"names", names},     {"words", words}};
 }
 
 void say_draft(const cert::CertificateDraft& draft) {
+  say("Called: " + draft.name + ".");
+  for (const auto& n : draft.names)
+    if (n.name != draft.name) say("    or: " + n.name);
   for (const auto& s : draft.statements) say(std::string(cert::claim_head(s.claim)) + ". " + s.text + "\n    " + cert::level_line(s.evidence));
   for (const auto& a : draft.absences) say(std::string(cert::claim_head(a.claim)) + ". " + a.text);
   for (const auto& d : draft.disclosures) say("Told openly: " + d.text);
   for (const auto& m : draft.missing) say("MISSING for " + std::string(cert::claim_id(m.claim)) + ": " + cert::needs_text(m));
+  for (const auto& w : draft.words) {
+    say("WORD \"" + w.hit.word + "\" in " + w.where + " is not borne by the record.");
+    for (const auto& truthful : w.hit.truthful) say("    true would be: " + truthful);
+  }
   for (const auto& b : draft.blocks) say("STOPPED: " + b.sentence + " " + b.remedy);
 }
 

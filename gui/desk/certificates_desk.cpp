@@ -6,6 +6,8 @@
 
 #include "db/listing/blade_rows.h"
 #include "db/listing/certificate_rows.h"
+#include "db/store/blade_store.h"
+#include "db/store/certificate_words_store.h"
 #include "gui/desk/blades_desk.h"
 #include "gui/desk/papers.h"
 
@@ -56,6 +58,61 @@ void lead_to_the_blade(PlaceView& view, const std::string& number) {
        ""}};
 }
 
+// The maker chooses among what the record bears, and never beyond.
+Section names_section(const certificate::CertificateDraft& draft, const std::string& number) {
+  Section section;
+  section.title = "What it is called";
+  for (const certificate::TruthfulName& one : draft.names) {
+    TableRow row{{one.name, one.name == draft.name ? "on the page" : ""}, one.name == draft.name, {}};
+    if (one.name != draft.name)
+      row.offers = {{"Call it so", DoNow{"name_certificate", {{"blade", number}, {"name", one.name}}}, "", ""}};
+    section.table.rows.push_back(std::move(row));
+  }
+  section.table.columns = {{"Name"}, {""}};
+  for (const std::string& sentence : draft.explanations) section.paragraphs.push_back(sentence);
+  return section;
+}
+
+// Each word that the record does not bear: where it stands, what it lacks, what would be true.
+Section words_section(const certificate::CertificateDraft& draft) {
+  Section section;
+  section.title = "Words that the record does not bear";
+  section.table.columns = {{"Word"}, {"Where"}, {"It lacks"}, {"True would be"}};
+  for (const certificate::RefusedWord& word : draft.words) {
+    std::string lacks, instead;
+    for (const std::string& one : word.hit.lacking) lacks += (lacks.empty() ? "" : "; ") + one;
+    for (const std::string& one : word.hit.truthful) instead += (instead.empty() ? "" : "; ") + one;
+    section.table.rows.push_back({{word.hit.word, word.where, lacks, instead.empty() ? "leave it out" : instead}, false, {}});
+  }
+  return section;
+}
+
+Section own_words_section(const Sight& sight, const std::string& number) {
+  Section section;
+  section.title = "Your own words";
+  const auto kept = db::blade_named(sight.shop, number, "blade");
+  if (!kept) return section;
+  const db::CertificateWords words = db::certificate_words(sight.shop, kept->id);
+  Typed filled{{"blade", number}};
+  const auto add = [&](const char* field, const char* label, const std::optional<std::string>& text) {
+    if (!text || text->empty()) return;
+    filled[field] = *text;
+    section.facts.push_back({label, *text, "", ""});
+  };
+  add("notes", "Notes", words.notes);
+  add("care", "Care", words.care);
+  add("made_for", "Made for", words.made_for);
+  add("finish", "Finish", words.finish);
+  add("health", "Health risks", words.health);
+  add("differs", "Other than ordered", words.differs);
+  add("claims", "Asked for", words.claims);
+  if (words.knife) add("knife_mass", "Knife", to_text(*words.knife, sight.settings.mass_unit));
+  if (words.behind_edge) add("behind_edge", "Behind the edge", to_text(*words.behind_edge, sight.settings.length_unit));
+  if (section.facts.empty()) section.paragraphs = {"None. What the record shows is printed without them."};
+  section.offers = {{"Write them", OpenForm{"word_certificate", std::move(filled)}, "", ""}};
+  return section;
+}
+
 void add_paper(PlaceView& view, const Sight& sight, const std::string& number, bool stands) {
   auto drafted = draft_certificate(sight, number);
   if (!drafted) {
@@ -66,11 +123,14 @@ void add_paper(PlaceView& view, const Sight& sight, const std::string& number, b
     return;
   }
   const certificate::CertificateDraft& draft = drafted->draft;
+  view.sheet.sections.push_back(names_section(draft, number));
   Section missing;
   missing.paragraphs = missing_words(draft);
   if (!missing.paragraphs.empty()) missing.title = "Missing";
   const std::size_t lacks = missing.paragraphs.size();
   view.sheet.sections.push_back(std::move(missing));
+  view.sheet.sections.push_back(words_section(draft));
+  view.sheet.sections.push_back(own_words_section(sight, number));
   for (const certificate::Statement& statement : draft.statements) {
     Section states;
     states.title = std::string(certificate::claim_head(statement.claim)) + ", level " + certificate::letter(statement.level);

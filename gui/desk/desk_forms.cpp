@@ -3,15 +3,19 @@
 
 #include <cstdlib>
 #include <fstream>
+#include <sstream>
 
 #include "db/actions/action.h"
 #include "db/backup.h"
 #include "db/exchange/export.h"
 #include "db/store/ledger.h"
 #include "gui/desk/forms.h"
+#include "gui/desk/paper/certificate_check.h"
+#include "gui/desk/paper/paper.h"
 #include "gui/desk/papers.h"
 #include "reports/page_failure.h"
 #include "reports/pdf.h"
+#include "reports/public_list.h"
 
 namespace tangmark::desk {
 namespace {
@@ -67,6 +71,33 @@ Outcome<Said> write_ledger(const Sight& sight, const Typed& typed) {
   file.close();
   if (!file) return Problem{"path", path + " cannot be written.", "Choose another place."};
   return Said{std::to_string(lines.size()) + " lines written into " + path + ".", std::nullopt};
+}
+
+Outcome<Said> verify(const Sight& sight, const Typed& typed) {
+  const std::string path = with_home(value(typed, "path"));
+  std::ifstream file(path, std::ios::binary);
+  std::stringstream held;
+  held << file.rdbuf();
+  if (path.empty() || !file) return Problem{"path", "The file " + path + " cannot be read.", "Name a certificate as a PDF file."};
+  CertificateCheck check = check_certificate(held.str(), fonts());
+  compare_with_shop(check, held.str(), sight.shop);
+  std::string said = check.valid() ? "The certificate is whole: signature, record and visible words agree, to the last byte."
+                                   : "The certificate is not what it should be.";
+  for (const std::string& problem : check.problems) said += " " + problem;
+  for (const std::string& remark : check.remarks) said += " " + remark;
+  return Said{said, std::nullopt};
+}
+
+Outcome<Said> write_public_list(const Sight& sight, const Typed& typed) {
+  const std::string path = with_home(value(typed, "path"));
+  if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/certificates.html."};
+  const auto list = public_list({sight.shop, fonts(), sight.now});
+  try {
+    reports::write_whole(path.ends_with(".csv") ? reports::public_list_csv(list) : reports::public_list_html(list), path);
+  } catch (const reports::PageFailure& failure) {
+    return Problem{"path", failure.what(), "Choose another place."};
+  }
+  return Said{"Written into " + path + ".", std::nullopt};
 }
 
 // "receive_lot" as the end of a sentence: what kind of thing the number counts.
@@ -130,6 +161,17 @@ Form desk_form(const std::string& name, const Typed& filled) {
     form.fields = {plain_field("name", "What it is", "Mosaic pin", true),
                    plain_field("much", "How much", "2; one when not given", false),
                    plain_field("each", "One costs", "14.00", true)};
+  } else if (name == "desk.verify") {
+    form.title = "Check a certificate";
+    form.under = "Signature, record and visible words, and how it stands in this shop.";
+    form.submit = "Check it";
+    form.fields = {path_field("The file", value(filled, "path"), "a certificate as a PDF file")};
+    form.fields.front().entry = Entry::file;
+  } else if (name == "desk.public_list") {
+    form.title = "Write the public list";
+    form.under = "Every issue with its digest and standing, and every key; without buyers' names. For your site.";
+    form.submit = "Write it";
+    form.fields = {path_field("Into the file", "~/certificates.html", "a page; a table when the name ends in .csv")};
   } else if (name == "desk.export") {
     form.title = "Export everything in open formats";
     form.under = "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.";
@@ -156,6 +198,8 @@ Form desk_form(const std::string& name, const Typed& filled) {
 Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed& typed) {
   if (name == "desk.print") return print(sight, typed);
   if (name == "desk.ledger") return write_ledger(sight, typed);
+  if (name == "desk.verify") return verify(sight, typed);
+  if (name == "desk.public_list") return write_public_list(sight, typed);
   const std::string path = with_home(value(typed, "path"));
   if (path.empty()) return Problem{"path", "It needs a place to write to.", "Give a path such as ~/shop-backup."};
   auto done = name == "desk.backup" ? db::back_up(sight.shop, path) : db::export_shop(sight.shop, path);

@@ -26,11 +26,15 @@ constexpr std::array submits{
     std::pair{"log_quench", "Log the quench"},
     std::pair{"log_step", "Log it"},
     std::pair{"log_temper", "Log the temper"},
+    std::pair{"make_key", "Make the key"},
     std::pair{"make_quote", "Make the quote"},
     std::pair{"melt_ingot", "Log the melt"},
+    std::pair{"name_certificate", "Call it so"},
     std::pair{"new_commission", "Open the commission"},
     std::pair{"new_customer", "Add the customer"},
     std::pair{"promise_date", "Promise it"},
+    std::pair{"renew_key", "Renew the key"},
+    std::pair{"retire_key", "Retire the key"},
     std::pair{"receive_lot", "Receive the lot"},
     std::pair{"run_firing", "Log the firing"},
     std::pair{"scrap_blade", "Scrap the blade"},
@@ -44,6 +48,7 @@ constexpr std::array submits{
     std::pair{"take_deposit", "Take the deposit"},
     std::pair{"tell_delay", "Log that they were told"},
     std::pair{"weld_stage", "Log the stage"},
+    std::pair{"word_certificate", "Keep the words"},
 };
 
 const char* usual_help(FieldKind kind) {

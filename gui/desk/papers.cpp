@@ -106,6 +106,7 @@ Outcome<DraftCertificate> draft_certificate(const Sight& sight, const std::strin
   const auto frozen = stands ? certificate::read_record(db::certificate_record(sight.shop, issues.front().id))
                              : Outcome<certificate::CertificateSheet>(Problem{});
   auto document = draft_paper({sight.shop, fonts(), sight.now}, *dossier, draft);
+  if (stands && !frozen) return frozen.problems();  // an issue of an earlier version is printed, not set
   if (frozen) {
     const PageDress dress{PageState::issued, issues.front().signed_by.value_or(""), frozen_photo(sight, *frozen), 1600};
     document = certificate_page(*frozen, dress, fonts());

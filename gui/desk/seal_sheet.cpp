@@ -33,10 +33,17 @@ Sheet seal_sheet(const Sight& sight) {
   told.title = "What to know";
   told.paragraphs = {
       "Publish the fingerprint on your site or card: a buyer compares it with the one on the page.",
-      "The passphrase is kept nowhere. If it is lost, retire the key and make a new one; what was sealed before stays good.",
-      "If somebody else may have the key, retire it at once and say so beside the fingerprint.",
-      "Renewing gives the same key further years; its fingerprint stays."};
-  sheet.sections = {keys, told};
+      "Lost passphrase or key file: nobody can open or find it. Retire the key, make a new one and publish its fingerprint beside the old one. What was sealed before stays good, since each certificate carries what checks it.",
+      "Somebody else may have the key: retire it at once, say so with the day beside the fingerprint, and issue anew what matters. A seal made after that day is not yours.",
+      "Change of key: make the new one only after the old one is retired, so that one key at a time is yours. Certificates name the key that sealed them.",
+      "Its days are over: renew it. The same key gets further years, its fingerprint stays, and nothing needs to be published anew.",
+      "Keep a copy of the shop file, or of the key file, apart from this machine; the passphrase where you keep papers of value."};
+  Section papers;
+  papers.title = "Certificates in other hands";
+  papers.paragraphs = {"Anybody can check a certificate with this program, without the shop file. With it, its standing here is told as well."};
+  papers.offers = {{"Check a certificate", OpenForm{"desk.verify", {}}, "", ""},
+                   {"Write the public list", OpenForm{"desk.public_list", {}}, "", ""}};
+  sheet.sections = {keys, papers, told};
   return sheet;
 }
 

@@ -7,6 +7,7 @@
 #include "db/history.h"
 #include "db/listing/kiln_rows.h"
 #include "db/listing/name_rows.h"
+#include "db/store/label_stock_store.h"
 #include "db/store/settings_store.h"
 #include "db/store/usual_terms_store.h"
 #include "gui/desk/money_sheets.h"
@@ -21,6 +22,32 @@ constexpr std::array weekdays{"Monday", "Tuesday", "Wednesday", "Thursday", "Fri
 // A form for an action, offered only when the program has that action.
 void offer(std::vector<Offer>& offers, const std::string& label, const std::string& action, Typed filled = {}) {
   if (db::find_action(action) != nullptr) offers.push_back({label, OpenForm{action, std::move(filled)}, "", ""});
+}
+
+// Which sheet of labels is printed on, and the usual ones to choose from.
+Section labels_section(const Sight& sight) {
+  Section section;
+  section.title = "Sheet of labels";
+  const auto chosen = db::label_stock(sight.shop);
+  section.table.columns = {{"Sheet"}, {"Labels", Align::right}, {"Size"}, {""}};
+  const auto add = [&](const stock::LabelStock& one, bool used) {
+    TableRow row{{one.name, std::to_string(one.across) + " x " + std::to_string(one.down),
+                  words(sight, one.width) + " x " + words(sight, one.height), used ? "in use" : ""},
+                 used,
+                 {}};
+    if (!used) row.offers = {{"Use it", DoNow{"use_label_sheet", {{"name", one.name}}}, "", ""}};
+    section.table.rows.push_back(std::move(row));
+  };
+  bool listed = false;
+  for (const stock::LabelStock& one : stock::usual_label_stock()) {
+    const bool used = chosen && chosen->name == one.name;
+    listed = listed || used;
+    add(used ? *chosen : one, used);
+  }
+  if (chosen && !listed) add(*chosen, true);
+  if (!chosen) section.paragraphs = {"None is chosen: the usual one of your paper is taken. Print one sheet on plain paper first and hold it against the labels."};
+  section.offers = {{"Measure your own", OpenForm{"use_label_sheet", {}}, "", ""}};
+  return section;
 }
 
 Sheet settings_sheet(const Sight& sight) {
@@ -40,7 +67,7 @@ Sheet settings_sheet(const Sight& sight) {
        {{"Change",
          OpenForm{"usual_refund", {{"terms", terms}, {"words", sight.settings.refund_rule}}}, "",
          ""}}});
-  sheet.sections = {section};
+  sheet.sections = {section, labels_section(sight)};
   return sheet;
 }
 

@@ -35,6 +35,48 @@ void take_photographs(QPDF& pdf, PdfContent& content) {
   }
 }
 
+// A value as text, whatever number its object has: references are followed, streams give their
+// dictionary and bytes. Fonts give their name: their glyphs follow from the font files.
+void add_value(QPDFObjectHandle value, std::string& text, int deep = 0) {
+  if (deep > 12) return;
+  if (value.isStream()) {
+    add_value(value.getDict(), text, deep + 1);
+    text += text_of(value.getRawStreamData());
+  } else if (value.isDictionary()) {
+    const bool font = value.getKey("/Type").isName() && value.getKey("/Type").getName() == "/Font";
+    if (font) {
+      text += value.getKey("/BaseFont").unparseResolved() + "\n";
+      return;
+    }
+    for (const std::string& key : value.getKeys()) {
+      if (key == "/Parent" || key == "/P" || key == "/V" || key == "/Length") continue;
+      text += key + " ";
+      add_value(value.getKey(key), text, deep + 1);
+    }
+  } else if (value.isArray()) {
+    text += "[";
+    for (QPDFObjectHandle& one : value.getArrayAsVector()) add_value(one, text, deep + 1);
+    text += "]";
+  } else {
+    text += value.unparseResolved() + "\n";
+  }
+}
+
+void take_drawings(QPDF& pdf, PdfContent& content) {
+  for (QPDFPageObjectHelper& page : QPDFPageDocumentHelper(pdf).getAllPages()) {
+    QPDFObjectHandle held = page.getObjectHandle();
+    std::string text;
+    for (QPDFObjectHandle& stream : held.getPageContents())
+      text += text_of(stream.getStreamData(qpdf_dl_specialized));
+    for (const std::string& key : held.getKeys()) {
+      if (key == "/Contents" || key == "/Parent" || key == "/StructParents") continue;
+      text += key + " ";
+      add_value(held.getKey(key), text);
+    }
+    content.drawings.push_back(std::move(text));
+  }
+}
+
 bool take_words(const std::string& pdf, PdfContent& content) {
   const std::unique_ptr<poppler::document> document(poppler::document::load_from_raw_data(
       pdf.data(), static_cast<int>(pdf.size())));
@@ -63,6 +105,7 @@ Outcome<PdfContent> pdf_content(const std::string& pdf) {
     read.processMemoryFile("certificate", pdf.data(), pdf.size());
     take_attachments(read, content);
     take_photographs(read, content);
+    take_drawings(read, content);
   } catch (const std::exception&) {
     return damaged;
   }

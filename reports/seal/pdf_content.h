@@ -15,6 +15,7 @@ struct PdfContent {
   std::vector<std::string> pages;  ///< the words of each page in the order in which they are drawn
   std::map<std::string, std::string> attachments;  ///< by name
   std::vector<std::string> photographs;            ///< JPEG files that the pages show
+  std::vector<std::string> drawings;  ///< of each page: all that a reader draws from, as one text
 };
 
 /// Reads a PDF. Refuses one that is damaged or locked.

@@ -170,6 +170,17 @@ std::optional<Problem> unfit(EVP_PKEY* key, X509* certificate) {
   return std::nullopt;
 }
 
+// PEM holds a private key in other ways too: open, or locked with the weak cipher of old.
+std::optional<Problem> not_locked(std::string_view pem) {
+  if (pem.find("BEGIN ENCRYPTED PRIVATE KEY-----") != std::string_view::npos) return std::nullopt;
+  const bool weakly = pem.find("Proc-Type: 4,ENCRYPTED") != std::string_view::npos;
+  return Problem{"key_file",
+                 weakly ? "The private key in the file is locked in an old way that is easily opened."
+                        : "The private key in the file is not locked: whoever has the file can sign in "
+                          "your name.",
+                 "Lock it with a passphrase as PKCS #8, or make a new key with make_key."};
+}
+
 }  // namespace
 
 SigningKey SigningKey::make(const KeyOwner& owner, Instant from, Instant to) {
@@ -194,6 +205,7 @@ Outcome<SigningKey> SigningKey::unlock(std::string_view pem, std::string_view pa
     return Problem{"key_file", "The key file holds no private key.",
                    "Take the file as make_key wrote it."};
   }
+  if (auto open = not_locked(pem)) return *open;
   Certificate certificate = read_certificate(pem);
   if (!certificate) return no_certificate();
   Key key(PEM_read_bio_PrivateKey(reader_of(pem).get(), nullptr, give_passphrase, &passphrase));

@@ -38,11 +38,12 @@ void check_record(CertificateCheck& check, const reports::PdfContent& content) {
     return;
   }
   const auto sheet = cert::read_record(attached->second);
-  if (!sheet) {
-    check.problems.push_back("The record inside the file was changed: " + sheet.problem().sentence);
-    return;
-  }
-  check.sheet = *sheet;
+  if (sheet)
+    check.sheet = *sheet;
+  else
+    check.problems.push_back(sheet.problem().field == "format" ? sheet.problem().sentence + " " + sheet.problem().remedy
+                                                                 : "The record inside the file was changed: " + sheet.problem().sentence);
+  if (!sheet && sheet.problem().field != "format") return;
   check.record = words_of(content).find(db::sha256_hex(attached->second)) != std::string::npos;
   if (!check.record) check.problems.push_back("The digest printed on the page is not that of the record inside the file.");
 }
@@ -81,6 +82,32 @@ std::string first_difference(const std::string& seen, const std::string& meant) 
   return seen.substr(from, to - from);
 }
 
+// The file that the record gives here, ready for the same signature.
+std::string set_anew_file(const CertificateCheck& check, const reports::Document& document, const reports::FontBook& fonts) {
+  std::string bytes = reports::pdf_bytes(document, fonts);
+  if (!check.signer) return bytes;
+  return reports::SealedPdf::around(bytes, {certificate_words(*check.sheet), check.signer->key.owner, check.sheet->issued}).unsigned_bytes();
+}
+
+// The same words may still be covered, or stand beside a drawing that says more. With the fonts that
+// the record names the page must come out alike; without them it can only be looked at.
+void compare_drawing(CertificateCheck& check, const std::string& pdf, const reports::PdfContent& content, const std::string& set_anew,
+                     const reports::FontBook& fonts) {
+  check.same_page = check.signer ? reports::same_unsigned(pdf, set_anew) : set_anew == pdf;
+  if (check.same_page) return;
+  const auto meant = reports::pdf_content(set_anew);
+  const bool drawn_alike = meant && meant->drawings == content.drawings;
+  if (drawn_alike) {
+    check.remarks.push_back("The page is drawn as its record gives it, but the file was written by another version of the program.");
+  } else if (check.sheet->fonts == fonts.digest()) {
+    check.visible = false;
+    check.problems.push_back("The page is drawn otherwise than its record gives it: something was put on it or covered before it was signed.");
+  } else {
+    check.remarks.push_back("The page was set with other fonts than this machine has: its words are those of the record, but what is drawn "
+                            "could not be compared. Look whether anything covers a word or stands beside the text.");
+  }
+}
+
 void check_words(CertificateCheck& check, const std::string& pdf, const reports::PdfContent& content, const reports::FontBook& fonts) {
   const std::string photo = photo_in(check, content);
   const std::string key = check.signer ? check.signer->key.fingerprint : "";
@@ -95,12 +122,7 @@ void check_words(CertificateCheck& check, const std::string& pdf, const reports:
     check.problems.push_back("The words on the page are not those of the record, first near “" + first_difference(seen, meant) + "”.");
     return;
   }
-  const std::string set_anew = reports::pdf_bytes(*document, fonts);
-  check.same_page = check.signer ? reports::same_unsigned(pdf, reports::SealedPdf::around(set_anew, {certificate_words(*check.sheet), check.signer->key.owner, check.sheet->issued}).unsigned_bytes())
-                                 : set_anew == pdf;
-  if (!check.same_page)
-    check.remarks.push_back("Set anew from its record the page has the same words, but is not drawn with the same bytes: another version of the "
-                            "program or of the fonts made it, or whoever signed it drew on it. Compare the key with the maker's.");
+  compare_drawing(check, pdf, content, set_anew_file(check, *document, fonts), fonts);
 }
 
 void check_signer(CertificateCheck& check) {

@@ -15,9 +15,11 @@ namespace tangmark::desk {
 struct CertificateCheck {
   bool signature = false;  ///< signed, over the whole file, unchanged since to the last byte
   bool record = false;     ///< the record inside is whole, and its digest is the one printed
-  bool visible = false;    ///< the words that a reader sees are those that the record produces
-  /// Set anew from its record, the file has the very same bytes. No: another version of program or
-  /// fonts drew it, or its drawing was changed by whoever signed it.
+  /// The words that a reader sees are those that the record produces, and with the fonts that the
+  /// record names, so is all that is drawn: nothing covers a word or stands beside them.
+  bool visible = false;
+  /// Set anew from its record, the file has the very same bytes. When not, `remarks` or `problems`
+  /// say what differs.
   bool same_page = false;
   std::optional<reports::SignatureFacts> signer;
   std::optional<certificate::CertificateSheet> sheet;

@@ -90,7 +90,6 @@ reports::Hardness hardness_of(const cert::CertificateSheet& sheet) {
     hardness.scale = row.scale;
     hardness.readings.push_back({row.tenths / 10.0, std::clamp(along, 0.0, 1.0), std::clamp(up, 0.0, 1.0)});
   }
-  if (unplaced > 0) hardness.note += " The places on the drawing are not measured.";
   return hardness;
 }
 
@@ -148,8 +147,8 @@ void add_head(reports::BuildCertificate& page, const cert::CertificateSheet& she
 std::vector<reports::HeatLine> heat_of(const cert::CertificateSheet& sheet) {
   std::vector<reports::HeatLine> lines;
   for (const cert::HeatRow& row : sheet.heat) {
-    const bool recorded = row.evidence.find("recorded") != std::string::npos || row.evidence.find("own record") != std::string::npos;
-    lines.push_back({row.step, row.temperatures, row.time, row.evidence, recorded && row.temperatures.size() == 2});
+    lines.push_back({row.step, row.temperatures, row.time, row.evidence,
+                     row.figures == cert::Figures::lowest_to_highest});
   }
   return lines;
 }

@@ -78,7 +78,7 @@ Outcome<std::string> sealed_certificate(const certificate::CertificateSheet& she
 }
 
 void lend_certificate_printer() {
-  db::set_certificate_printer(print);
+  db::set_certificate_printer({print, [] { return the_fonts().digest(); }});
   db::set_key_smith(smith());
 }
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "db/row.h"
+#include "db/store/label_stock_store.h"
 #include "db/store/settings_store.h"
 #include "gui/desk/paper/letterhead.h"
 #include "gui/desk/paper/paper.h"
@@ -14,7 +15,9 @@ std::string document_words(const std::string& document) {
   if (document == "none") return "no document";
   if (document == "word") return "supplier's word";
   if (document == "label") return "supplier's label";
-  return "inspection document " + document;
+  if (document == "2.1") return "declaration of compliance 2.1";
+  if (document == "2.2") return "test report 2.2";
+  return "inspection certificate " + document;
 }
 
 std::string owner_words(const db::Query& q) {
@@ -47,10 +50,11 @@ Outcome<reports::Document> lots(const Press& press, const std::vector<std::strin
         return reports::LotLabel{q.text("number"), q.is_null("grade") ? q.text("name") : q.text("grade"),
                                  section_text(q.maybe_length("width_nm"), q.maybe_length("thickness_nm"), q.maybe_length("diameter_nm"), s.length_unit),
                                  q.text("supplier"), q.text("melt_number"), document_words(q.text("document")),
-                                 s.zone.date_of(q.instant("received_at")), owner_words(q), "TANGMARK LOT " + q.text("number")};
+                                 s.zone.date_of(q.instant("received_at")), owner_words(q), "TANGMARK LOT " + q.text("number"),
+                                 q.text("kind") == "steel"};
       });
   if (!labels) return labels.problems();
-  return reports::lot_labels(*labels, press.now, look_of(s), press.fonts);
+  return reports::lot_labels(*labels, press.now, look_of(s), press.fonts, db::label_stock(press.shop));
 }
 
 Outcome<reports::Document> pieces(const Press& press, const std::vector<std::string>& numbers, const commission::ShopSettings& s) {
@@ -66,7 +70,7 @@ Outcome<reports::Document> pieces(const Press& press, const std::vector<std::str
                                    owner_words(q), q.text("mark") == "carries the mark", "TANGMARK PIECE " + q.text("tag")};
       });
   if (!labels) return labels.problems();
-  return reports::piece_labels(*labels, press.now, look_of(s), press.fonts);
+  return reports::piece_labels(*labels, press.now, look_of(s), press.fonts, db::label_stock(press.shop));
 }
 
 Outcome<reports::Document> blades(const Press& press, const std::vector<std::string>& numbers, const commission::ShopSettings& s) {
@@ -78,7 +82,7 @@ Outcome<reports::Document> blades(const Press& press, const std::vector<std::str
                                    q.is_null("grade") ? "not identified" : q.text("grade"), "TANGMARK BLADE " + q.text("number")};
       });
   if (!labels) return labels.problems();
-  return reports::blade_labels(*labels, press.now, look_of(s), press.fonts);
+  return reports::blade_labels(*labels, press.now, look_of(s), press.fonts, db::label_stock(press.shop));
 }
 
 }  // namespace

@@ -144,6 +144,42 @@ TEST_CASE("pdfinfo reads title, author and day, also in other scripts") {
   CHECK_THAT(said, Contains("Tue Nov 24 11:00:00 2026"));
 }
 
+// The structure is read by poppler, which had no part in writing it.
+TEST_CASE("pdfinfo reads the structure of every paper: headings, paragraphs, tables, figures") {
+  const Scratch scratch;
+  for (const Named& paper : every_document(Strain::ordinary, metric())) {
+    INFO(paper.name);
+    const std::string path = written(scratch, paper.document);
+    CHECK_THAT(run("pdfinfo " + path).said, Contains("Tagged:          yes"));
+    const Ran read = run("pdfinfo -struct " + path, "&1");
+    CHECK_THAT(read.said, Contains("Document") && Contains("P"));
+    CHECK_THAT(read.said, !Contains("rror"));
+  }
+  const std::string path =
+      written(scratch, certificate_document(certificate(Strain::ordinary), metric(), fonts()));
+  const std::string tree = run("pdfinfo -struct-text " + path).said;
+  CHECK_THAT(tree, Contains("H1") && Contains("H2") && Contains("Table") && Contains("TR (block)") &&
+                       Contains("TH") && Contains("TD") && Contains("Figure"));
+  // A heading, a statement of several lines in one paragraph, and a cell are read as such.
+  CHECK_THAT(tree, Contains("\"Heat treatment\""));
+  CHECK_THAT(without_spaces(tree), Contains("Level") && Contains("\"Normalise×3\""));
+}
+
+TEST_CASE("the XMP packet says what the information dictionary says, as XML that parses") {
+  const Scratch scratch;
+  BuildCertificate cert = certificate(Strain::ordinary);
+  cert.shop.shop = "Hammer & Tongs <Σίδερο>";
+  const std::string path = written(scratch, certificate_document(cert, metric(), fonts()));
+  REQUIRE(run("pdfinfo -meta " + path + " > " + scratch.path("meta.xml")).status == 0);
+  const Ran parsed = run("python3 -c 'import sys, xml.dom.minidom as m; "
+                         "d = m.parse(sys.argv[1]); "
+                         "print(d.getElementsByTagName(\"dc:creator\")[0].getElementsByTagName(\"rdf:li\")[0].firstChild.data); "
+                         "print(d.getElementsByTagName(\"xmp:CreateDate\")[0].firstChild.data)' " +
+                         scratch.path("meta.xml"));
+  CHECK(parsed.said == "Hammer & Tongs <Σίδερο>\n2026-11-24T11:00:00Z\n");
+  CHECK_THAT(run("pdfinfo " + path).said, Contains("Metadata Stream: yes"));
+}
+
 TEST_CASE("pdfdetach takes the record out of the certificate as it was put in") {
   const Scratch scratch;
   const std::string path =

@@ -70,7 +70,7 @@ TEST_CASE("every changed byte of a record changes the sheet or is refused") {
 
 TEST_CASE("a record holds no fraction and keeps the order of its members") {
   const std::string text = record_text(sheet_of(pattern_blade()));
-  CHECK(text.find("{\n  \"format\": \"tangmark build certificate 2\",\n  \"number\": \"C-42\"") ==
+  CHECK(text.find("{\n  \"format\": \"tangmark build certificate 3\",\n  \"number\": \"C-42\"") ==
         0);
   CHECK(text.find("\"amount_ppm\": 8500") != std::string::npos);
   CHECK(text.find("\"issued\": \"2026-11-07T23:00:00Z\"") != std::string::npos);
@@ -79,6 +79,20 @@ TEST_CASE("a record holds no fraction and keeps the order of its members") {
     CHECK_FALSE(read_record_json(bad));
   CHECK_FALSE(read_record_json(std::string(100, '[')));
   CHECK(read_record_json(" [1, \"\\u0041\\n\", null, {\"a\": -3}] "));
+}
+
+TEST_CASE("a record of an earlier format is refused in a sentence that says why") {
+  std::string text = record_text(sheet_of(bar_blade()));
+  const std::size_t at = text.find("certificate 3");
+  for (const char* earlier : {"1", "2"}) {
+    text.replace(at + 12, 1, earlier);
+    const auto read = read_record(text);
+    REQUIRE_FALSE(read);
+    CHECK(read.problem().field == "format");
+    CHECK(read.problem().sentence.find("of an earlier version of the program") != std::string::npos);
+  }
+  text.replace(at + 12, 1, "9");
+  CHECK(read_record(text).problem().sentence.find("no record") != std::string::npos);
 }
 
 TEST_CASE("the trail is a family tree in which each box stands after what it was made of") {
@@ -105,6 +119,8 @@ TEST_CASE("the tables of a sheet give the figures of the record with their evide
   CHECK(sheet.heat[0].evidence == "A, recorded");
   CHECK(sheet.heat[0].temperatures ==
         std::vector<Temperature>{Temperature::celsius(803), Temperature::celsius(808)});
+  CHECK(sheet.heat[0].figures == Figures::lowest_to_highest);
+  CHECK(sheet.heat[1].figures == Figures::each);
   CHECK(sheet.heat[1].step == "Quench, plates");
   CHECK(sheet.heat[2].step == "Cold step");
   CHECK(sheet.heat[4].step == "Temper 2");

@@ -157,9 +157,23 @@ TEST_CASE("laminated needs core, cladding and their weld, or a bar bought as lam
   REQUIRE(granted(d, Claim::laminated));
   CHECK(statement(compose(d), Claim::laminated)->text ==
         "Laminated: a core of 52100 (lot 9) between outer layers of soft iron (lot 12), welded by "
-        "this "
-        "shop. The core is the edge.");
+        "this shop. The core is laid to be the edge; where it comes out was not looked at.");
   CHECK_FALSE(granted(d, Claim::pattern_welded));
+  SECTION("where the core comes out is said when somebody looked") {
+    Finding seen;
+    seen.number = 5;
+    seen.kind = FindingKind::pattern_layers;
+    seen.after = SeenAfter::etch;
+    d.findings.push_back(seen);
+    CHECK(statement(compose(d), Claim::laminated)->text.find("seen after etch or polish (finding 5)") !=
+          std::string::npos);
+  }
+  SECTION("a hardness of it says whether the core was met") {
+    CHECK(statement(compose(d), Claim::hardness)->text.find("core or outer layer was met is not noted") !=
+          std::string::npos);
+    for (HardnessReading& reading : d.hardness) reading.place = "core, near the edge";
+    CHECK(statement(compose(d), Claim::hardness)->text.find("is not noted") == std::string::npos);
+  }
   SECTION("no core") {
     stages(d)[0].parts.erase(stages(d)[0].parts.begin());
     CHECK(refused(d, Claim::laminated, "core and cladding"));

@@ -69,6 +69,53 @@ std::vector<Contradiction> contradictory_times() {
        [](Dossier& d) { return d.hardness[0].taken = clock(6), true; }}};
 }
 
+std::vector<Contradiction> contradictory_heats() {
+  return {
+      {"annealed after the hardening",
+       [](Dossier& d) {
+         BenchEntry anneal = line(d, Operation::harden);
+         anneal.number = 92;
+         anneal.operation = Operation::anneal;
+         anneal.quench.reset();
+         anneal.heat.reset();
+         anneal.from = clock(16);
+         anneal.to = clock(17);
+         const auto measured = std::find_if(d.log.begin(), d.log.end(), [](const BenchEntry& e) {
+           return e.operation == Operation::finish_grind;
+         });
+         for (HardnessReading& reading : d.hardness) reading.taken = clock(18);
+         d.log.insert(measured, anneal);
+         return true;
+       }},
+      {"a temper as hot as the hardening",
+       [](Dossier& d) {
+         line(d, Operation::temper).heat->set = Temperature::celsius(810);
+         return true;
+       }},
+      {"two fires at one time",
+       [](Dossier& d) {
+         BenchEntry cycle = line(d, Operation::harden);
+         cycle.number = 93;
+         cycle.operation = Operation::stress_relief;
+         cycle.quench.reset();
+         cycle.heat.reset();
+         cycle.from = clock(8, 35);
+         cycle.to = clock(8, 45);
+         const auto at = std::find_if(d.log.begin(), d.log.end(), [](const BenchEntry& e) {
+           return e.operation == Operation::harden;
+         });
+         d.log.insert(at, cycle);
+         return true;
+       }},
+      {"a twist that nobody logged", [](Dossier& d) {
+         if (d.steel.billets.empty()) return false;
+         std::erase_if(d.steel.billets[0].stages,
+                       [](const WeldStage& s) { return s.work == StageWork::twist; });
+         d.steel.billets[0].pattern_name = "star twist";
+         return true;
+       }}};
+}
+
 std::vector<Contradiction> contradictory_states() {
   return {
       {"a piece that is not on record",
@@ -135,7 +182,8 @@ std::vector<Contradiction> contradictory_states() {
 
 std::vector<Contradiction> contradictions_to_try() {
   std::vector<Contradiction> all;
-  for (auto topic : {contradictory_papers, contradictory_times, contradictory_states}) {
+  for (auto topic :
+       {contradictory_papers, contradictory_times, contradictory_heats, contradictory_states}) {
     for (Contradiction& one : topic()) all.push_back(std::move(one));
   }
   return all;
@@ -155,5 +203,66 @@ TEST_CASE("a record that contradicts itself gets no certificate, whatever the bl
       CHECK_FALSE(compose(d).may_issue());
       CHECK_FALSE(compose(d).blocks.empty());
     }
-  CHECK(records >= 180);
+  CHECK(records >= 200);
+}
+
+TEST_CASE("a hamon that was seen before the quench, or only through a stencil, is none of this blade's") {
+  Dossier d = hamon_blade();
+  REQUIRE(granted(d, Claim::hamon));
+  SECTION("seen before the hardening that it carries") {
+    d.findings[0].seen = clock(8);
+    CHECK(refused(d, Claim::hamon, "after the hardening that the blade carries"));
+    CHECK_FALSE(granted(d, Claim::differential));
+  }
+  SECTION("seen after an etch, where an image was etched through a resist") {
+    add(d, Operation::etch, clock(20, 21), clock(20, 25)).etch =
+        Etch{EtchPurpose::image, "ferric chloride", "a vinyl stencil"};
+    REQUIRE(granted(d, Claim::hamon));
+    d.findings[0].after = SeenAfter::etch;
+    CHECK(refused(d, Claim::hamon, "an image was etched on this blade through a resist"));
+  }
+}
+
+TEST_CASE("a correction of a printed fact is told, with what stood there first, when and why") {
+  using namespace date::literals;
+  Dossier d = bar_blade();
+  BenchEntry& wrong = line(d, Operation::temper);
+  BenchEntry right = wrong;
+  wrong.superseded = true;
+  wrong.superseded_on = 2026_y / 11 / 9;
+  wrong.superseded_why = "read the wrong line of the card";
+  right.number = 95;
+  right.corrects = wrong.number;
+  SECTION("a hold") {
+    wrong.heat->hold = std::chrono::hours(1);
+    d.log.insert(d.log.begin() + (&wrong - d.log.data()) + 1, right);
+    CHECK(told(d, "Corrected on Mon 9 Nov 2026, temper 1, hold: first written as 1 h. Reason: read "
+                  "the wrong line of the card."));
+    CHECK(compose(d).may_issue());
+  }
+  SECTION("a note changes nothing that is printed") {
+    right.note = "slow cooling";
+    d.log.insert(d.log.begin() + (&wrong - d.log.data()) + 1, right);
+    CHECK_FALSE(told(d, "Corrected on"));
+  }
+  SECTION("a line struck out") {
+    BenchEntry cycle = right;
+    cycle.number = 96;
+    cycle.operation = Operation::normalize;
+    cycle.superseded = true;
+    cycle.superseded_on = 2026_y / 11 / 9;
+    cycle.superseded_why = "another blade";
+    cycle.corrects.reset();
+    wrong.superseded = false;
+    wrong.superseded_on.reset();
+    d.log.push_back(cycle);
+    CHECK(told(d, "Struck out on Mon 9 Nov 2026: normalize. Reason: another blade."));
+  }
+  SECTION("outside the bench log") {
+    wrong.superseded = false;
+    d.corrections.push_back({"melt number of lot 5", "Q44", false, 2026_y / 11 / 9, "misread"});
+    CHECK(told(d, "melt number of lot 5: first written as Q44. Reason: misread."));
+    d.corrections[0].why = "it was damascus";
+    CHECK_FALSE(compose(d).may_issue());
+  }
 }

@@ -170,8 +170,17 @@ TEST_CASE("hardness is stated from readings on this blade after its last heat") 
     for (HardnessReading& reading : d.hardness) reading.on = MeasuredOn::coupon;
     CHECK(statement(compose(d), Claim::hardness)->level == Level::c);
     CHECK(statement(compose(d), Claim::hardness)
-              ->text.find("on a coupon of the same steel, not on "
-                          "this blade") != std::string::npos);
+              ->text.find("on a coupon, not on this blade") != std::string::npos);
+  }
+  SECTION("every tester and every check of a block is named") {
+    d.hardness[1].tester = "portable tester";
+    d.hardness[1].block->read_tenths = 590;
+    const std::string text = statement(compose(d), Claim::hardness)->text;
+    CHECK(text.find("testers: bench tester and portable tester") != std::string::npos);
+    CHECK(text.find("read 59 on Sat 7 Nov 2026, out by more than its margin") != std::string::npos);
+    d.hardness[1].block.reset();
+    CHECK(statement(compose(d), Claim::hardness)->text.find("Not every reading had such a check") !=
+          std::string::npos);
   }
   SECTION("files are level D") {
     d.hardness.resize(1);

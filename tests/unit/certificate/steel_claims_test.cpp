@@ -36,12 +36,14 @@ TEST_CASE("the wording and level of a grade follow the document on file") {
   Dossier d = stainless_blade();
   CHECK(grade_level(d) == Level::a);
   CHECK(grade_text(d).find(
-            "analysis of melt S900 on file (EN 10204 3.1), the number found on the bar") !=
+            "analysis of melt S900 on file: inspection certificate (EN 10204 3.1), validated by the "
+            "manufacturer's own inspector; the number found on the bar") !=
         std::string::npos);
-  SECTION("3.2 is an inspection document too") {
+  SECTION("3.2 is an inspection certificate too, with an inspector from outside") {
     lot(d).document = SupplyDocument::type_3_2;
     CHECK(grade_level(d) == Level::a);
-    CHECK(grade_text(d).find("EN 10204 3.2") != std::string::npos);
+    CHECK(grade_text(d).find("(EN 10204 3.2), validated by the manufacturer's inspector and one from "
+                             "outside") != std::string::npos);
   }
   SECTION("a number that is not on the bar is level B") {
     lot(d).mark = BarMark::none_on_bar;
@@ -53,11 +55,11 @@ TEST_CASE("the wording and level of a grade follow the document on file") {
     CHECK(grade_level(d) == Level::b);
     CHECK(grade_text(d).find("not compared") != std::string::npos);
   }
-  SECTION("an inspection document without melt number is level C") {
+  SECTION("an inspection certificate without melt number is level C") {
     lot(d).melt_number.reset();
     CHECK(grade_level(d) == Level::c);
   }
-  SECTION("an inspection document whose analysis is not entered is level C") {
+  SECTION("an inspection certificate whose analysis is not entered is level C") {
     lot(d).analysis.reset();
     CHECK(grade_level(d) == Level::c);
   }
@@ -68,7 +70,7 @@ TEST_CASE("the wording and level of a grade follow the document on file") {
     CHECK(grade_text(d).find("test report (EN 10204 2.2)") != std::string::npos);
     lot(d).document = SupplyDocument::type_2_1;
     CHECK(grade_level(d) == Level::c);
-    CHECK(grade_text(d).find("declaration of compliance (EN 10204 2.1), no results") !=
+    CHECK(grade_text(d).find("declaration of compliance with the order (EN 10204 2.1), no results") !=
           std::string::npos);
     lot(d).document = SupplyDocument::label;
     CHECK(grade_level(d) == Level::c);

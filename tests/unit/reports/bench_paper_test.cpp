@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
+#include "page_proof.h"
 #include "reports/curve_chart.h"
 #include "reports/page_text.h"
 #include "samples.h"
@@ -82,6 +83,50 @@ TEST_CASE("the caution for quench oil stands where oil is used, the one for heat
 TEST_CASE("a customer's own material is marked as such on its label") {
   const std::string said = words_of(*lot_labels(lots(Strain::ordinary), noon(), metric(), fonts()));
   CHECK_THAT(said, Contains("Customer’s own, job C-70"));
+}
+
+TEST_CASE("each label stands where the sheet was measured, in points of 1/72 in") {
+  const auto boxes = [](const Document& document) {
+    std::vector<Box> all;
+    for (const Element& e : document.pages[0].elements)
+      if (const auto* r = std::get_if<Rectangle>(&e); r && r->paint.stroke == Grey{215}) all.push_back(r->box);
+    return all;
+  };
+  const auto near = [](Points a, Points b) { return std::abs(a - b) < 0.01; };
+  std::vector<LotLabel> many(8, lots(Strain::ordinary)[0]);
+  // A4, 63.5 x 38.1 mm, pitch 66.04 mm, margins 7.21 and 15.15 mm: 1 mm is 2.834646 points.
+  const auto a4 = boxes(*lot_labels(many, noon(), metric(), fonts()));
+  REQUIRE(a4.size() == 8);
+  CHECK((near(a4[0].x, 20.438) && near(a4[0].y, 42.945)));
+  CHECK((near(a4[1].x, 207.638) && near(a4[1].y, 42.945)));
+  CHECK((near(a4[7].x, 207.638) && near(a4[7].y, 42.945 + 2 * 108.0)));
+  CHECK((near(a4[0].width, 180) && near(a4[0].height, 108)));
+  // Letter, 2 5/8 x 1 in, pitch 2.75 in, margins 3/16 and 1/2 in.
+  const auto letter = boxes(*lot_labels(many, noon(), customary(), fonts()));
+  CHECK((near(letter[0].x, 13.5) && near(letter[0].y, 36)));
+  CHECK((near(letter[5].x, 13.5 + 2 * 198) && near(letter[5].y, 36 + 72)));
+  // A sheet of the maker's own.
+  stock::LabelStock own{"own", Length::millimetres(210), Length::millimetres(297), 2, 3,
+                        Length::millimetres(10), Length::millimetres(20), Length::millimetres(90),
+                        Length::millimetres(50), Length::millimetres(100), Length::millimetres(60)};
+  const auto mine = boxes(*lot_labels(many, noon(), metric(), fonts(), own));
+  REQUIRE(mine.size() == 6);  // the other two stand on a second sheet
+  CHECK((near(mine[3].x, (10 + 100) * 72 / 25.4) && near(mine[3].y, (20 + 60) * 72 / 25.4)));
+  own.pitch_across = Length::millimetres(80);
+  CHECK(lot_labels(many, noon(), metric(), fonts(), own).problem().sentence.find("overlap") != std::string::npos);
+  own.pitch_across = Length::millimetres(130);
+  CHECK(lot_labels(many, noon(), metric(), fonts(), own).problem().sentence.find("over the edge") !=
+        std::string::npos);
+}
+
+TEST_CASE("every usual sheet of labels holds what it must, without a word cut or laid over another") {
+  for (const stock::LabelStock& sheet : stock::usual_label_stock()) {
+    INFO(sheet.name);
+    CHECK(stock::label_stock_problems(sheet).empty());
+    for (const Strain strain : {Strain::ordinary, Strain::hard})
+      CHECK(faults_of(*lot_labels(lots(strain), noon(), metric(), fonts(), sheet), fonts()) ==
+            std::vector<std::string>{});
+  }
 }
 
 TEST_CASE("labels go on over as many sheets as they need, one code each") {

@@ -105,14 +105,66 @@ TEST_CASE("words added, left out or moved about before signing are found") {
                                 fonts()).visible);
 }
 
-TEST_CASE("a drawing that hides words is told, since the page set anew has other bytes") {
-  const std::string pdf = signed_after(sheet_of("bar"), [](reports::Document& document) {
+TEST_CASE("a drawing that hides words before signing is found") {
+  const auto hide = [](reports::Document& document) {
     document.pages[0].elements.push_back(
         reports::Rectangle{{20, 300, 500, 300}, {false, 0, reports::ink, true, reports::paper_white}});
+  };
+  const auto check = check_certificate(signed_after(sheet_of("bar"), hide), fonts());
+  CHECK(check.signature);
+  CHECK(check.record);
+  CHECK_FALSE(check.visible);
+  CHECK_FALSE(check.same_page);
+  CHECK_FALSE(check.valid());
+  CHECK(check.problems.front().find("drawn otherwise than its record gives it") != std::string::npos);
+  SECTION("with other fonts it cannot be compared, and that is said") {
+    certificate::CertificateSheet elsewhere = sheet_of("bar");
+    elsewhere.fonts = "00000000deadbeef";
+    const auto untold = check_certificate(signed_after(elsewhere, hide), fonts());
+    CHECK(untold.visible);
+    CHECK_FALSE(untold.same_page);
+    CHECK(untold.remarks.front().find("other fonts than this machine has") != std::string::npos);
+  }
+}
+
+TEST_CASE("a picture put on the page before signing is found") {
+  reports::Picture stamp;
+  stamp.width_px = stamp.height_px = 4;
+  stamp.rgb.assign(48, 0);
+  const auto check = check_certificate(signed_after(sheet_of("bar"),
+                                                    [&](reports::Document& document) {
+                                                      document.pages[0].elements.push_back(
+                                                          reports::PlacedPicture{{100, 100, 50, 50}, stamp});
+                                                    }),
+                                       fonts());
+  CHECK(check.signature);
+  CHECK_FALSE(check.visible);
+}
+
+TEST_CASE("a certificate whose record is of an earlier format says why it cannot be compared") {
+  std::string earlier;
+  const std::string pdf = signed_after(sheet_of("bar"), [&](reports::Document& document) {
+    earlier = document.attachments[0].bytes;
+    const std::string now = db::sha256_hex(earlier);
+    earlier.replace(earlier.find("certificate 3") + 12, 1, "2");
+    document.attachments[0].bytes = earlier;
+    for (reports::Page& page : document.pages)
+      for (reports::Element& element : page.elements)
+        if (auto* run = std::get_if<reports::TextRun>(&element)) {
+          const std::string digits = db::sha256_hex(earlier);
+          // The digest stands in groups of eight.
+          for (std::size_t i = 0; i < 64; i += 8)
+            for (std::size_t at; (at = run->text.find(now.substr(i, 8))) != std::string::npos;)
+              run->text.replace(at, 8, digits.substr(i, 8));
+        }
   });
   const auto check = check_certificate(pdf, fonts());
-  CHECK_FALSE(check.same_page);
-  CHECK(check.remarks.front().find("not drawn with the same bytes") != std::string::npos);
+  CHECK(check.signature);
+  CHECK(check.record);
+  CHECK_FALSE(check.visible);
+  CHECK_FALSE(check.valid());
+  REQUIRE(check.problems.size() == 1);
+  CHECK(check.problems[0].find("of format 2, of an earlier version") != std::string::npos);
 }
 
 TEST_CASE("another record than the one that the page was set from is found") {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <catch2/catch.hpp>
 
+#include "reports/seal/pdf_content.h"
 #include "reports/seal/sealed_pdf.h"
 #include "sealed_samples.h"
 
@@ -9,10 +10,25 @@ using namespace tangmark::test;
 
 namespace {
 
-// A certificate with a trail and records, one with a photograph, one of another construction.
+// Fifty things told openly need a second page.
+certificate::CertificateSheet long_sheet() {
+  certificate::CertificateSheet sheet = sheet_with_photo("pattern");
+  for (int i = 1; i <= 50; ++i)
+    sheet.told_openly.push_back("Pit " + std::to_string(i) + ", left side, ground out.");
+  return sheet;
+}
+
+// What a revoked and replaced certificate became: the first issue stays as it was, byte for byte.
+certificate::CertificateSheet second_issue() {
+  certificate::CertificateSheet sheet = sheet_of("wootz");
+  sheet.issue = 2;
+  sheet.replaces = "issue 1 of 7 Nov 2026: the length was mistyped";
+  return sheet;
+}
+
+// One of two pages with a photograph, one that was revoked, and the issue that took its place.
 std::vector<std::string> three_certificates() {
-  return {sealed(sheet_of("stainless")), sealed(sheet_with_photo("pattern"), photo()),
-          sealed(sheet_of("wootz"))};
+  return {sealed(long_sheet(), photo()), sealed(sheet_of("wootz")), sealed(second_issue())};
 }
 
 // Flips the lowest bit, and the one that tells capitals from small letters.
@@ -34,6 +50,13 @@ std::size_t unnoticed_in(std::string pdf, std::size_t from, std::size_t to, std:
 }
 
 }  // namespace
+
+TEST_CASE("the three certificates are one of two pages, a first issue and the one that replaced it") {
+  const auto pdfs = three_certificates();
+  const auto pages = [](const std::string& pdf) { return reports::pdf_content(pdf)->pages; };
+  CHECK(pages(pdfs[0]).size() == 2);
+  CHECK(pages(pdfs[2])[0].find("Replaces") != std::string::npos);
+}
 
 TEST_CASE("a changed byte of a sealed certificate is found") {
   for (const std::string& pdf : three_certificates()) {

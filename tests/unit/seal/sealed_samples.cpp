@@ -27,6 +27,7 @@ CertificateSheet sheet_of(std::string_view blade) {
   issue.number = "7";
   issue.issued = sample::clock(23);
   issue.contact = "4 Sluice Lane, Alderbeck";
+  issue.fonts = fonts().digest();
   return certificate_sheet(d, compose(d), issue);
 }
 
