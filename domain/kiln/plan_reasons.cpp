@@ -20,8 +20,8 @@ constexpr std::size_t most_windows_tried = 40;
 class Reasoning {
  public:
   Reasoning(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade,
-            const PlanWords& words)
-      : case_(a_case), plan_(plan), words_(words),
+            const std::function<bool()>& in_time, const PlanWords& words)
+      : case_(a_case), plan_(plan), in_time_(in_time), words_(words),
         blade_(*std::find_if(a_case.blades.begin(), a_case.blades.end(),
                              [&](const PlanBlade& b) { return b.id == blade; })) {}
 
@@ -239,6 +239,7 @@ class Reasoning {
 
   const PlanCase& case_;
   const FiringPlan& plan_;
+  const std::function<bool()>& in_time_;
   const PlanWords& words_;
   const PlanBlade& blade_;
 };
@@ -246,8 +247,8 @@ class Reasoning {
 }  // namespace
 
 Unplaced reason_unplaced(const PlanCase& a_case, const FiringPlan& plan, const std::string& blade,
-                         const PlanWords& words) {
-  return Reasoning(a_case, plan, blade, words).run();
+                         const std::function<bool()>& in_time, const PlanWords& words) {
+  return Reasoning(a_case, plan, blade, in_time, words).run();
 }
 
 }  // namespace tangmark::kiln

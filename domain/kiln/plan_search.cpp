@@ -105,7 +105,7 @@ PlanAnswer plan_firings(const PlanCase& a_case, const SearchLimits& limits, std:
     const std::string& id = a_case.blades[static_cast<std::size_t>(b)].id;
     left_out.insert(id);
     answer.unplaced.push_back(limits.reasons
-                                  ? reason_unplaced(a_case, answer.plan, id, limits.words)
+                                  ? reason_unplaced(a_case, answer.plan, id, in_time, limits.words)
                                   : Unplaced{id, 0, 0, {}, {}});
   }
   const PlanCheck check = check_plan(a_case, answer.plan, left_out);
