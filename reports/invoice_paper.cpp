@@ -45,9 +45,9 @@ std::string correction_words(const InvoicePaper& invoice) {
   const CorrectedInvoice& corrected = *invoice.corrects;
   if (is_credit(invoice))
     return "This credit note takes invoice " + corrected.number + " of " +
-           to_text(corrected.issued) + " back in full. " + corrected.reason;
+           to_text(corrected.issued) + " back in full. The reason: " + corrected.reason;
   return "This invoice replaces invoice " + corrected.number + " of " + to_text(corrected.issued) +
-         ". " + corrected.reason;
+         ". The reason: " + corrected.reason;
 }
 
 std::vector<Letter::SumLine> balance_lines(const InvoicePaper& invoice) {

@@ -95,10 +95,10 @@ void tell_proposals(const ShopFile& shop, const KeptItem& item,
                     std::vector<std::string>& assumptions) {
   if (!item.model) return;
   for (const ModelProposal& one : model_proposals(shop, item.model))
-    assumptions.push_back(fmt::format("The record would change {} of {}: {} {} counted, {} proposed. "
-                                      "{}",
-                                      word_of(one.what), one.of, fmt::format("{:.2f}", one.now),
-                                      one.unit, fmt::format("{:.2f}", one.proposed), one.why));
+    assumptions.push_back(fmt::format("{}: the record would change {} of {}: {:.2f} {} counted, "
+                                      "{:.2f} proposed. {}",
+                                      one.model.name, word_of(one.what), one.of, one.now, one.unit,
+                                      one.proposed, one.why));
 }
 
 // How far the hours of an operation went either way on record.

@@ -10,10 +10,11 @@ namespace tangmark::kiln {
 namespace {
 
 // How the allowance is shared out: held in place, let go a few at a time, all at once. What is left
-// is for putting back.
+// is for putting back, and the last of it for saying why a blade finds no place.
 constexpr double until_held = 0.15;
 constexpr double until_loosened = 0.45;
-constexpr double until_free = 0.9;
+constexpr double until_free = 0.85;
+constexpr double until_improved = 0.93;
 
 bool shares_a_blade(const PlanFiring& a, const PlanFiring& b) {
   return std::any_of(a.members.begin(), a.members.end(), [&](const PlanMember& m) {
@@ -152,7 +153,7 @@ class Replanning {
   /// True when the plan, after putting back what is dear to move, is the best so far.
   bool take(const PlanAnswer& answer) {
     WeighedPlan plan = weighing_.weigh(answer.plan, answer.unplaced);
-    improve(weighing_, plan, [this] { return over(); });
+    improve(weighing_, plan, [this] { return used() >= until_improved; });
     if (!plan.better_than(best_)) return false;
     best_ = std::move(plan);
     return true;
@@ -180,10 +181,11 @@ class Replanning {
                                  ? bound_mc_ - booked_.moved_mc * lost_
                                  : plan_firings(placed, {}, seed_).bound_mc;
     result.bound_mc = result.answer.bound_mc + booked_.moved_mc * lost_;
-    if (limits_.reasons)
-      for (const std::string& blade : best_.left_out)
-        result.answer.unplaced.push_back(
-            reason_unplaced(case_, best_.plan, blade, limits_.words));
+    const std::function<bool()> in_time = [this] { return !over(); };
+    for (const std::string& blade : best_.left_out)
+      result.answer.unplaced.push_back(
+          limits_.reasons ? reason_unplaced(case_, best_.plan, blade, in_time, limits_.words)
+                          : Unplaced{blade, 0, 0, {}, {}});
     result.answer.proven = best_.left_out.empty() && result.total_mc == result.bound_mc;
     return result;
   }

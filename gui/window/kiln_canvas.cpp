@@ -199,36 +199,6 @@ void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
   gc.PopState();
 }
 
-// Hatched where the rule breaks, with its words: no meaning hangs on a colour.
-void KilnCanvas::draw_conflicts(wxGraphicsContext& gc, std::size_t lane) {
-  const Sizes& sizes = look().sizes;
-  const double top = lane_top(lane) + sizes.of(caption_px), foot = lane_top(lane) + lane_height() - sizes.gap(2);
-  double said_to = left();
-  for (const desk::BoardConflict& conflict : board_.lanes[lane].conflicts) {
-    const double from = x_of(conflict.from), to = std::max(from + sizes.of(8), x_of(conflict.to));
-    gc.PushState();
-    gc.Clip(from, top, to - from, foot - top);
-    gc.SetPen(wxPen(colour(look().palette.ink), 2));
-    for (double x = from - (foot - top); x < to; x += sizes.of(8)) gc.StrokeLine(x, foot, x + foot - top, top);
-    gc.PopState();
-    gc.SetPen(wxPen(colour(look().palette.ink), 2));
-    gc.SetBrush(*wxTRANSPARENT_BRUSH);
-    gc.DrawRectangle(from, top, to - from, foot - top);
-    const Pen pen{sizes.note(), true, look().palette.ink};
-    const double at = std::max({from, said_to, left() + 2});
-    const std::string words = shortened(gc, "Does not fit: " + conflict.sentence, pen, GetClientSize().x - at - sizes.gap(2));
-    const double wide = text_width(gc, words, pen) + sizes.gap(1);
-    if (at + sizes.of(60) > GetClientSize().x) continue;
-    gc.SetPen(wxPen(colour(look().palette.ink), 1));
-    gc.SetBrush(wxBrush(colour(look().palette.raised)));
-    gc.DrawRectangle(at, top, wide, sizes.of(20));
-    draw_text(gc, words, at + sizes.of(4), top + 1, pen);
-    said_to = at + wide;
-    // One sentence at a time in a lane; the sheet below has them all.
-    break;
-  }
-}
-
 void KilnCanvas::stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, std::size_t lane) {
   if (curve.size() < 2) return;
   wxGraphicsPath path = gc.CreatePath();
@@ -358,39 +328,6 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken&
   tag_places_.push_back({of, {from, foot - rows * (tag_height() + 2.0), x - from,
                               rows * (tag_height() + 2.0)}});
   taken.tags = x;
-}
-
-void KilnCanvas::stroke_trial(wxGraphicsContext& gc) {
-  const desk::Palette& p = look().palette;
-  gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 3, trial_->may ? wxPENSTYLE_SOLID : wxPENSTYLE_SHORT_DASH));
-  stroke(gc, trial_->there.planned, trial_lane_);
-}
-
-void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
-  if (!trial_) return;
-  stroke_trial(gc);
-  if (reason_->asks()) return;
-  const Sizes& sizes = look().sizes;
-  const desk::Palette& p = look().palette;
-  std::vector<std::string> lines{trial_->sentence};
-  lines.insert(lines.end(), trial_->reasons.begin(), trial_->reasons.end());
-  if (held_) lines.push_back("Enter lets it go here, Escape puts it back.");
-  double width = 0;
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    width = std::max(width, text_width(gc, lines[i], text_pen(i == 0)));
-  }
-  const double height = static_cast<double>(lines.size()) * sizes.of(21) + sizes.gap(2);
-  const double wide = width + sizes.gap(4);
-  const double x = std::clamp(x_of(trial_->there.start), left(), std::max(left(), GetClientSize().x - wide));
-  double y = lane_top(trial_lane_) + lane_height();
-  if (y + height > GetClientSize().y) y = std::max(0.0, lane_top(trial_lane_) - height);
-  gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 1));
-  gc.SetBrush(wxBrush(colour(p.raised)));
-  gc.DrawRectangle(x, y, wide, height);
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    draw_text(gc, lines[i], x + sizes.gap(2), y + sizes.gap(1) + static_cast<double>(i) * sizes.of(21),
-              text_pen(i == 0));
-  }
 }
 
 void KilnCanvas::draw_key(wxGraphicsContext& gc) {

@@ -89,7 +89,7 @@ Outcome<reports::Document> receipt_of(const Press& press, const KeptCommission& 
   paper.refund_rule = body.refund_rule;
   if (const auto old = corrected_by(press, settings.zone, body))
     paper.correction = "This receipt replaces receipt " + old->number + " of " +
-                       to_text(old->issued) + ". " + old->reason;
+                       to_text(old->issued) + ". The reason: " + old->reason;
   return reports::receipt_document(paper, look_of(settings), press.fonts);
 }
 
