@@ -10,10 +10,10 @@ using namespace tangmark::test;
 
 namespace {
 
-// Fifty things told openly need a second page.
+// Twenty-four things told openly need a second page.
 certificate::CertificateSheet long_sheet() {
   certificate::CertificateSheet sheet = sheet_with_photo("pattern");
-  for (int i = 1; i <= 50; ++i)
+  for (int i = 1; i <= 24; ++i)
     sheet.told_openly.push_back("Pit " + std::to_string(i) + ", left side, ground out.");
   return sheet;
 }
