@@ -71,7 +71,8 @@ std::optional<SealWith> seal_asked(Work& work, Form& form) {
       form.add({"passphrase", "A passphrase is given, but there is no key that it opens.", "Make a key with make_key, or name its file."});
     return std::nullopt;
   }
-  if (!passphrase)
+  // A key that is not locked is refused where it is opened, in a sentence of its own.
+  if (!passphrase && key_file->find("BEGIN ENCRYPTED PRIVATE KEY") != std::string::npos)
     form.add({"passphrase", "The key is locked.", "Give its passphrase, or issue it without a seal."});
   return SealWith{*key_file, passphrase.value_or("")};
 }
