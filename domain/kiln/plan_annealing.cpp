@@ -2,6 +2,7 @@
 #include "domain/kiln/plan_annealing.h"
 
 #include <algorithm>
+#include <limits>
 #include <cmath>
 #include <numeric>
 
@@ -52,7 +53,8 @@ void PlanAnnealing::lock_firings() {
         if (c.blades[at(blade)].id == m.blade) members.push_back(tables_.op_of(blade, m.operation));
     table_.lock(b, *f, members);
   }
-  if (table_.settle(unplaced_mc, 0)) table_.keep();
+  // They stand whatever they cost.
+  if (table_.settle(std::numeric_limits<std::int64_t>::max(), 0)) table_.keep();
   else table_.undo();
 }
 

@@ -144,7 +144,8 @@ class Replanning {
     for (std::size_t i = 0; i < all.size() && !settled(); ++i) {
       std::vector<PlanFiring> fewer = held;
       std::erase_if(fewer, [&](const PlanFiring& f) { return f == all[i] || shares_a_blade(f, all[i]); });
-      if (fewer.size() == held.size()) continue;
+      // Without a firing its kiln is colder, and the next one's longer heating may meet a circuit.
+      if (fewer.size() == held.size() || !weighing_.keeps_rules_without_the_rest(fewer)) continue;
       const double from = until_held + each * static_cast<double>(i);
       if (take(search(fewer, {from, from + each}, charged(fewer)))) held = std::move(fewer);
     }

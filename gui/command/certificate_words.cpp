@@ -61,6 +61,7 @@ bool same_statements(const std::string& old_record, const cert::Dossier& dossier
   const auto old = cert::read_record(old_record);
   if (!old) return false;
   cert::IssueFacts facts{old->number, old->issue, old->issued, {}, {}, old->paper, old->contact};
+  facts.fonts = old->fonts;
   cert::CertificateSheet now = cert::certificate_sheet(dossier, draft, facts);
   now.replaces = old->replaces;
   return now == *old;

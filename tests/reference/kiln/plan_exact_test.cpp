@@ -216,7 +216,7 @@ TEST_CASE("the planner meets the optimum of an exact solver, and its bound never
     const Settled settled = settle(c);
     if (!settled.proven) continue;
     SearchLimits limits;
-    limits.iterations = 20'000;
+    limits.iterations = 100'000;
     const PlanAnswer answer = plan_firings(c, limits, 1);
     INFO("case " << seed);
     if (!settled.optimum_mc) {

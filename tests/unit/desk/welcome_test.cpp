@@ -4,6 +4,8 @@
 #include <catch2/catch.hpp>
 
 #include "gui/desk/desk.h"
+#include "gui/desk/paper/certificate_printer.h"
+#include "gui/desk/paper/photo_reader.h"
 #include "tests/scratch.h"
 
 using namespace tangmark;
@@ -16,6 +18,8 @@ const Instant now = date::sys_days{date::year{2026} / 11 / 25} + std::chrono::ho
 }  // namespace
 
 TEST_CASE("a look around writes the demo shop into a file of its own and opens it") {
+  lend_certificate_printer();
+  lend_photo_reader();
   const test::Scratch scratch;
   const auto begun = welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
   REQUIRE(begun);
