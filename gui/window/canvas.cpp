@@ -92,6 +92,12 @@ double draw_tag(wxGraphicsContext& gc, const std::string& number, double x, doub
   return width;
 }
 
+void Canvas::SetFocus() {
+  if (!takes_keys_) return Surface::SetFocus();
+  SetCanFocus(true);
+  SetFocusIgnoringChildren();
+}
+
 Canvas::Canvas(wxWindow* parent, Depth depth) : Surface(parent, depth) {
   SetBackgroundStyle(wxBG_STYLE_PAINT);
   Bind(wxEVT_PAINT, [this](wxPaintEvent&) {

@@ -44,6 +44,8 @@ class Canvas : public Surface {
   Canvas(wxWindow* parent, Depth depth);
   void dress() override;
   bool AcceptsFocus() const override { return takes_keys_; }
+  /// The picture itself takes the keys, also when fields stand on it; a panel would pass them on.
+  void SetFocus() override;
 
  protected:
   virtual void draw(wxGraphicsContext& gc, wxSize size) = 0;
