@@ -159,7 +159,7 @@ PlaceView quote_view(const Sight& sight, const std::string& number,
   quote.offers = offers_of(number);
   PlaceView view;
   view.next.sentence = "Quote commission " + number + " for " + buyer_of(sight, *commission);
-  view.next.why = "Change any figure in its place, or the price: everything follows.";
+  view.next.why = "Change any figure in its place, or the price: everything follows. F6 goes between them.";
   view.next.offers = {{"Make this quote", PlaceWork{"keep quote", number}, "Enter", ""},
                       {"Leave it", PlaceWork{"leave quote", number}, "Esc", ""}};
   view.picture = std::move(quote);

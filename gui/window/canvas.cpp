@@ -94,9 +94,11 @@ double draw_tag(wxGraphicsContext& gc, const std::string& number, double x, doub
 
 void Canvas::SetFocus() {
   if (!takes_keys_) return Surface::SetFocus();
-  SetCanFocus(true);
   SetFocusIgnoringChildren();
 }
+
+// A panel gives up the keys, and its place among the Tab stops, once a field stands on it.
+void Canvas::SetCanFocus(bool can) { Surface::SetCanFocus(can || takes_keys_); }
 
 Canvas::Canvas(wxWindow* parent, Depth depth) : Surface(parent, depth) {
   SetBackgroundStyle(wxBG_STYLE_PAINT);

@@ -46,6 +46,7 @@ class Canvas : public Surface {
   bool AcceptsFocus() const override { return takes_keys_; }
   /// The picture itself takes the keys, also when fields stand on it; a panel would pass them on.
   void SetFocus() override;
+  void SetCanFocus(bool can) override;
 
  protected:
   virtual void draw(wxGraphicsContext& gc, wxSize size) = 0;

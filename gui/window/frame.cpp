@@ -127,6 +127,7 @@ void Frame::on_key(wxKeyEvent& event) {
   }
   if (event.ControlDown() && key == 'F') return list_->focus_find();
   // From the list to the picture beside it, and back.
+  if (key == WXK_F6 && !list_->IsShown()) return stage_->focus_other_part();
   if (key == WXK_F6 && !form_->IsShown())
     return list_->rows_have_focus() || list_->find_has_focus() ? stage_->focus_picture() : list_->focus_rows();
   if (event.ControlDown() && (key == '+' || key == '=' || key == WXK_NUMPAD_ADD)) return text_size(1.125);

@@ -146,6 +146,8 @@ void QuotePanel::show(const desk::QuoteView& view) {
   Layout();
 }
 
+void QuotePanel::focus_other() { cost_->HasFocus() ? focus_price() : cost_->SetFocus(); }
+
 void QuotePanel::focus_price() {
   price_->SetFocus();
   price_->SelectAll();

@@ -34,6 +34,8 @@ class QuotePanel final : public Surface {
   QuotePanel(wxWindow* parent, Answers answers);
   void show(const desk::QuoteView& view);
   void focus_price();
+  /// From the price to the figures of the build-up, and back.
+  void focus_other();
 
  private:
   void build_price(wxBoxSizer* right);

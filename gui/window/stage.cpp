@@ -86,6 +86,10 @@ void Stage::show(const desk::PlaceView& view) {
   Layout();
 }
 
+void Stage::focus_other_part() {
+  if (quote_->IsShown()) quote_->focus_other();
+}
+
 void Stage::focus_picture() {
   if (kiln_->IsShown()) kiln_->SetFocus();
   if (page_->IsShown()) page_->SetFocus();

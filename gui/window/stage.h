@@ -31,6 +31,8 @@ class Stage final : public Surface {
   Stage(wxWindow* parent, Answers answers);
   void show(const desk::PlaceView& view);
   void focus_picture();
+  /// Within the picture, where it has two parts: the price and the figures of a quote.
+  void focus_other_part();
 
  private:
   void lay_out(const desk::Picture& picture);

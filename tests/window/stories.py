@@ -106,6 +106,31 @@ def quote_a_commission():
         raise Story("the quote's price is not the typed one: %s" % quoted["price_minor"])
 
 
+def change_a_line_in_place():
+    """A figure of the build-up is typed over where it stands, and the quote is made from it."""
+    furnish()
+    before = json.loads(tangmark("quote", SHOP, "1", "--json"))
+    with window("--place", "commissions", "--select", "1") as w:
+        w.press("To the quote desk")
+        w.sees("Earned per hour")
+        floor = w.texts()
+        w.keys("F6")  # from the price to the lines
+        w.keys("Down")
+        w.type("950")  # grams of steel
+        wait_for(lambda: w.texts() != floor, "the floor to follow the typed mass")
+        w.keys("Return")
+        w.press("Versions")
+        w.sees("on the desk")
+        w.press("Back to the quote")
+        w.press("Make this quote")
+        w.sees("is made")
+    after = json.loads(tangmark("quote", SHOP, "1", "--json"))
+    if after["lines"][0]["amount_minor"] <= before["lines"][0]["amount_minor"]:
+        raise Story("the typed mass is not in the quote: %s" % after["lines"][0])
+    if after["cost_minor"] <= before["cost_minor"]:
+        raise Story("the cost did not follow the typed mass")
+
+
 def blade_in_work():
     do("assign_blade", model="paring 90", title="Paring knife 90 mm")
     for step in ("profile", "drill", "mark", "rough grind"):
@@ -283,7 +308,7 @@ def look_around():
 
 
 STORIES = {story.__name__: story for story in (begin_a_shop, quote_a_commission,
-                                               plan_and_move_a_firing,
+                                               change_a_line_in_place, plan_and_move_a_firing,
                                                plan_crack_and_plan_anew, move_against_the_hours,
                                                log_a_bench_step, print_a_certificate, keys_alone,
                                                look_around)}
