@@ -235,62 +235,70 @@ class CaseMaker {
       add_blade(q.id<blade::BladeId>("id"), std::to_string(q.integer("number")), q.length("length_nm"), q.maybe_date("due"));
   }
 
+  /// What lies between one heat of a blade and the next.
+  struct Between {
+    Duration bench{}, waiting{};
+    std::string before;  ///< the operation that the last heat was
+    void begin(const std::string& operation) { *this = {{}, {}, operation}; }
+  };
+
   void add_blade(blade::BladeId id, const std::string& number, Length length, std::optional<CalendarDate> due) {
-    kiln::PlanBlade plan;
-    plan.id = number;
-    plan.length_mm = static_cast<int>((length.nanometres() + 999'999) / 1'000'000);
-    ShopCase::Chain chain{id, {}, {}};
-    Duration bench{}, waiting{}, bench_after{}, waiting_after{};
-    std::string before;
-    const auto running = running_step(id);
     const auto out = outside(id);
     if (out && !out->back) {
       made_.left_aside.push_back("Blade " + number + " is out at " + out->who +
                                  " with no day on which it is due back, so it is not planned.");
       return;
     }
-    for (const Step& step : open_steps(shop_, id)) {
-      if (out && step.operation == out->operation && plan.operations.empty()) {
-        before = step.operation;
-        bench = waiting = {};
-        continue;
-      }
-      if (running && step.id == running->first) {
-        plan.previous_end_min = minute_up(running->second);
-        before = step.operation;
-        bench = waiting = {};
-        continue;
-      }
-      if (step.heat == blade::Heat::none) {
-        bench += step.bench;
-        waiting += step.waiting;
-        bench_after += step.bench;
-        waiting_after += step.waiting;
-        continue;
-      }
-      if (!step.temperature) {
-        made_.left_aside.push_back("Blade " + number + ": its " + step.operation +
-                                   " has no temperature yet, so nothing after it is planned.");
-        break;
-      }
-      kiln::PlanOperation op = operation_of(step);
-      if (plan.operations.empty()) set_release(plan, id, bench, waiting, before, op, step);
-      else set_gap(op, before, bench + waiting, step);
-      plan.operations.push_back(op);
-      chain.steps.push_back(step.id);
-      chain.names.push_back(step.operation);
-      before = step.operation;
-      bench = waiting = bench_after = waiting_after = {};
-    }
+    kiln::PlanBlade plan;
+    plan.id = number;
+    plan.length_mm = static_cast<int>((length.nanometres() + 999'999) / 1'000'000);
+    ShopCase::Chain chain{id, {}, {}};
+    const Between after = add_chain(plan, chain, out ? out->operation : std::string());
     if (plan.operations.empty()) return;
     if (out) plan.release_min = std::max(plan.release_min, minute_up(*out->back));
     const Instant day_end = due ? settings_.zone.at(*due, 24h) : end_;
     // What is left after the last firing must fit before the day: bench work takes about three times
     // as long by the calendar as by the clock (8 h of 24; common practice, no source).
-    plan.due_min = std::max(plan.release_min, minute_up(day_end - 3 * bench_after - waiting_after));
+    plan.due_min = std::max(plan.release_min, minute_up(day_end - 3 * after.bench - after.waiting));
     plan.late_mc_per_min = std::max<std::int64_t>(1, settings_.shop_cost_of_late_day.minor() * 1000 / (24 * 60));
     made_.chains.emplace(number, std::move(chain));
     made_.a_case.blades.push_back(std::move(plan));
+  }
+
+  /// The heats ahead of a blade; `elsewhere` is the operation it is out for. What comes after the last.
+  Between add_chain(kiln::PlanBlade& plan, ShopCase::Chain& chain, const std::string& elsewhere) {
+    const auto running = running_step(chain.blade);
+    Between between;
+    for (const Step& step : open_steps(shop_, chain.blade)) {
+      if (!elsewhere.empty() && step.operation == elsewhere && plan.operations.empty()) {
+        between.begin(step.operation);
+      } else if (running && step.id == running->first) {
+        plan.previous_end_min = minute_up(running->second);
+        between.begin(step.operation);
+      } else if (step.heat == blade::Heat::none) {
+        between.bench += step.bench;
+        between.waiting += step.waiting;
+      } else if (!step.temperature) {
+        made_.left_aside.push_back("Blade " + plan.id + ": its " + step.operation +
+                                   " has no temperature yet, so nothing after it is planned.");
+        break;
+      } else {
+        add_heat(plan, chain, step, between);
+        between.begin(step.operation);
+      }
+    }
+    return between;
+  }
+
+  void add_heat(kiln::PlanBlade& plan, ShopCase::Chain& chain, const Step& step, const Between& between) {
+    kiln::PlanOperation op = operation_of(step);
+    if (plan.operations.empty())
+      set_release(plan, chain.blade, between.bench, between.waiting, between.before, op, step);
+    else
+      set_gap(op, between.before, between.bench + between.waiting, step);
+    plan.operations.push_back(op);
+    chain.steps.push_back(step.id);
+    chain.names.push_back(step.operation);
   }
 
   void set_release(kiln::PlanBlade& plan, blade::BladeId id, Duration bench, Duration waiting,

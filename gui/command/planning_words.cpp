@@ -86,6 +86,21 @@ Outcome<Done> print_cuts(const Call& call, const db::ShopFile& shop,
   return write_whole(path, reports::pdf_bytes(*document, fonts));
 }
 
+Exit show_cuts(const Call& call, const db::ShopFile& shop, const db::LotCutting& lot,
+               const stock::CuttingPlan& plan) {
+  if (const auto path = call.option("pdf")) {
+    if (auto done = print_cuts(call, shop, plan, *path); !done) return refused(call, done.problems());
+  }
+  if (call.has("json")) {
+    say(stock::to_json(plan, lot.cutting));
+  } else {
+    say_cuts(plan, lot.cutting);
+    say("Cut it so with: tangmark do " + call.words[0] + " take_cuts lot=" + call.words[1] +
+        " cuts=" + cuts_text(plan, lot));
+  }
+  return plan.unplaced.empty() ? Exit::done : Exit::answer_is_no;
+}
+
 Exit cut(const Call& call) {
   const auto seconds = seconds_of(call, long_s);
   if (!seconds) return refused(call, seconds.problems());
@@ -115,18 +130,7 @@ Exit cut(const Call& call) {
     if (!stated) allowed = usual_seconds(lot->items.size());
     const auto plan = stock::cutting_plan(lot->cutting, out_of_time);
     if (!plan) return refused(call, plan.problems());
-    if (const auto path = call.option("pdf")) {
-      if (auto done = print_cuts(call, shop, *plan, *path); !done)
-        return refused(call, done.problems());
-    }
-    if (call.has("json")) {
-      say(stock::to_json(*plan, lot->cutting));
-    } else {
-      say_cuts(*plan, lot->cutting);
-      say("Cut it so with: tangmark do " + call.words[0] + " take_cuts lot=" + call.words[1] +
-          " cuts=" + cuts_text(*plan, *lot));
-    }
-    return plan->unplaced.empty() ? Exit::done : Exit::answer_is_no;
+    return show_cuts(call, shop, *lot, *plan);
   });
 }
 

@@ -213,6 +213,37 @@ Form calculation_form(const Typed& filled) {
   return form;
 }
 
+namespace {
+
+// What came out, sorted by where it stands on the sheet.
+struct Answered {
+  Section facts;
+  std::vector<Section> tables;
+  std::vector<std::string> long_lists;
+};
+
+Answered sorted_answer(const steel::DeskAnswer& answer, TemperatureUnit unit) {
+  Answered sorted;
+  for (const auto& [field, value] : answer.fields) {
+    const Named label = named(field);
+    if (is_table(value)) {
+      sorted.tables.push_back(table_section(field, value.list(), unit));
+    } else if (is_words_list(value)) {
+      for (const DeskValue& words : value.list())
+        sorted.long_lists.push_back(label.label + ": " + words.words() + ".");
+    } else if (is_heat(field, value)) {
+      sorted.facts.facts.push_back({label.label, heat_text(value, unit), heat_unit(unit), ""});
+    } else {
+      sorted.facts.facts.push_back({label.label, text_of(value), label.unit, ""});
+    }
+  }
+  for (const std::string& note : answer.notes)
+    sorted.facts.paragraphs.push_back(sentence_case(note));
+  return sorted;
+}
+
+}  // namespace
+
 Outcome<Sheet> calculation_sheet(const Sight& sight, const Typed& typed) {
   const std::string name = name_in(typed);
   Typed keys = kept(typed);
@@ -223,34 +254,19 @@ Outcome<Sheet> calculation_sheet(const Sight& sight, const Typed& typed) {
   if (!known) return answer.problems();
   const DeskCalculation& calculation = *known;
   if (!answer) return in_labels(answer.problems(), calculation);
-  Section facts;
+  Answered sorted = sorted_answer(*answer, sight.settings.temperature_unit);
+  Section& facts = sorted.facts;
   Sheet sheet;
   sheet.title = sentence_case(calculation.answers);
   sheet.under = asked_words(keys);
-  const TemperatureUnit unit = sight.settings.temperature_unit;
-  std::vector<Section> tables;
-  std::vector<std::string> long_lists;
-  for (const auto& [field, value] : answer->fields) {
-    const Named label = named(field);
-    if (is_table(value)) {
-      tables.push_back(table_section(field, value.list(), unit));
-    } else if (is_words_list(value)) {
-      for (const DeskValue& words : value.list())
-        long_lists.push_back(label.label + ": " + words.words() + ".");
-    } else if (is_heat(field, value)) {
-      facts.facts.push_back({label.label, heat_text(value, unit), heat_unit(unit), ""});
-    } else {
-      facts.facts.push_back({label.label, text_of(value), label.unit, ""});
-    }
-  }
-  for (const std::string& note : answer->notes) facts.paragraphs.push_back(sentence_case(note));
   facts.offers = {{"Work it out anew", OpenForm{"desk.calc", typed}, "", ""}};
   Section source;
   source.title = "Where it is from";
   source.paragraphs = {"Source: " + calculation.source + ".", "Valid: " + calculation.range + "."};
-  source.paragraphs.insert(source.paragraphs.end(), long_lists.begin(), long_lists.end());
+  source.paragraphs.insert(source.paragraphs.end(), sorted.long_lists.begin(),
+                           sorted.long_lists.end());
   sheet.sections.push_back(std::move(facts));
-  for (Section& table : tables) sheet.sections.push_back(std::move(table));
+  for (Section& table : sorted.tables) sheet.sections.push_back(std::move(table));
   sheet.sections.push_back(std::move(source));
   return sheet;
 }

@@ -82,6 +82,7 @@ class Desk {
   Outcome<Said> ask(const std::string& number, const Typed& typed);
   Outcome<std::variant<Said, Job>> at_quote_desk(const PlaceWork& work);
   Outcome<Said> add_quote_line(const Typed& typed);
+  Outcome<std::variant<Said, Job>> accept_plan();
   Job plan_job() const;
   Job check_job() const;
   Job cut_job(const std::string& lot) const;

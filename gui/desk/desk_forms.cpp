@@ -125,6 +125,80 @@ constexpr Made made_by[] = {
     {"take_deposit", "Deposit taken, payment ", ".", std::nullopt, ""},
 };
 
+FormField year_field(const Typed& filled) {
+  FormField year;
+  year.name = "year";
+  year.label = "Year";
+  year.help = "2026; this year when not given";
+  year.value = value(filled, "year");
+  return year;
+}
+
+FormField certificate_field(const Typed& filled) {
+  FormField file = path_field("The file", value(filled, "path"), "a certificate as a PDF file");
+  file.entry = Entry::file;
+  return file;
+}
+
+std::vector<FormField> print_fields(const Typed& filled) {
+  std::vector<FormField> fields{
+      path_field("Into the file", "~/" + value(filled, "kind") + "-" + value(filled, "id") + ".pdf",
+                 "a file that is there already is replaced")};
+  for (const char* kept : {"kind", "id"}) {
+    FormField field;
+    field.name = kept;
+    field.label = kept;
+    field.value = value(filled, kept);
+    field.hidden = true;
+    fields.push_back(field);
+  }
+  return fields;
+}
+
+// The forms of the desk's own work, which is no action of the shop.
+struct KnownForm {
+  const char *name, *title, *under, *submit;
+  std::vector<FormField> (*fields)(const Typed& filled);
+};
+
+constexpr KnownForm known_forms[] = {
+    {"desk.backup", "Back up the shop",
+     "The copy stands alone and is made while other windows go on.", "Back up",
+     [](const Typed&) -> std::vector<FormField> {
+       return {path_field("Into the file", "~/shop-backup.tangmark",
+                          "a new file; a stick is a good place")};
+     }},
+    {"desk.ledger", "Write the ledger of a year",
+     "Every line as a table (CSV), for an accountant. Tax rates are those you entered.", "Write it",
+     [](const Typed& filled) -> std::vector<FormField> {
+       return {path_field("Into the file", "~/ledger.csv", "a file that is there already is replaced"),
+               year_field(filled)};
+     }},
+    {"desk.quote_line", "Add a line to this quote",
+     "Something that no model counts. It stays with this quote and its next versions.", "Add it",
+     [](const Typed&) -> std::vector<FormField> {
+       return {plain_field("name", "What it is", "Mosaic pin", true),
+               plain_field("much", "How much", "2; one when not given", false),
+               plain_field("each", "One costs", "14.00", true)};
+     }},
+    {"desk.verify", "Check a certificate",
+     "Signature, record and visible words, and how it stands in this shop.", "Check it",
+     [](const Typed& filled) -> std::vector<FormField> { return {certificate_field(filled)}; }},
+    {"desk.public_list", "Write the public list",
+     "Every issue with its digest and standing, and every key; without buyers' names. For your site.",
+     "Write it",
+     [](const Typed&) -> std::vector<FormField> {
+       return {path_field("Into the file", "~/certificates.html",
+                          "a page; a table when the name ends in .csv")};
+     }},
+    {"desk.export", "Export everything in open formats",
+     "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.",
+     "Export",
+     [](const Typed&) -> std::vector<FormField> {
+       return {path_field("Into the folder", "~/shop-export", "a new or empty folder")};
+     }},
+};
+
 }  // namespace
 
 std::string with_home(const std::string& path) {
@@ -136,63 +210,13 @@ std::string with_home(const std::string& path) {
 bool is_desk_form(const std::string& name) { return name.starts_with("desk."); }
 
 Form desk_form(const std::string& name, const Typed& filled) {
-  Form form;
-  form.action = name;
-  if (name == "desk.backup") {
-    form.title = "Back up the shop";
-    form.under = "The copy stands alone and is made while other windows go on.";
-    form.submit = "Back up";
-    form.fields = {path_field("Into the file", "~/shop-backup.tangmark", "a new file; a stick is a good place")};
-  } else if (name == "desk.ledger") {
-    form.title = "Write the ledger of a year";
-    form.under = "Every line as a table (CSV), for an accountant. Tax rates are those you entered.";
-    form.submit = "Write it";
-    form.fields = {path_field("Into the file", "~/ledger.csv", "a file that is there already is replaced")};
-    FormField year;
-    year.name = "year";
-    year.label = "Year";
-    year.help = "2026; this year when not given";
-    year.value = value(filled, "year");
-    form.fields.push_back(year);
-  } else if (name == "desk.quote_line") {
-    form.title = "Add a line to this quote";
-    form.under = "Something that no model counts. It stays with this quote and its next versions.";
-    form.submit = "Add it";
-    form.fields = {plain_field("name", "What it is", "Mosaic pin", true),
-                   plain_field("much", "How much", "2; one when not given", false),
-                   plain_field("each", "One costs", "14.00", true)};
-  } else if (name == "desk.verify") {
-    form.title = "Check a certificate";
-    form.under = "Signature, record and visible words, and how it stands in this shop.";
-    form.submit = "Check it";
-    form.fields = {path_field("The file", value(filled, "path"), "a certificate as a PDF file")};
-    form.fields.front().entry = Entry::file;
-  } else if (name == "desk.public_list") {
-    form.title = "Write the public list";
-    form.under = "Every issue with its digest and standing, and every key; without buyers' names. For your site.";
-    form.submit = "Write it";
-    form.fields = {path_field("Into the file", "~/certificates.html", "a page; a table when the name ends in .csv")};
-  } else if (name == "desk.export") {
-    form.title = "Export everything in open formats";
-    form.under = "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.";
-    form.submit = "Export";
-    form.fields = {path_field("Into the folder", "~/shop-export", "a new or empty folder")};
-  } else {
-    form.title = "Print the " + value(filled, "kind");
-    form.under = "A PDF file, the very page shown here.";
-    form.submit = "Print";
-    form.fields = {path_field("Into the file", "~/" + value(filled, "kind") + "-" + value(filled, "id") + ".pdf",
-                              "a file that is there already is replaced")};
-    for (const char* kept : {"kind", "id"}) {
-      FormField field;
-      field.name = kept;
-      field.label = kept;
-      field.value = value(filled, kept);
-      field.hidden = true;
-      form.fields.push_back(field);
+  for (const KnownForm& known : known_forms)
+    if (name == known.name) {
+      Form form{name, known.title, known.under, known.submit, known.fields(filled)};
+      return form;
     }
-  }
-  return form;
+  return {name, "Print the " + value(filled, "kind"), "A PDF file, the very page shown here.", "Print",
+          print_fields(filled)};
 }
 
 Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed& typed) {

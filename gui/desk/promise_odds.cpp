@@ -47,9 +47,10 @@ void add_rush(const Sight& sight, const commission::KeptCommission& commission, 
   std::string note = "As a rush: " + day(sight, rush->forecast.p80) + ", 8 times in 10";
   std::size_t broken = 0;
   for (const commission::Harm& harm : rush->harmed) broken += harm.breaks_promise ? 1 : 0;
+  const std::string past = broken == 0 ? "none past its promise"
+                                       : fmt::format("{} past what was promised", broken);
   note += rush->harmed.empty() ? ", and nobody is moved."
-                               : fmt::format(", {} moved by it, {} past their promise.",
-                                             rush->harmed.size(), broken);
+                               : fmt::format("; {} moved by it, {}.", rush->harmed.size(), past);
   view.notes.push_back(note);
 }
 

@@ -16,7 +16,6 @@
 #include "gui/window/next_line_bar.h"
 #include "gui/window/places_row.h"
 #include "gui/window/sentences.h"
-#include "gui/window/stage.h"
 #include "gui/window/text.h"
 #include "gui/window/words.h"
 
@@ -58,19 +57,14 @@ desk::Clock Frame::clock() const {
 
 void Frame::build() {
   SetMinSize({800, 480});
-  const auto doer = [this](const desk::Deed& deed) { perform(deed); };
-  auto* ground = new Surface(this, Depth::window);
-  ground_ = ground;
-  bench_ = new BenchCanvas(this, {[this](const auto& put_off) { return desk_->bench(put_off); },
-                                  [this](const desk::Deed& deed) { guarded([&] { perform_at_bench(deed); }); },
-                                  [this] { leave_bench(); }});
-  bench_->Hide();
-  places_ = new PlacesRow(ground, [this](desk::Place place) { guarded([&] { go(place, selected_[place]); }); });
-  next_ = new NextLineBar(ground, doer);
-  list_ = new ListColumn(ground, [this](const std::string& id) { guarded([&] { select(id); }); });
-  list_rule_ = new Rule(ground, Rule::Way::down);
+  make_parts();
+  lay_out();
+}
+
+// What the stage asks of the desk, and what the maker does there.
+Stage::Answers Frame::answers_of_desk() {
   Stage::Answers answers;
-  answers.perform = doer;
+  answers.perform = [this](const desk::Deed& deed) { perform(deed); };
   answers.quote = [this](const desk::QuoteTyped& typed) { return desk_->quote(typed); };
   answers.firing_selected = [this](const std::string& firing) { guarded([&] { select(firing); }); };
   answers.firing_trial = [this](const std::string& firing, const std::string& kiln, Instant at) {
@@ -86,11 +80,29 @@ void Frame::build() {
     CallAfter([this, said = *done] { guarded([&] { take(said); }); });
     return std::string();
   };
-  stage_ = new Stage(ground, std::move(answers));
+  return answers;
+}
+
+void Frame::make_parts() {
+  const auto doer = [this](const desk::Deed& deed) { perform(deed); };
+  auto* ground = new Surface(this, Depth::window);
+  ground_ = ground;
+  bench_ = new BenchCanvas(this, {[this](const auto& put_off) { return desk_->bench(put_off); },
+                                  [this](const desk::Deed& deed) { guarded([&] { perform_at_bench(deed); }); },
+                                  [this] { leave_bench(); }});
+  bench_->Hide();
+  places_ = new PlacesRow(ground, [this](desk::Place place) { guarded([&] { go(place, selected_[place]); }); });
+  next_ = new NextLineBar(ground, doer);
+  list_ = new ListColumn(ground, [this](const std::string& id) { guarded([&] { select(id); }); });
+  list_rule_ = new Rule(ground, Rule::Way::down);
+  stage_ = new Stage(ground, answers_of_desk());
   form_ = new FormPanel(ground, {[this] { submit_form(); }, [this] { leave_form(); }});
   form_->Hide();
   told_ = new Words(ground, {}, Voice::grey);
+}
 
+void Frame::lay_out() {
+  Surface* ground = ground_;
   const Sizes& sizes = look().sizes;
   auto* body = new wxBoxSizer(wxHORIZONTAL);
   body->Add(list_, 0, wxEXPAND);
@@ -126,10 +138,7 @@ void Frame::on_key(wxKeyEvent& event) {
     return;
   }
   if (event.ControlDown() && key == 'F') return list_->focus_find();
-  // From the list to the picture beside it, and back.
-  if (key == WXK_F6 && !list_->IsShown()) return stage_->focus_other_part();
-  if (key == WXK_F6 && !form_->IsShown())
-    return list_->rows_have_focus() || list_->find_has_focus() ? stage_->focus_picture() : list_->focus_rows();
+  if (key == WXK_F6 && !form_->IsShown()) return go_across();
   if (event.ControlDown() && (key == '+' || key == '=' || key == WXK_NUMPAD_ADD)) return text_size(1.125);
   if (event.ControlDown() && (key == '-' || key == WXK_NUMPAD_SUBTRACT)) return text_size(1 / 1.125);
   if (form_->IsShown()) return event.Skip();  // a form answers its own Enter and Escape
@@ -147,16 +156,30 @@ void Frame::on_key(wxKeyEvent& event) {
   if (!held && list_->rows_have_focus() && letter > ' ' && letter != WXK_DELETE) {
     return list_->find_from(event.ShiftDown() ? letter : static_cast<wxChar>(wxTolower(letter)));
   }
-  if (key == WXK_ESCAPE) {
-    if (work_) return work_->stop();
-    if (document_) {
-      document_.reset();
-      return show_view();
-    }
-    if (list_->find_has_focus()) return list_->clear_find();
-    if (next_->perform_key("Esc")) return;
-  }
+  if (key == WXK_ESCAPE && step_out()) return;
   event.Skip();
+}
+
+// From the list to the picture beside it, and back; where there is no list, within the picture.
+void Frame::go_across() {
+  if (std::holds_alternative<desk::QuoteView>(view_.picture)) return stage_->focus_other_part();
+  const bool from_list = list_->rows_have_focus() || list_->find_has_focus();
+  from_list || !list_->IsShown() ? stage_->focus_picture() : list_->focus_rows();
+}
+
+// Escape takes back the innermost thing first. False when there is none.
+bool Frame::step_out() {
+  if (work_) {
+    work_->stop();
+  } else if (document_) {
+    document_.reset();
+    show_view();
+  } else if (list_->find_has_focus()) {
+    list_->clear_find();
+  } else {
+    return next_->perform_key("Esc");
+  }
+  return true;
 }
 
 void Frame::on_tick() {

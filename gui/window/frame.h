@@ -14,6 +14,7 @@
 #include "gui/desk/start.h"
 #include "gui/desk/welcome.h"
 #include "gui/window/background_work.h"
+#include "gui/window/stage.h"
 
 class wxSizer;
 
@@ -24,7 +25,6 @@ class FormPanel;
 class ListColumn;
 class NextLineBar;
 class PlacesRow;
-class Stage;
 class Surface;
 class Words;
 
@@ -37,6 +37,11 @@ class Frame final : public wxFrame {
 
  private:
   void build();
+  void make_parts();
+  void lay_out();
+  Stage::Answers answers_of_desk();
+  void go_across();
+  bool step_out();
   void bind_keys();
   void on_key(wxKeyEvent& event);
   void on_tick();

@@ -4,9 +4,14 @@
 #include <wx/graphics.h>
 
 #include <algorithm>
-#include <sstream>
+#include <cmath>
 
 namespace tangmark::window {
+namespace {
+
+double line_height(const Pen& pen) { return std::ceil(pen.size_px * 1.3); }
+
+}  // namespace
 
 OddsCanvas::OddsCanvas(wxWindow* parent) : Canvas(parent, Depth::panel) {
   SetMinSize({look().sizes.of(320), look().sizes.of(220)});
@@ -22,25 +27,11 @@ void OddsCanvas::show(desk::PromiseView promise, bool ready) {
   Refresh();
 }
 
-double OddsCanvas::draw_wrapped(wxGraphicsContext& gc, const std::string& text, double y, double width,
-                                bool strong) {
-  const Sizes& sizes = look().sizes;
-  const Pen pen{sizes.text(), strong, strong ? look().palette.ink : look().palette.second_ink};
-  std::istringstream words(text);
-  std::string line, word;
-  while (words >> word) {
-    const std::string longer = line.empty() ? word : line + " " + word;
-    if (!line.empty() && text_width(gc, longer, pen) > width) {
-      draw_text(gc, line, sizes.gap(2), y, pen);
-      y += sizes.of(20);
-      line = word;
-    } else {
-      line = longer;
-    }
-  }
-  if (!line.empty()) {
-    draw_text(gc, line, sizes.gap(2), y, pen);
-    y += sizes.of(20);
+double OddsCanvas::draw_wrapped(wxGraphicsContext& gc, const std::string& text, double y,
+                                double width, const Pen& pen) {
+  for (const std::string& line : wrapped(gc, text, pen, width)) {
+    draw_text(gc, line, look().sizes.gap(2), y, pen);
+    y += line_height(pen);
   }
   return y;
 }
@@ -56,20 +47,24 @@ void OddsCanvas::draw(wxGraphicsContext& gc, wxSize size) {
   draw_text(gc, promise_.day, size.x - sizes.gap(2), sizes.of(12), {sizes.heading(), true, p.ink}, Anchor::end);
   double y = sizes.of(46);
   if (!ready_) {
-    draw_wrapped(gc, promise_.sentence.empty() ? "Counting how often each day is met." : promise_.sentence, y, width, false);
+    const std::string& known = promise_.sentence;
+    draw_wrapped(gc, known.empty() ? "Counting how often each day is met." : known, y, width,
+                 {sizes.text(), false, p.second_ink});
     return;
   }
-  y = draw_wrapped(gc, promise_.sentence, y, width, true);
-  y = draw_wrapped(gc, promise_.from, y, width, false);
+  y = draw_wrapped(gc, promise_.sentence, y, width, {sizes.text(), true, p.ink});
+  const Pen small{sizes.note(), false, p.second_ink};
+  y = draw_wrapped(gc, promise_.from, y, width, small);
+  // The curve has what the notes leave; without room for it they follow at once.
   double notes = 0;
-  for (const std::string& note : promise_.notes) {
-    const Pen pen{sizes.text(), false, p.ink};
-    notes += (std::floor(text_width(gc, note, pen) / (width * 0.9)) + 1) * sizes.of(20);
+  for (const std::string& note : promise_.notes)
+    notes += static_cast<double>(wrapped(gc, note, small, width).size()) * line_height(small);
+  const double labels = sizes.of(44), bottom = size.y - notes - labels - sizes.gap(1);
+  if (bottom - y > sizes.of(28)) {
+    draw_curve(gc, y + sizes.of(6), bottom, size.x);
+    y = bottom + labels;
   }
-  const double bottom = size.y - notes - sizes.of(56);
-  if (bottom - y > sizes.of(36)) draw_curve(gc, y + sizes.of(6), bottom, size.x);
-  y = bottom + sizes.of(46);
-  for (const std::string& note : promise_.notes) y = draw_wrapped(gc, note, y, width, false);
+  for (const std::string& note : promise_.notes) y = draw_wrapped(gc, note, y, width, small);
 }
 
 void OddsCanvas::draw_curve(wxGraphicsContext& gc, double top, double bottom, double width) {

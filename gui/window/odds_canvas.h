@@ -18,7 +18,8 @@ class OddsCanvas final : public Canvas {
 
  private:
   void draw(wxGraphicsContext& gc, wxSize size) override;
-  double draw_wrapped(wxGraphicsContext& gc, const std::string& text, double y, double width, bool strong);
+  double draw_wrapped(wxGraphicsContext& gc, const std::string& text, double y, double width,
+                      const Pen& pen);
   void draw_curve(wxGraphicsContext& gc, double top, double bottom, double width);
   std::vector<double> label_centres(wxGraphicsContext& gc,
                                     const std::function<double(double)>& x_of, double left,

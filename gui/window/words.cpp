@@ -34,7 +34,8 @@ void Words::say(const std::string& text) {
 }
 
 void Words::fit(int width) {
-  const int taken = std::min(width, width_on_one_line(*this));
+  // A pixel more than its line: given just its own width, a line may be broken by a rounded-off part.
+  const int taken = std::min(width, width_on_one_line(*this) + 1);
   wrap_by_width(*this);
   SetMinSize({taken, height_at_width(*this, taken)});
 }

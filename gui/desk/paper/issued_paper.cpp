@@ -41,19 +41,27 @@ std::optional<reports::CorrectedInvoice> corrected_by(const Press& press, const 
                                    body.why.value_or("")};
 }
 
-Outcome<reports::Document> invoice_of(const Press& press, const KeptCommission& commission,
-                                      const KeptInvoice& issued, const db::InvoiceBody& body) {
-  const auto settings = db::load_settings(press.shop);
-  reports::InvoicePaper paper;
+// What every issued paper of money says first, as it was frozen.
+template <typename Paper>
+Paper begun(const Press& press, const KeptCommission& commission, const KeptInvoice& issued,
+            const db::InvoiceBody& body) {
+  Paper paper;
   paper.shop = frozen_head(body);
   paper.buyer = buyer_of(press, commission);
   paper.number = std::to_string(issued.number);
   paper.commission = std::to_string(commission.number);
   paper.issued = issued.issued_at;
+  paper.work = frozen_work(press, commission, body);
+  return paper;
+}
+
+Outcome<reports::Document> invoice_of(const Press& press, const KeptCommission& commission,
+                                      const KeptInvoice& issued, const db::InvoiceBody& body) {
+  const auto settings = db::load_settings(press.shop);
+  auto paper = begun<reports::InvoicePaper>(press, commission, issued, body);
   paper.delivered = commission.delivered_on;
   constexpr date::days usual_term{14};  // common practice, no source
   paper.due = CalendarDate{date::sys_days{settings.zone.date_of(issued.issued_at)} + usual_term};
-  paper.work = frozen_work(press, commission, body);
   for (const db::InvoiceLine& line : body.lines)
     paper.lines.push_back({line.text, "", 1, line.amount});
   paper.tax_in = tax_in(body.tax_mode);
@@ -69,13 +77,7 @@ Outcome<reports::Document> invoice_of(const Press& press, const KeptCommission& 
 Outcome<reports::Document> receipt_of(const Press& press, const KeptCommission& commission,
                                       const KeptInvoice& issued, const db::InvoiceBody& body) {
   const auto settings = db::load_settings(press.shop);
-  reports::ReceiptPaper paper;
-  paper.shop = frozen_head(body);
-  paper.buyer = buyer_of(press, commission);
-  paper.number = std::to_string(issued.number);
-  paper.commission = std::to_string(commission.number);
-  paper.issued = issued.issued_at;
-  paper.work = frozen_work(press, commission, body);
+  auto paper = begun<reports::ReceiptPaper>(press, commission, issued, body);
   paper.amount = issued.total;
   paper.total = body.total;
   paper.paid_before = std::max(body.paid - issued.total, Money(0, issued.total.currency()));

@@ -5,7 +5,7 @@
 #include <string>
 
 #include "domain/blade/rank_test.h"
-#include "tests/reference/python_says.h"
+#include "tests/reference/program_says.h"
 
 using namespace tangmark;
 using namespace tangmark::blade;

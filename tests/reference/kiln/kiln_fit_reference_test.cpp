@@ -8,7 +8,7 @@
 #include <sstream>
 
 #include "domain/kiln/kiln_fit.h"
-#include "tests/reference/python_says.h"
+#include "tests/reference/program_says.h"
 
 using namespace tangmark;
 using namespace tangmark::kiln;
