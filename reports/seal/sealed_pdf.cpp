@@ -1,118 +1,19 @@
 // SPDX-License-Identifier: MIT
 #include "reports/seal/sealed_pdf.h"
 
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFObjectHandle.hh>
-#include <qpdf/QPDFPageDocumentHelper.hh>
-#include <qpdf/QPDFWriter.hh>
-
-#include <array>
 #include <charconv>
-#include <cstdio>
 
 #include "reports/page_failure.h"
 #include "reports/seal/openssl_values.h"
+#include "reports/seal/pdf_libraries.h"
 
 namespace tangmark::reports {
 
 namespace {
 
-constexpr std::size_t room_bytes = 4096;  // a signature takes about 2 kB with a 3072 bit key
+constexpr std::size_t room_bytes = signature_room;
 constexpr std::string_view range_head = "/ByteRange [ 0 ";
 constexpr std::string_view place_holder = "8888888881 8888888882 8888888883 ]";
-
-std::string pdf_time(Instant at) {
-  const auto day = date::floor<date::days>(at);
-  const date::year_month_day ymd(day);
-  const date::hh_mm_ss time(at - day);
-  std::array<char, 40> text{};
-  std::snprintf(text.data(), text.size(), "D:%04d%02u%02u%02d%02d%02dZ",
-                static_cast<int>(ymd.year()), static_cast<unsigned>(ymd.month()),
-                static_cast<unsigned>(ymd.day()), static_cast<int>(time.hours().count()),
-                static_cast<int>(time.minutes().count()), static_cast<int>(time.seconds().count()));
-  return text.data();
-}
-
-QPDFObjectHandle name(const char* word) {
-  return QPDFObjectHandle::newName(word);
-}
-
-QPDFObjectHandle number(long long value) {
-  return QPDFObjectHandle::newInteger(value);
-}
-
-// No change at all is allowed after the signature: ISO 32000-1, 12.8.2.2.
-QPDFObjectHandle no_change_allowed() {
-  auto parameters = QPDFObjectHandle::newDictionary();
-  parameters.replaceKey("/Type", name("/TransformParams"));
-  parameters.replaceKey("/P", number(1));
-  parameters.replaceKey("/V", name("/1.2"));
-  auto reference = QPDFObjectHandle::newDictionary();
-  reference.replaceKey("/Type", name("/SigRef"));
-  reference.replaceKey("/TransformMethod", name("/DocMDP"));
-  reference.replaceKey("/TransformParams", parameters);
-  auto list = QPDFObjectHandle::newArray();
-  list.appendItem(reference);
-  return list;
-}
-
-QPDFObjectHandle signature_dictionary(const SealWords& words) {
-  auto range = QPDFObjectHandle::newArray();
-  for (const long long at : {0LL, 8888888881LL, 8888888882LL, 8888888883LL}) {
-    range.appendItem(number(at));
-  }
-  auto signature = QPDFObjectHandle::newDictionary();
-  signature.replaceKey("/Type", name("/Sig"));
-  signature.replaceKey("/Filter", name("/Adobe.PPKLite"));  // the handler ISO 32000-1 names
-  signature.replaceKey("/SubFilter", name("/adbe.pkcs7.detached"));
-  signature.replaceKey("/ByteRange", range);
-  signature.replaceKey("/Contents", QPDFObjectHandle::newString(std::string(room_bytes, '\0')));
-  signature.replaceKey("/M", QPDFObjectHandle::newString(pdf_time(words.at)));
-  signature.replaceKey("/Name", QPDFObjectHandle::newUnicodeString(words.owner));
-  signature.replaceKey("/Reason", QPDFObjectHandle::newUnicodeString(words.reason));
-  signature.replaceKey("/Reference", no_change_allowed());
-  return signature;
-}
-
-// The field that holds the signature. It draws nothing: the seal is printed by the page itself.
-void add_field(QPDF& pdf, const SealWords& words) {
-  auto signature = pdf.makeIndirectObject(signature_dictionary(words));
-  auto page = QPDFPageDocumentHelper(pdf).getAllPages().back().getObjectHandle();
-  auto field = QPDFObjectHandle::newDictionary();
-  field.replaceKey("/Type", name("/Annot"));
-  field.replaceKey("/Subtype", name("/Widget"));
-  field.replaceKey("/FT", name("/Sig"));
-  field.replaceKey("/T", QPDFObjectHandle::newString("Seal"));
-  field.replaceKey("/F", number(132));  // printed, locked
-  field.replaceKey("/Rect", QPDFObjectHandle::parse("[0 0 0 0]"));
-  field.replaceKey("/P", page);
-  field.replaceKey("/V", signature);
-  auto held = pdf.makeIndirectObject(field);
-  auto list = QPDFObjectHandle::newArray();
-  list.appendItem(held);
-  page.replaceKey("/Annots", list);
-  auto form = QPDFObjectHandle::newDictionary();
-  form.replaceKey("/Fields", list);
-  form.replaceKey("/SigFlags", number(3));
-  auto permissions = QPDFObjectHandle::newDictionary();
-  permissions.replaceKey("/DocMDP", signature);
-  auto root = pdf.getRoot();
-  root.replaceKey("/AcroForm", pdf.makeIndirectObject(form));
-  root.replaceKey("/Perms", permissions);
-}
-
-// qpdf writes each object in one fixed way; streams are kept as they are.
-std::string written(QPDF& pdf) {
-  QPDFWriter writer(pdf);
-  writer.setOutputMemory();
-  writer.setStreamDataMode(qpdf_s_preserve);
-  writer.setObjectStreamMode(qpdf_o_disable);
-  writer.setDeterministicID(true);
-  writer.setMinimumPDFVersion("1.7");
-  writer.write();
-  const auto buffer = writer.getBufferSharedPointer();
-  return {reinterpret_cast<const char*>(buffer->getBuffer()), buffer->getSize()};
-}
 
 std::string range_words(std::size_t from, std::size_t to, std::size_t size) {
   std::string words = std::to_string(from) + " " + std::to_string(to) + " " +
@@ -144,11 +45,7 @@ SealedPdf SealedPdf::around(const std::string& pdf, const SealWords& words) {
   SealedPdf sealed;
   sealed.at_ = words.at;
   try {
-    QPDF read;
-    read.setSuppressWarnings(true);
-    read.processMemoryFile("page", pdf.data(), pdf.size());
-    add_field(read, words);
-    sealed.bytes_ = written(read);
+    sealed.bytes_ = pdf_libraries().with_empty_signature(pdf, words);
   } catch (const std::exception& failed) {
     throw PageFailure(std::string("The page could not be made ready for its seal: ") +
                       failed.what());
