@@ -69,39 +69,56 @@ void add_window(const ShopFile& shop, const Query& entry, cert::RecordedCurve& c
   curve.window_high = q.maybe_temperature("high_k1800");
 }
 
-// What the kiln record of a firing shows between a blade's time in and out. The record is read
-// again from the file that was attached, so that nothing stands between paper and statement.
-std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry, const Zone& zone) {
-  if (entry.is_null("firing_id") || entry.is_null("time_in") || entry.is_null("time_out")) return std::nullopt;
+// The record of a firing that says most: a thermocouple's own before the controller's, the one
+// attached last. It is read again from the file that was attached, so that nothing stands between
+// paper and statement but the corrections on record, which the paper tells.
+std::optional<KeptRecord> telling_record(const ShopFile& shop, kiln::FiringId firing) {
+  auto records = records_of_firing(shop, firing);
+  if (records.empty()) return std::nullopt;
+  return std::move(records.back());
+}
+
+std::int64_t ms_of(Instant at) {
+  return std::chrono::duration_cast<std::chrono::milliseconds>(at.time_since_epoch()).count();
+}
+
+void add_soak(const Query& entry, const kiln::KilnRecord& record, cert::RecordCoverage& covered) {
+  const Temperature set = entry.maybe_temperature("set_k1800").value_or(covered.peak.value());
+  const kiln::SoakWindow window{set + TemperatureDifference::celsius(-15),
+                                set + TemperatureDifference::celsius(15)};
+  const auto soak = kiln::blade_soak(record, window, ms_of(entry.instant("time_in")),
+                                     ms_of(entry.instant("time_out")));
+  if (!soak) return;
+  covered.soak_low = soak->lowest;
+  covered.soak_high = soak->highest;
+  covered.gap_in_soak = !soak->covered();
+}
+
+// What the kiln record of a firing shows between a blade's time in and out.
+std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry) {
+  if (entry.is_null("firing_id") || entry.is_null("time_in") || entry.is_null("time_out"))
+    return std::nullopt;
   Query q(shop,
-          "SELECT r.starts_at, r.ends_at, r.independent, r.peak_k1800, r.settings, k.checked_on, "
-          "a.bytes "
-          "FROM kiln_record r JOIN kiln k ON k.id = r.kiln_id JOIN attachment a ON a.id = "
-          "r.attachment_id "
+          "SELECT r.id, r.starts_at, r.ends_at, r.independent, r.peak_k1800, k.checked_on "
+          "FROM kiln_record r JOIN kiln k ON k.id = r.kiln_id "
           "WHERE r.firing_id = ? ORDER BY r.independent DESC, r.id DESC LIMIT 1");
   q.bind(entry.integer("firing_id"));
   if (!q.next()) return std::nullopt;
   cert::RecordCoverage covered;
-  covered.instrument = q.yes("independent") ? cert::Instrument::independent_thermocouple : cert::Instrument::kiln_controller;
+  covered.instrument = q.yes("independent") ? cert::Instrument::independent_thermocouple
+                                            : cert::Instrument::kiln_controller;
   covered.from = q.instant("starts_at");
   covered.to = q.instant("ends_at");
   covered.peak = q.temperature("peak_k1800");
   covered.kiln_checked = q.maybe_date("checked_on");
-  const auto record = read_kept_record(q.text("bytes"), q.text("settings"), zone);
-  if (!record) return covered;
-  covered.curve = thinned(*record);
+  const auto kept = telling_record(shop, entry.id<kiln::FiringId>("firing_id"));
+  if (!kept || kept->id != q.integer("id")) return covered;
+  for (const RecordCorrection& correction : kept->corrections)
+    if (correction.sensor == 0) covered.peak = *covered.peak + correction.by;
+  covered.curve = thinned(kept->record);
   covered.curve.blade_out = entry.instant("time_out");
   add_window(shop, entry, covered.curve);
-  const Temperature set = entry.maybe_temperature("set_k1800").value_or(covered.peak.value());
-  const kiln::SoakWindow window{set + TemperatureDifference::celsius(-15), set + TemperatureDifference::celsius(15)};
-  // A record without dates counts from the moment that was found for it when it was attached.
-  const auto ms_of = [](Instant at) { return std::chrono::duration_cast<std::chrono::milliseconds>(at.time_since_epoch()).count(); };
-  const std::int64_t zero = ms_of(covered.from) - record->ms.front();
-  const auto soak = kiln::blade_soak(*record, window, ms_of(entry.instant("time_in")) - zero, ms_of(entry.instant("time_out")) - zero);
-  if (!soak) return covered;
-  covered.soak_low = soak->lowest;
-  covered.soak_high = soak->highest;
-  covered.gap_in_soak = !soak->covered();
+  add_soak(entry, kept->record, covered);
   return covered;
 }
 
@@ -152,7 +169,7 @@ cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zo
     heat.read = q.maybe_temperature("read_k1800");
     heat.hold = q.maybe_duration("hold_s");
     if (!heat.set && !heat.read && q.text("result").find("magnet") != std::string::npos) heat.eye = cert::Eye::magnet;
-    heat.record = coverage(shop, q, zone);
+    heat.record = coverage(shop, q);
     if (heat.stated()) entry.heat = heat;
   }
   if (entry.operation == cert::Operation::harden) entry.quench = quench_of(q);

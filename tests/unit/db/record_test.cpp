@@ -3,9 +3,11 @@
 
 #include <catch2/catch.hpp>
 
+#include "db/store/dossier_reader.h"
 #include "db/store/firing_report.h"
 #include "db/store/kiln_store.h"
 #include "db/store/questions.h"
+#include "domain/certificate/correction.h"
 #include "tests/scratch.h"
 #include "tests/unit/db/maker.h"
 
@@ -197,6 +199,33 @@ TEST_CASE(
   day.did("correct_record",
           {{"firing", day.firing}, {"withdraw", "yes"}, {"why", "the check was wrong"}});
   CHECK_THAT(day.said(), Contains("The controller read 4 °C above"));
+}
+
+TEST_CASE("a certificate shows a record as corrected, and tells by how much and why") {
+  FiredDay day;
+  day.did("attach_record", {{"firing", day.firing},
+                            {"file", day.file("c.csv", "time,kiln C", dated, 4)}});
+  const auto shown = [&] {
+    const auto dossier = db::read_dossier(day.shop, day.number);
+    const auto entry = std::ranges::find_if(dossier->log, [](const auto& one) {
+      return one.operation == certificate::Operation::harden;
+    });
+    return std::pair{*entry->heat->record, dossier->corrections};
+  };
+  CHECK(shown().first.peak == Temperature::celsius(809));
+  CHECK(shown().second.empty());
+  day.did("correct_record", {{"firing", day.firing}, {"by", "-4 C"}, {"why", "check of 25 Nov"}});
+  const auto [record, told] = shown();
+  CHECK(record.peak == Temperature::celsius(805));
+  CHECK(record.soak_high == Temperature::celsius(805));
+  REQUIRE(told.size() == 1);
+  CHECK(certificate::correction_text(told.front()) ==
+        "Corrected on Wed 25 Nov 2026, readings of the kiln's controller in firing " + day.firing +
+            ": first written as 4 °C higher. Reason: check of 25 Nov.");
+  day.did("correct_record",
+          {{"firing", day.firing}, {"withdraw", "yes"}, {"why", "the check was wrong"}});
+  CHECK(shown().first.peak == Temperature::celsius(809));
+  CHECK(shown().second.empty());
 }
 
 TEST_CASE("a blade's readings are set against the published table, by grade and kiln") {
