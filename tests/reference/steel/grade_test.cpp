@@ -68,6 +68,23 @@ TEST_CASE("hardening windows are those of the published sheets") {
   }
 }
 
+// Source: a mill's 1.2080 sheet; a merchant's 420 sheet; the producer's hardening guide for 14C28N; a
+// producer group's technical card of 102Cr6 (one temperature).
+TEST_CASE("hardening windows printed in C are those of the sheets") {
+  struct Row {
+    const char* grade;
+    std::int64_t low_c, high_c;
+  };
+  for (const Row& row : {Row{"D3", 940, 980}, Row{"420", 980, 1030}, Row{"14C28N", 1050, 1090},
+                         Row{"102Cr6", 850, 850}, Row{"90MnCrV8", 790, 820}}) {
+    CAPTURE(row.grade);
+    const HeatTreatWindow* window = grade(row.grade).window_for("harden");
+    REQUIRE(window);
+    CHECK(window->low == Temperature::celsius(row.low_c));
+    CHECK(window->high == Temperature::celsius(row.high_c));
+  }
+}
+
 // Source: typical A2 of a distributor's sheet (1.00 C, 0.85 Mn, 5.25 Cr, 1.10 Mo, 0.25 V).
 TEST_CASE("the middle of A2's limits is near its typical analysis") {
   const Composition middle = middle_of_limits(grade("A2"));

@@ -26,6 +26,7 @@ TEST_CASE("every published grade has a carbon figure and a source") {
     CHECK(grade.limit_of(Element::C));
     CHECK_FALSE(grade.source.empty());
     CHECK(GradeBook::published().find(grade.name) == &grade);
+    CHECK(grade.window_for("harden"));
     for (const HeatTreatWindow& window : grade.windows) {
       CHECK(window.low <= window.high);
       CHECK_FALSE(window.source.empty());
