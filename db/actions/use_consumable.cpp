@@ -26,7 +26,11 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto lot = asked(work, form, "lot", lot_named);
   const auto quantity = form.maybe_quantity("quantity").value_or(Share());
   const auto blade = asked(work, form, "blade", blade_id_named);
+  const auto billet = asked(work, form, "billet", billet_named);
   const auto note = form.maybe_text("note");
+  if (blade && billet)
+    form.add({"billet", "It was used for the blade or for the billet, not for both.",
+              "Note each part on its own."});
   if (lot && lot->kind == LotKind::steel)
     form.add({"lot", "Steel is cut, not used up.", "Use cut_piece."});
   if (form.has("quantity") && quantity <= Share())
@@ -38,7 +42,9 @@ Outcome<ActionResult> run(Work& work, Form& form) {
                    "Of lot " + std::to_string(lot->number) + " only " +
                        quantity_text(std::max(left, Share())) + " is left on record.",
                    "Give less, or receive what came with receive_lot first."};
-  insert_consumable_use(work.shop(), {lot->id, work.at(), quantity, blade, note});
+  std::optional<BilletId> of_billet;
+  if (billet) of_billet = billet->id;
+  insert_consumable_use(work.shop(), {lot->id, work.at(), quantity, blade, of_billet, note});
   remark_on_level(work, *lot);
   return work.done(std::to_string(lot->number));
 }
@@ -46,10 +52,11 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 }  // namespace
 
 const Action use_consumable{"use_consumable",
-                            "Note what was used up: a belt binned, gas weighed, etchant poured.",
+                            "Note what was used up: a belt binned, gas weighed, etchant poured, flux of a weld.",
                             {{"lot", "Lot", FieldKind::lot, true, "11"},
                              {"quantity", "How much", FieldKind::number, true, "1", "1"},
                              {"blade", "For blade", FieldKind::blade, false, "41"},
+                             {"billet", "For billet", FieldKind::billet, false, "4"},
                              {"note", "Note", FieldKind::text}},
                             run};
 

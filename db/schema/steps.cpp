@@ -12,13 +12,14 @@
 #include "db/schema/step_007.h"
 #include "db/schema/step_008.h"
 #include "db/schema/step_009.h"
+#include "db/schema/step_010.h"
 
 namespace tangmark::db {
 
 std::span<const char* const> schema_steps() {
-  static const std::array<const char*, 9> steps{step_001, step_002, step_003,
+  static const std::array<const char*, 10> steps{step_001, step_002, step_003,
                                                  step_004, step_005, step_006, step_007,
-                                                 step_008, step_009};
+                                                 step_008, step_009, step_010};
   return steps;
 }
 

@@ -16,6 +16,7 @@ std::vector<KeptConsumableUse> all_of(Query query) {
                                   .at = query.instant("at"),
                                   .quantity = query.share("quantity_ppm"),
                                   .blade = query.maybe_id<blade::BladeId>("blade_id"),
+                                  .billet = query.maybe_id<BilletId>("billet_id"),
                                   .note = query.maybe_text("note")}});
   return uses;
 }
@@ -34,10 +35,16 @@ std::vector<KeptConsumableUse> uses_of_blade(const ShopFile& shop, blade::BladeI
   return all_of(std::move(query));
 }
 
+std::vector<KeptConsumableUse> uses_of_billet(const ShopFile& shop, BilletId billet) {
+  Query query(shop, "SELECT * FROM consumable_use WHERE billet_id = ? ORDER BY at, id");
+  query.bind(billet);
+  return all_of(std::move(query));
+}
+
 ConsumableUseId insert_consumable_use(const ShopFile& shop, const ConsumableUse& use) {
   Row row("consumable_use");
   row.set("lot_id", use.lot).set("at", use.at).set("quantity_ppm", use.quantity);
-  row.set("blade_id", use.blade).set("note", use.note);
+  row.set("blade_id", use.blade).set("billet_id", use.billet).set("note", use.note);
   return ConsumableUseId{row.insert(shop)};
 }
 

@@ -11,6 +11,7 @@ namespace tangmark::db {
 /// Uses of one lot, oldest first.
 std::vector<stock::KeptConsumableUse> uses_of_lot(const ShopFile& shop, stock::LotId lot);
 std::vector<stock::KeptConsumableUse> uses_of_blade(const ShopFile& shop, blade::BladeId blade);
+std::vector<stock::KeptConsumableUse> uses_of_billet(const ShopFile& shop, stock::BilletId billet);
 stock::ConsumableUseId insert_consumable_use(const ShopFile& shop, const stock::ConsumableUse& use);
 /// What is left of every kind of belt, gas, oil, etchant, adhesive and the like, over all its lots
 /// of one name, against the floor.

@@ -198,14 +198,18 @@ std::optional<std::int64_t> guess_before_learning(const ShopFile& shop, ModelId 
 
 costing::LossRecord losses_on_record(const ShopFile& shop, ModelId model,
                                      std::string_view operation) {
+  // Entry by entry of each blade, by its index: a list of all that stands would be made anew for
+  // every question, and a quote asks one for each operation.
   Query query(shop, R"(
-WITH live AS (SELECT * FROM log_entry AS entry WHERE operation <> 'struck out'
-  AND NOT EXISTS(SELECT 1 FROM log_entry AS later WHERE later.supersedes_id = entry.id))
 SELECT count(*) AS through,
-  coalesce(sum(blade.scrapped_at IS NOT NULL AND (SELECT operation FROM live
-    WHERE live.blade_id = blade.id ORDER BY started_at DESC, id DESC LIMIT 1) = ?1), 0) AS lost
+  coalesce(sum(blade.scrapped_at IS NOT NULL AND (SELECT last.operation FROM log_entry AS last
+    WHERE last.blade_id = blade.id AND last.operation <> 'struck out'
+      AND NOT EXISTS(SELECT 1 FROM log_entry AS later WHERE later.supersedes_id = last.id)
+    ORDER BY last.started_at DESC, last.id DESC LIMIT 1) = ?1), 0) AS lost
 FROM blade WHERE blade.model_id = ?2
-  AND EXISTS(SELECT 1 FROM live WHERE live.blade_id = blade.id AND operation = ?1))");
+  AND EXISTS(SELECT 1 FROM log_entry AS entry WHERE entry.blade_id = blade.id
+    AND entry.operation = ?1
+    AND NOT EXISTS(SELECT 1 FROM log_entry AS later WHERE later.supersedes_id = entry.id)))");
   query.bind(operation).bind(model);
   query.next();
   return {query.integer("lost"), query.integer("through")};

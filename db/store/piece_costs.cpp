@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "db/store/billet_store.h"
+#include "db/store/consumable_store.h"
 #include "db/store/lot_store.h"
 #include "db/store/piece_store.h"
 #include "domain/costing/price.h"
@@ -20,6 +21,19 @@ constexpr int deepest = 32;
 std::optional<Money> cost_at(const ShopFile& shop, const stock::Piece& piece, Mass mass,
                              const ShopSettings& settings, int depth);
 
+// Gas weighed, flux, cans: each use by its lot's price. One bought in another currency, or whose
+// lot has no amount, is left out, as a blade's is.
+void add_used_up(const ShopFile& shop, stock::BilletId billet, Currency currency,
+                 std::vector<Money>& work) {
+  for (const auto& use : uses_of_billet(shop, billet)) {
+    const auto lot = load_lot(shop, use.lot);
+    if (!lot || !lot->quantity || lot->quantity->millionths() <= 0) continue;
+    if (lot->price.currency() != currency) continue;
+    work.push_back(
+        scaled_half_even(lot->price, use.quantity.millionths(), lot->quantity->millionths()));
+  }
+}
+
 std::optional<costing::BilletCost> billet_at(const ShopFile& shop, stock::BilletId billet,
                                              const ShopSettings& settings, int depth) {
   if (depth > deepest) return std::nullopt;
@@ -34,6 +48,7 @@ std::optional<costing::BilletCost> billet_at(const ShopFile& shop, stock::Billet
   for (const auto& stage : stages_of_billet(shop, billet)) hands_on += stage.hands_on;
   const Money per_hour = settings.hourly_rate + settings.overhead_per_hour;
   making.work.push_back(costing::pay_for(per_hour, {hands_on, Duration{}, Share()}));
+  add_used_up(shop, billet, settings.currency, making.work);
   making.finished = mass_of_billet(shop, billet);
   const auto cost = costing::billet_cost(making);
   if (!cost) return std::nullopt;

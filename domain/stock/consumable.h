@@ -19,6 +19,7 @@ struct ConsumableUse {
   Instant at{};
   Share quantity{};  ///< in the lot's unit, in millionths
   std::optional<blade::BladeId> blade{};
+  std::optional<BilletId> billet{};  ///< gas, flux, can of its making; not with a blade
   std::optional<std::string> note{};
   friend bool operator==(const ConsumableUse&, const ConsumableUse&) = default;
 };

@@ -211,6 +211,23 @@ TEST_CASE("gas goes by the burner or by the weight of the bottle, shared by the 
   CHECK(amount_of(s, "Gas weighed") == eur(3'60));
 }
 
+TEST_CASE("a piece of a billet, foil by the metre and outside work, worked out by hand") {
+  // Two bars at 31.40 and 37.68; gas 7.50, flux 0.45, an hour at 52.00: 129.03 for 2500 g left.
+  BilletMaking making;
+  making.parts = {{"1-1", Mass::grams(1570), eur(31'40)}, {"2-1", Mass::grams(1570), eur(37'68)}};
+  making.work = {eur(7'50), eur(45), eur(52'00)};
+  making.finished = Mass::grams(2500);
+  CostInputs in = a_chefs_knife();
+  in.items[0].ingredients = {
+      {"Billet", SteelFromBillet{billet_cost(making).value(), Mass::grams(400)}, 0},
+      {"Foil", UsedUp{Quantity{2500, "m"}, eur(3'20)}, 1},
+      {"Engraver", MadeElsewhere{eur(140'00)}, 3}};
+  const CostSheet s = *build_up(in);
+  CHECK(amount_of(s, "Billet") == eur(20'64));  // 129.03 x 400 / 2500 = 20.6448
+  CHECK(amount_of(s, "Foil") == eur(8'00));     // 2.5 x 3.20
+  CHECK(amount_of(s, "Engraver") == eur(140'00));
+}
+
 TEST_CASE("every fault of a sheet is told at once, by its line") {
   CostInputs in = a_chefs_knife();
   in.items[0].ingredients[0].operation = 9;

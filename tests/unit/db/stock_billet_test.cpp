@@ -4,7 +4,9 @@
 #include "db/store/billet_store.h"
 #include "db/store/family_tree.h"
 #include "db/store/lot_store.h"
+#include "db/store/piece_costs.h"
 #include "db/store/piece_store.h"
+#include "db/store/settings_store.h"
 #include "tests/unit/db/maker.h"
 
 using namespace tangmark;
@@ -46,6 +48,36 @@ TEST_CASE("layers are counted by the stack, its folds and its cuts") {
   CHECK(warns(folded, "54 layers"));
   CHECK(db::find_billet(maker.shop, 1)->layers == 54);  // 9 x 3 x 2
   CHECK(db::stages_of_billet(maker.shop, db::find_billet(maker.shop, 1)->id).size() == 3);
+}
+
+TEST_CASE("a billet costs its bars, its hours, and the gas and flux weighed for it") {
+  Maker maker;
+  const auto billet = stacked(maker);
+  weld(maker, billet);
+  const auto cost = [&] {
+    return db::cost_of_billet(maker.shop, db::find_billet(maker.shop, 1)->id,
+                              db::load_settings(maker.shop))
+        ->cost;
+  };
+  const Money before = cost();
+  const auto bought = [&](const char* kind, const char* name, const char* quantity,
+                          const char* price) {
+    return maker.did("receive_lot", {{"kind", kind},
+                                     {"name", name},
+                                     {"quantity", quantity},
+                                     {"unit", "kg"},
+                                     {"price", price}});
+  };
+  const auto gas = bought("gas", "propane", "11", "33.00");
+  const auto flux = bought("other", "borax", "2", "9.00");
+  maker.did("use_consumable", {{"lot", gas}, {"quantity", "2.5"}, {"billet", billet}});
+  maker.did("use_consumable", {{"lot", flux}, {"quantity", "0.1"}, {"billet", billet}});
+  // 2.5 kg at 3.00 and 0.1 kg at 4.50.
+  CHECK(cost() - before == Money(750 + 45, before.currency()));
+  const auto blade =
+      maker.did("assign_blade", {{"title", "petty"}, {"grade", "O1"}, {"length", "150"}});
+  check_refused(maker, "use_consumable",
+                {{"lot", gas}, {"quantity", "1"}, {"billet", billet}, {"blade", blade}}, "billet");
 }
 
 TEST_CASE("a piece that went into a billet is not there any more") {
