@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "db/store/question_list.h"
+#include "db/store/settings_store.h"
 #include "db/store/trial_report.h"
 
 namespace tangmark::db {
@@ -23,8 +24,9 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   const auto trial = trial_named(shop, *number, "trial");
   if (!trial) return trial.problems();
   const auto blades = blades_of_trial(shop, *trial);
-  return Answer{trial->question, trial_sentences(*trial, blades), trial_heads(*trial),
-                trial_rows(*trial, blades)};
+  const auto degrees = load_settings(shop).temperature_unit;
+  return Answer{trial->question, trial_sentences(*trial, blades, degrees),
+                trial_heads(*trial, degrees), trial_rows(*trial, blades)};
 }
 
 }  // namespace

@@ -10,20 +10,21 @@ std::string measure_title(std::string_view word, std::string_view unit) {
 }
 
 std::vector<std::string> trial_sentences(const Trial& trial,
-                                         const std::vector<blade::TrialBlade>& blades) {
+                                         const std::vector<blade::TrialBlade>& blades,
+                                         TemperatureUnit degrees) {
   std::vector<std::string> sentences;
   for (const auto& finding : findings_of(blades, trial.variables, trial.outcome))
     sentences.push_back(finding.words);
-  const auto next = next_blade(blades, trial.variables);
+  const auto next = next_blade(blades, trial.variables, degrees);
   if (next && !trial.ended_at) sentences.push_back(next->words);
   if (trial.ended_at) sentences.push_back("Ended: " + trial.conclusion);
   return sentences;
 }
 
-std::vector<std::string> trial_heads(const Trial& trial) {
+std::vector<std::string> trial_heads(const Trial& trial, TemperatureUnit degrees) {
   std::vector<std::string> heads{"Blade"};
   for (const auto variable : trial.variables)
-    heads.push_back(measure_title(word_of(variable), blade::unit_of(variable)));
+    heads.push_back(measure_title(word_of(variable), blade::unit_of(variable, degrees)));
   heads.push_back(measure_title(word_of(trial.outcome), blade::unit_of(trial.outcome)));
   return heads;
 }

@@ -9,11 +9,12 @@
 namespace tangmark::db {
 
 /// What a trial shows, in sentences: each variable against the outcome, the next blade while it
-/// runs, its end.
+/// runs, its end. `degrees` are those the blades were read in: the shop's.
 std::vector<std::string> trial_sentences(const Trial& trial,
-                                         const std::vector<blade::TrialBlade>& blades);
+                                         const std::vector<blade::TrialBlade>& blades,
+                                         TemperatureUnit degrees);
 /// Its blades as a table: heads with units, and one row for each.
-std::vector<std::string> trial_heads(const Trial& trial);
+std::vector<std::string> trial_heads(const Trial& trial, TemperatureUnit degrees);
 std::vector<std::vector<std::string>> trial_rows(const Trial& trial,
                                                  const std::vector<blade::TrialBlade>& blades);
 

@@ -6,6 +6,7 @@
 #include "db/row.h"
 #include "db/store/blade_state.h"
 #include "db/store/hardness_record.h"
+#include "db/store/settings_store.h"
 #include "db/store/step_advice_reader.h"
 #include "domain/steel/temper_parameter.h"
 
@@ -160,10 +161,16 @@ std::vector<TrialBlade> blades_of_trial(const ShopFile& shop, const KeptTrial& t
   Query query(shop, R"(
 SELECT b.id FROM trial_blade t JOIN blade b ON b.id = t.blade_id WHERE t.trial_id = ? ORDER BY b.number)");
   query.bind(trial.id);
+  const bool fahrenheit =
+      load_settings(shop).temperature_unit == TemperatureUnit::fahrenheit;
   std::vector<TrialBlade> blades;
-  while (query.next())
-    if (const auto record = load_record(shop, query.id<BladeId>("id")))
-      blades.push_back(read_blade(*record, trial.outcome));
+  while (query.next()) {
+    const auto record = load_record(shop, query.id<BladeId>("id"));
+    if (!record) continue;
+    blades.push_back(read_blade(*record, trial.outcome));
+    for (auto& [variable, value] : blades.back().variables)
+      if (fahrenheit && is_temperature(variable)) value = value * 1.8 + 32;
+  }
   return blades;
 }
 

@@ -13,7 +13,7 @@ constexpr std::size_t fewest_to_tell = 5;
 constexpr double usual_p = 0.05;
 constexpr double together_rho = 0.7;
 constexpr double usual_step_share = 0.1;
-constexpr double usual_step_c = 15;
+constexpr double usual_step_c = 15, usual_step_f = 25;
 
 using steel::rounded_text;
 
@@ -123,18 +123,17 @@ double most_usual(const std::vector<double>& values) {
   return usual;
 }
 
-bool is_temperature(TrialVariable variable) {
-  return unit_of(variable) == "C";
+double step_of(TrialVariable variable, double value, TemperatureUnit degrees) {
+  if (is_temperature(variable))
+    return degrees == TemperatureUnit::fahrenheit ? usual_step_f : usual_step_c;
+  const bool counted =
+      unit_of(variable, degrees).empty() && variable != TrialVariable::temper_parameter;
+  return counted ? 1 : std::abs(value) * usual_step_share;
 }
 
-double moved(TrialVariable variable, const std::vector<double>& values) {
+double moved(TrialVariable variable, const std::vector<double>& values, TemperatureUnit degrees) {
   const double low = values.front(), high = values.back();
-  if (low == high) {
-    const bool counted = unit_of(variable).empty() && variable != TrialVariable::temper_parameter;
-    return low + (is_temperature(variable) ? usual_step_c
-                  : counted                ? 1
-                                           : std::abs(low) * usual_step_share);
-  }
+  if (low == high) return low + step_of(variable, low, degrees);
   const double middle = (low + high) / 2;
   const auto below =
       std::count_if(values.begin(), values.end(), [&](double v) { return v < middle; });
@@ -145,12 +144,18 @@ double moved(TrialVariable variable, const std::vector<double>& values) {
 
 }  // namespace
 
-std::string_view unit_of(TrialVariable variable) {
+bool is_temperature(TrialVariable variable) {
+  return variable == TrialVariable::hardening_temperature ||
+         variable == TrialVariable::bath_temperature ||
+         variable == TrialVariable::temper_temperature;
+}
+
+std::string_view unit_of(TrialVariable variable, TemperatureUnit degrees) {
   switch (variable) {
     case TrialVariable::hardening_temperature:
     case TrialVariable::bath_temperature:
     case TrialVariable::temper_temperature:
-      return "C";
+      return degrees == TemperatureUnit::fahrenheit ? "F" : "C";
     case TrialVariable::soak:
       return "min";
     case TrialVariable::seconds_to_bath:
@@ -198,21 +203,22 @@ std::vector<TrialFinding> findings_of(const std::vector<TrialBlade>& blades,
 }
 
 std::optional<TrialSuggestion> next_blade(const std::vector<TrialBlade>& blades,
-                                          const std::vector<TrialVariable>& variables) {
+                                          const std::vector<TrialVariable>& variables,
+                                          TemperatureUnit degrees) {
   if (variables.empty()) return std::nullopt;
   const TrialVariable change = variables.front();
   const auto tried = values_of(blades, change);
   if (tried.empty()) return std::nullopt;
-  TrialSuggestion next{change, moved(change, tried), {}, {}};
+  TrialSuggestion next{change, moved(change, tried, degrees), {}, {}};
   next.words =
-      "Next blade: " + std::string(word_of(change)) + ' ' + figure(next.value, unit_of(change));
+      "Next blade: " + std::string(word_of(change)) + ' ' + figure(next.value, unit_of(change, degrees));
   for (std::size_t i = 1; i < variables.size(); ++i) {
     const auto values = values_of(blades, variables[i]);
     if (values.empty()) continue;
     const double usual = most_usual(values);
     next.keep.emplace_back(variables[i], usual);
     next.words += ", " + std::string(word_of(variables[i])) + " left at " +
-                  figure(usual, unit_of(variables[i]));
+                  figure(usual, unit_of(variables[i], degrees));
   }
   next.words += ". Change that one thing, leave all else, and stay within the steel's own window.";
   return next;

@@ -12,12 +12,13 @@
 
 #include "domain/blade/blade_id.h"
 #include "domain/blade/rank_test.h"
+#include "domain/measure/temperature.h"
 #include "domain/measure/trade_word.h"
 
 namespace tangmark::blade {
 
 /// What a maker may vary from blade to blade. Each is read off the blade's log, in the unit named
-/// by unit_of().
+/// by unit_of(); temperatures in the unit the shop reads.
 enum class TrialVariable {
   hardening_temperature,
   soak,
@@ -34,8 +35,9 @@ enum class TrialVariable {
 /// What may come out of it.
 enum class TrialOutcome { hardness, warp, contrast };
 
-/// "C", "min", "HRC"; empty for a count.
-std::string_view unit_of(TrialVariable variable);
+/// "C" or "F", "min", "HRC"; empty for a count.
+std::string_view unit_of(TrialVariable variable, TemperatureUnit degrees);
+bool is_temperature(TrialVariable variable);
 std::string_view unit_of(TrialOutcome outcome);
 
 /// What the record of one blade says for a trial. A measure that was not logged is not there.
@@ -72,10 +74,11 @@ std::vector<TrialFinding> findings_of(const std::vector<TrialBlade>& blades,
 
 /// The next blade: the first variable moved, the others left as most blades had them. It is moved
 /// to the end of its range that fewer blades have, so that both ends are told apart from chance;
-/// while all blades had one value, by a tenth of it (of a temperature, by 15 C). **Source**: common
-/// practice, no source. None while no blade has the first variable.
+/// while all blades had one value, by a tenth of it (of a temperature, by 15 C, or
+/// 25 F). **Source**: common practice, no source. None while no blade has the first variable.
 std::optional<TrialSuggestion> next_blade(const std::vector<TrialBlade>& blades,
-                                          const std::vector<TrialVariable>& variables);
+                                          const std::vector<TrialVariable>& variables,
+                                          TemperatureUnit degrees);
 
 }  // namespace tangmark::blade
 

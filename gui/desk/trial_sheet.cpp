@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/desk/trial_sheet.h"
 
+#include "db/store/settings_store.h"
 #include "db/store/trial_report.h"
 #include "gui/desk/papers.h"
 
@@ -16,6 +17,7 @@ PlaceView trial_view(const Sight& sight, const std::string& number) {
     return view;
   }
   const auto blades = db::blades_of_trial(sight.shop, *trial);
+  const auto degrees = db::load_settings(sight.shop).temperature_unit;
   view.next = {
       "Trial " + number + ": " + trial->question,
       std::to_string(blades.size()) + (blades.size() == 1 ? " blade" : " blades") + " in it.",
@@ -27,11 +29,11 @@ PlaceView trial_view(const Sight& sight, const std::string& number) {
   view.sheet.under = trial->question;
   Section shown;
   shown.title = "What it shows";
-  shown.paragraphs = db::trial_sentences(*trial, blades);
+  shown.paragraphs = db::trial_sentences(*trial, blades, degrees);
   shown.offers = {{"The page as it prints", ShowDocument{"trial", number}, "", ""}};
   Section figures;
   figures.title = "Blades";
-  for (const std::string& head : db::trial_heads(*trial))
+  for (const std::string& head : db::trial_heads(*trial, degrees))
     figures.table.columns.push_back({head, Align::right});
   for (auto& row : db::trial_rows(*trial, blades)) {
     TableRow line{std::move(row), false, {}};

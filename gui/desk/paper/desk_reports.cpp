@@ -40,8 +40,9 @@ std::vector<reports::Curve> curves_of(const db::KeptRecord& kept, const db::Firi
 }
 
 reports::Scatter scatter_of(const std::vector<blade::TrialBlade>& blades,
-                            blade::TrialVariable variable, blade::TrialOutcome outcome) {
-  reports::Scatter scatter{db::measure_title(word_of(variable), blade::unit_of(variable)),
+                            blade::TrialVariable variable, blade::TrialOutcome outcome,
+                            TemperatureUnit degrees) {
+  reports::Scatter scatter{db::measure_title(word_of(variable), blade::unit_of(variable, degrees)),
                            db::measure_title(word_of(outcome), blade::unit_of(outcome)),
                            {}};
   for (const blade::TrialBlade& blade : blades) {
@@ -110,9 +111,11 @@ Outcome<reports::Document> trial_paper(const Press& press, std::string_view numb
   paper.under = trial->question;
   // A variable that never varied has nothing to plot; its sentence says so.
   for (const auto& finding : findings_of(blades, trial->variables, trial->outcome))
-    if (finding.test) paper.plots.push_back(scatter_of(blades, finding.variable, trial->outcome));
-  paper.sentences = db::trial_sentences(*trial, blades);
-  paper.heads = db::trial_heads(*trial);
+    if (finding.test)
+      paper.plots.push_back(
+          scatter_of(blades, finding.variable, trial->outcome, settings.temperature_unit));
+  paper.sentences = db::trial_sentences(*trial, blades, settings.temperature_unit);
+  paper.heads = db::trial_heads(*trial, settings.temperature_unit);
   paper.rows = db::trial_rows(*trial, blades);
   paper.printed = press.now;
   return reports::desk_report_document(paper, look_of(settings), press.fonts);

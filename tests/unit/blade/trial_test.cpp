@@ -3,6 +3,7 @@
 
 #include <catch2/catch.hpp>
 
+using namespace tangmark;
 using namespace tangmark::blade;
 using Catch::Matchers::Contains;
 
@@ -57,13 +58,17 @@ TEST_CASE("what changed along with the variable is named") {
 
 TEST_CASE("the next blade changes one thing, at the end that fewer blades have") {
   const auto next = next_blade({a_blade(1, 5, 60), a_blade(2, 5, 60), a_blade(3, 20, 61)},
-                               {soak, hardening_temperature});
+                               {soak, hardening_temperature}, TemperatureUnit::celsius);
   REQUIRE(next);
   CHECK(next->change == soak);
   CHECK(next->value == 20);
   REQUIRE(next->keep.size() == 1);
   CHECK(next->keep.front() == std::pair{hardening_temperature, 800.0});
-  const auto first = next_blade({a_blade(1, 10, 60)}, {hardening_temperature, soak});
+  const auto first = next_blade({a_blade(1, 10, 60)}, {hardening_temperature, soak},
+                                TemperatureUnit::celsius);
   CHECK(first->value == 815);
-  CHECK_FALSE(next_blade({}, {soak}));
+  const auto read_in_f = next_blade({a_blade(1, 10, 60, 1475)}, {hardening_temperature},
+                                    TemperatureUnit::fahrenheit);
+  CHECK_THAT(read_in_f->words, Contains("hardening temperature 1500 F"));
+  CHECK_FALSE(next_blade({}, {soak}, TemperatureUnit::celsius));
 }
