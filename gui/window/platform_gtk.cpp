@@ -3,6 +3,8 @@
 #include <wx/button.h>
 #include <wx/stattext.h>
 
+#include <utility>
+
 #include "gui/window/platform.h"
 
 namespace tangmark::window {
@@ -22,6 +24,42 @@ GtkLabel* label_in(GtkWidget* widget) {
   if (!GTK_IS_BIN(widget)) return nullptr;
   GtkWidget* child = gtk_bin_get_child(GTK_BIN(widget));
   return child == nullptr ? nullptr : label_in(child);
+}
+
+// The text as the label would draw it in that width; -1 for one line. Not asked of the widget: it
+// never wants less than the size that it was last given, so a text that once stood in a narrow
+// place would stay tall for good.
+std::pair<int, int> drawn_size(const wxStaticText& text, int width) {
+  PangoLayout* layout = pango_layout_copy(gtk_label_get_layout(label_of(text)));
+  pango_layout_set_width(layout, width < 0 ? -1 : width * PANGO_SCALE);
+  pango_layout_set_wrap(layout, PANGO_WRAP_WORD_CHAR);
+  int wide = 0, tall = 0;
+  pango_layout_get_pixel_size(layout, &wide, &tall);
+  g_object_unref(layout);
+  return {wide, tall};
+}
+
+void ask_again(GtkWidget* widget, void*) {
+  gtk_widget_queue_resize(widget);
+  if (GTK_IS_CONTAINER(widget)) gtk_container_forall(GTK_CONTAINER(widget), ask_again, nullptr);
+}
+
+bool settling = false;
+
+// A place given while its parent was being laid out is not taken in by the toolkit, and a widget
+// without a place is not drawn. So once all is laid out every widget is given its place again.
+void settle_soon() {
+  if (settling) return;
+  settling = true;
+  const auto settle = [](void*) -> gboolean {
+    settling = false;
+    GList* windows = gtk_window_list_toplevels();
+    for (GList* at = windows; at != nullptr; at = at->next)
+      ask_again(GTK_WIDGET(at->data), nullptr);
+    g_list_free(windows);
+    return G_SOURCE_REMOVE;
+  };
+  g_idle_add(settle, nullptr);
 }
 
 std::string span(int em_px, const std::string& text) {
@@ -94,16 +132,11 @@ void wrap_by_width(const wxStaticText& text) {
 }
 
 int height_at_width(const wxStaticText& text, int width) {
-  int least = 0, natural = 0;
-  gtk_widget_get_preferred_height_for_width(GTK_WIDGET(label_of(text)), width, &least, &natural);
-  return natural;
+  settle_soon();
+  return drawn_size(text, width).second;
 }
 
-int width_on_one_line(const wxStaticText& text) {
-  int least = 0, natural = 0;
-  gtk_widget_get_preferred_width(GTK_WIDGET(label_of(text)), &least, &natural);
-  return natural;
-}
+int width_on_one_line(const wxStaticText& text) { return drawn_size(text, -1).first; }
 
 void align_text_right(const wxStaticText& text) { gtk_label_set_xalign(label_of(text), 1); }
 
