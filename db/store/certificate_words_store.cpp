@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "db/digest.h"
 #include "db/row.h"
 
 namespace tangmark::db {
@@ -20,8 +21,14 @@ CertificateWords certificate_words(const ShopFile& shop, blade::BladeId blade) {
 void store_certificate_words(const ShopFile& shop, blade::BladeId blade,
                              const CertificateWords& words) {
   Row row("certificate_words");
-  row.set("blade_id", blade).set("name", words.name).set("notes", words.notes).set("care", words.care);
-  row.set("made_for", words.made_for).set("finish", words.finish).set("health", words.health);
+  row.set("blade_id", blade).set("name", words.name).set("notes", words.notes);
+  row.set("care", words.care).set("finish", words.finish).set("health", words.health);
+  // A person's name: history keeps it hashed with this salt.
+  row.set("made_for", words.made_for);
+  if (words.made_for)
+    row.set_bytes("salt", random_salt());
+  else
+    row.set_null("salt");
   row.set("differs", words.differs).set("claims", words.claims).set("knife_ug", words.knife);
   row.set("behind_edge_nm", words.behind_edge);
   Query q(shop, "SELECT id FROM certificate_words WHERE blade_id = ?");
@@ -30,6 +37,34 @@ void store_certificate_words(const ShopFile& shop, blade::BladeId blade,
     row.update(shop, q.integer("id"));
   else
     row.insert(shop);
+}
+
+void erase_made_for(const ShopFile& shop, const ErasedPerson& person) {
+  Query q(shop, R"(
+SELECT w.id FROM certificate_words w WHERE w.made_for IS NOT NULL AND (w.made_for = ?1 COLLATE NOCASE
+  OR w.blade_id IN (SELECT b.id FROM blade b JOIN item i ON i.id = b.item_id
+    JOIN commission c ON c.id = i.commission_id WHERE c.customer_id = ?2)))");
+  q.bind(person.name.value_or("")).bind(person.id);
+  std::vector<std::int64_t> rows;
+  while (q.next()) rows.push_back(q.integer("id"));
+  for (const std::int64_t row : rows)
+    Row("certificate_words").set_null("made_for").set_null("salt").update(shop, row);
+}
+
+std::vector<std::string> issued_with_name(const ShopFile& shop, const ErasedPerson& person) {
+  Query q(shop, R"(
+SELECT c.number, c.issue FROM certificate c WHERE json_valid(c.record)
+  AND json_extract(c.record, '$.buyer') <> ''
+  AND (json_extract(c.record, '$.buyer') = ?1 COLLATE NOCASE
+    OR c.blade_id IN (SELECT b.id FROM blade b JOIN item i ON i.id = b.item_id
+      JOIN commission o ON o.id = i.commission_id WHERE o.customer_id = ?2))
+ORDER BY c.number, c.issue)");
+  q.bind(person.name.value_or("")).bind(person.id);
+  std::vector<std::string> issues;
+  while (q.next())
+    issues.push_back("certificate " + std::to_string(q.integer("number")) + ", issue " +
+                     std::to_string(q.integer("issue")));
+  return issues;
 }
 
 std::vector<std::string> lines_of(const std::optional<std::string>& text) {

@@ -110,6 +110,34 @@ TEST_CASE("two windows on one file see each other's changes") {
 }
 
 TEST_CASE(
+    "a name that history kept in clear is hashed when the file is taken forward, its chain whole") {
+  constexpr int step_before = 9;
+  Scratch scratch;
+  const auto path = scratch / "old.tangmark";
+  {
+    auto old = ShopFile::create_at_step(path, bench_day, step_before);
+    REQUIRE(old);
+    old->database().exec(R"(
+INSERT INTO blade(number, title, construction, length_nm, started_at)
+  VALUES(11, 'petty', 'monosteel', 150000000, '2026-11-25T09:00:00Z');
+INSERT INTO certificate_words(blade_id, made_for) VALUES(last_insert_rowid(), 'M. Tidewell');
+UPDATE certificate_words SET made_for = 'Ann "Reed" Tidewell', notes = 'one of a pair';
+INSERT INTO setting(name, value) VALUES('something_later', 'x'))");
+    REQUIRE(db::check_history(*old).empty());
+    REQUIRE(test::content_of(*old).find("Tidewell") != std::string::npos);
+  }
+  auto shop = ShopFile::open(path, bench_day);
+  REQUIRE(shop);
+  CHECK(db::check_history(*shop).empty());
+  CHECK(shop->database().execAndGet("SELECT made_for FROM certificate_words").getString() ==
+        "Ann \"Reed\" Tidewell");
+  CHECK(shop->database()
+            .execAndGet("SELECT count(*) FROM history WHERE instr(coalesce(old, '') || "
+                        "coalesce(new, ''), 'Tidewell') > 0")
+            .getInt() == 0);
+}
+
+TEST_CASE(
     "a file of schema step 1 is taken forward, with all that was in it and its history whole") {
   Scratch scratch;
   const auto path = scratch / "old.tangmark";
