@@ -122,6 +122,18 @@ std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& 
   return covered;
 }
 
+// The correction that stands for the judged sensor of the record that coverage() reads.
+std::optional<cert::SetRight> set_right(const ShopFile& shop, const Query& entry,
+                                        const Zone& zone) {
+  Query q(shop,
+          "SELECT by_k1800, at, why FROM record_correction WHERE sensor = 0 AND withdrawn_at IS "
+          "NULL AND kiln_record_id = (SELECT id FROM kiln_record WHERE firing_id = ? "
+          "ORDER BY independent DESC, id DESC LIMIT 1) ORDER BY id DESC LIMIT 1");
+  q.bind(entry.integer("firing_id"));
+  if (!q.next()) return std::nullopt;
+  return cert::SetRight{q.difference("by_k1800"), zone.date_of(q.instant("at")), q.text("why")};
+}
+
 cert::Quench quench_of(const Query& q) {
   cert::Quench quench;
   quench.medium = q.text("medium");
@@ -170,6 +182,7 @@ cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zo
     heat.hold = q.maybe_duration("hold_s");
     if (!heat.set && !heat.read && q.text("result").find("magnet") != std::string::npos) heat.eye = cert::Eye::magnet;
     heat.record = coverage(shop, q);
+    if (heat.record) heat.record->set_right = set_right(shop, q, zone);
     if (heat.stated()) entry.heat = heat;
   }
   if (entry.operation == cert::Operation::harden) entry.quench = quench_of(q);

@@ -56,6 +56,15 @@ struct RecordedCurve {
   friend bool operator==(const RecordedCurve&, const RecordedCurve&) = default;
 };
 
+/// A correction that the maker applied to the readings of a record; the record itself stays on file
+/// as it was written.
+struct SetRight {
+  TemperatureDifference by;  ///< what was added to each reading
+  CalendarDate day{};
+  std::string why;  ///< the maker's words
+  friend bool operator==(const SetRight&, const SetRight&) = default;
+};
+
 /// The part of a kiln record that belongs to one heat of this blade.
 struct RecordCoverage {
   Instrument instrument = Instrument::kiln_controller;
@@ -67,6 +76,7 @@ struct RecordCoverage {
   bool gap_in_soak = false;                  ///< samples are missing while the blade was in
   std::optional<CalendarDate> kiln_checked;  ///< last check of kiln and sensor before the firing
   RecordedCurve curve;
+  std::optional<SetRight> set_right;  ///< already in every figure above
 };
 
 /// What stood in for an instrument when there was none.

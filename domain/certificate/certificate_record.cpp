@@ -12,7 +12,7 @@ namespace {
 // The format's number is that of the page as well: what changes the words or the drawing of a page
 // takes the next one.
 constexpr std::string_view format_name = "tangmark build certificate ";
-constexpr int format_number = 3;
+constexpr int format_number = 4;
 
 std::string format() {
   return std::string(format_name) + std::to_string(format_number);
@@ -200,8 +200,9 @@ Problem other_format(const std::string& found) {
       found.starts_with(format_name) ? found.substr(format_name.size()) : std::string();
   if (number.size() == 1 && number[0] >= '1' && number[0] < '0' + format_number)
     return {"format",
-            "The record is of format " + number + ", of an earlier version of the program, whose page "
-            "this version does not set, so that its words cannot be compared with its record.",
+            "The record is of format " + number +
+                ", of an earlier version of the program, whose page "
+                "this version does not set, so that its words cannot be compared with its record.",
             "Ask the maker for a new issue."};
   return {"format", "This is no record of a build certificate that this program knows.", ""};
 }

@@ -99,6 +99,10 @@ std::vector<FreeText> printed_texts(const Dossier& dossier) {
     texts.push_back({"reason for correcting " + one.of, one.why});
   for (const Correction& one : dossier.corrections)
     texts.push_back({"reason for correcting " + one.of, one.why});
+  for (const BenchEntry& entry : dossier.log)
+    if (entry.heat && entry.heat->record && entry.heat->record->set_right)
+      texts.push_back({"reason for correcting the record of " + operation_text(entry),
+                       entry.heat->record->set_right->why});
   for (const std::string& difference : dossier.order.differences)
     texts.push_back({"differences from the order", difference});
   for (const std::string& finish : dossier.finish) texts.push_back({"finish", finish});

@@ -127,11 +127,10 @@ std::vector<Correction> log_corrections(const Dossier& dossier) {
 
 std::string correction_text(const Correction& correction) {
   const std::string day = to_text(correction.day);
-  std::string text = correction.struck_out
-                         ? "Struck out on " + day + ": " + correction.of + "."
-                         : "Corrected on " + day + ", " + correction.of +
-                               (correction.was.empty() ? ": first left out."
-                                                       : ": first written as " + correction.was + ".");
+  const std::string first = correction.was.empty() ? ": first left out."
+                                                   : ": first written as " + correction.was + ".";
+  std::string text = correction.struck_out ? "Struck out on " + day + ": " + correction.of + "."
+                                           : "Corrected on " + day + ", " + correction.of + first;
   if (!correction.why.empty()) text += " Reason: " + correction.why + ".";
   return text;
 }

@@ -109,6 +109,25 @@ void other_hands(const BladeCase& blade, Told& told) {
   }
 }
 
+// "normalize 3 times and harden".
+std::vector<std::string> entered_later(const BladeCase& blade) {
+  std::vector<std::pair<std::string, int>> counts;
+  for (const BenchEntry* entry : blade.heats.live()) {
+    if (entry->logged != Logged::later) continue;
+    const std::string name = operation_text(*entry);
+    const auto known = std::find_if(counts.begin(), counts.end(),
+                                    [&](const auto& one) { return one.first == name; });
+    if (known == counts.end())
+      counts.emplace_back(name, 1);
+    else
+      ++known->second;
+  }
+  std::vector<std::string> names;
+  for (const auto& [name, count] : counts)
+    names.push_back(count == 1 ? name : name + " " + times_text(count));
+  return names;
+}
+
 void weak_links(const BladeCase& blade, Told& told) {
   for (const Piece* piece : blade.trail.pieces()) {
     if (piece->identity == Identity::kept) continue;
@@ -117,9 +136,7 @@ void weak_links(const BladeCase& blade, Told& told) {
     if (piece->identity_note) text += ": " + *piece->identity_note;
     tell(told, DisclosureKind::identity_gap, text + ".");
   }
-  std::vector<std::string> later;
-  for (const BenchEntry* entry : blade.heats.live())
-    if (entry->logged == Logged::later) later.push_back(operation_text(*entry));
+  const std::vector<std::string> later = entered_later(blade);
   if (!later.empty())
     tell(told, DisclosureKind::entered_later,
          "Entered later, with estimated times: " + listed(later) + ".");

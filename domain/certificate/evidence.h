@@ -52,7 +52,9 @@ enum class EvidenceKind {
   // Heats.
   thermocouple_record,  ///< independent, kiln checked within kiln_check_days
   thermocouple_record_unchecked,
+  thermocouple_record_set_right,  ///< the maker corrected its readings
   controller_record,
+  controller_record_set_right,
   display_noted,
   set_point_only,
   judged_by_eye,

@@ -42,7 +42,36 @@ std::string range_text(const RecordCoverage& record, const Manner& manner) {
   return (soaked ? "" : "a peak of ") + to_text(read[0], unit);
 }
 
+// ", each reading corrected by -4 °C on Wed 25 Nov 2026 (check thermocouple of that day)".
+std::string set_right_text(const RecordCoverage& record, const Manner& manner) {
+  if (!record.set_right) return {};
+  const SetRight& right = *record.set_right;
+  std::string text = ", each reading corrected by " + step_text(right.by, manner.temperature) +
+                     " on " + to_text(right.day);
+  return right.why.empty() ? text : text + " (" + right.why + ")";
+}
+
 }  // namespace
+
+bool read_by_instrument(EvidenceKind kind) {
+  switch (kind) {
+    case EvidenceKind::thermocouple_record:
+    case EvidenceKind::thermocouple_record_unchecked:
+    case EvidenceKind::thermocouple_record_set_right:
+    case EvidenceKind::controller_record:
+    case EvidenceKind::controller_record_set_right:
+      return true;
+    default:
+      return false;
+  }
+}
+
+// A difference is counted from zero of the unit, so that it is as exact as a temperature.
+std::string step_text(TemperatureDifference by, TemperatureUnit unit) {
+  const Temperature zero = unit == TemperatureUnit::fahrenheit ? Temperature::fahrenheit(0)
+                                                               : Temperature::celsius(0);
+  return (by.counts() > 0 ? "+" : "") + to_text(zero + by, unit);
+}
 
 std::vector<Temperature> read_in_soak(const RecordCoverage& record, TemperatureUnit unit) {
   const auto& low = record.soak_low ? record.soak_low : record.soak_high;
@@ -61,8 +90,10 @@ EvidenceKind heat_kind(const BenchEntry& entry, const Zone& zone) {
   if (!entry.heat) return EvidenceKind::heat_not_recorded;
   const Heat& heat = *entry.heat;
   if (heat.record && covers(*heat.record, entry)) {
+    const bool right = heat.record->set_right.has_value();
     if (heat.record->instrument == Instrument::kiln_controller)
-      return EvidenceKind::controller_record;
+      return right ? EvidenceKind::controller_record_set_right : EvidenceKind::controller_record;
+    if (right) return EvidenceKind::thermocouple_record_set_right;
     return checked_in_time(*heat.record, zone) ? EvidenceKind::thermocouple_record
                                                : EvidenceKind::thermocouple_record_unchecked;
   }
@@ -75,9 +106,13 @@ std::string heat_text(const BenchEntry& entry, const Manner& manner) {
   switch (heat_kind(entry, manner.zone)) {
     case EvidenceKind::thermocouple_record:
     case EvidenceKind::thermocouple_record_unchecked:
-      return "thermocouple read " + range_text(*entry.heat->record, manner) + ", as recorded";
+    case EvidenceKind::thermocouple_record_set_right:
+      return "thermocouple read " + range_text(*entry.heat->record, manner) + ", as recorded" +
+             set_right_text(*entry.heat->record, manner);
     case EvidenceKind::controller_record:
-      return "kiln's own record read " + range_text(*entry.heat->record, manner) + ", as recorded";
+    case EvidenceKind::controller_record_set_right:
+      return "kiln's own record read " + range_text(*entry.heat->record, manner) +
+             ", as recorded" + set_right_text(*entry.heat->record, manner);
     case EvidenceKind::display_noted:
       return "kiln display read " + to_text(*entry.heat->read, manner.temperature) + ", as noted";
     case EvidenceKind::set_point_only:

@@ -6,6 +6,7 @@
 #include "domain/certificate/heat_words.h"
 #include "domain/certificate/phrasing.h"
 #include "domain/certificate/sheet_parts.h"
+#include "domain/measure/utf8.h"
 
 namespace tangmark::certificate {
 namespace {
@@ -30,8 +31,12 @@ std::string short_words(EvidenceKind kind) {
     case EvidenceKind::thermocouple_record:
     case EvidenceKind::thermocouple_record_unchecked:
       return "recorded";
+    case EvidenceKind::thermocouple_record_set_right:
+      return "recorded, corrected";
     case EvidenceKind::controller_record:
       return "kiln's own record";
+    case EvidenceKind::controller_record_set_right:
+      return "kiln's own record, corrected";
     case EvidenceKind::display_noted:
       return "display noted";
     case EvidenceKind::set_point_only:
@@ -52,33 +57,26 @@ std::string evidence_words(const BenchEntry& entry, const Zone& zone) {
 std::vector<Temperature> temperatures_of(const BenchEntry& entry, const Manner& manner) {
   if (!entry.heat) return {};
   const Heat& heat = *entry.heat;
-  switch (heat_kind(entry, manner.zone)) {
-    case EvidenceKind::thermocouple_record:
-    case EvidenceKind::thermocouple_record_unchecked:
-    case EvidenceKind::controller_record:
-      return read_in_soak(*heat.record, manner.temperature);
-    case EvidenceKind::display_noted:
-      return {*heat.read};
-    case EvidenceKind::set_point_only:
-      return {*heat.set};
-    default:
-      return {};
-  }
+  const EvidenceKind kind = heat_kind(entry, manner.zone);
+  if (read_by_instrument(kind)) return read_in_soak(*heat.record, manner.temperature);
+  if (kind == EvidenceKind::display_noted) return {*heat.read};
+  if (kind == EvidenceKind::set_point_only) return {*heat.set};
+  return {};
 }
 
-bool read_by_instrument(EvidenceKind kind) {
-  return kind == EvidenceKind::thermocouple_record ||
-         kind == EvidenceKind::thermocouple_record_unchecked ||
-         kind == EvidenceKind::controller_record;
+// "Temper 2".
+std::string step_words(const BenchEntry& entry) {
+  std::string words = capital(operation_text(entry));
+  if (entry.operation == Operation::temper && entry.temper)
+    words += " " + std::to_string(entry.temper->number);
+  return words;
 }
 
 HeatRow heat_row(const BenchEntry& entry, const Manner& manner) {
-  HeatRow row{capital(operation_text(entry)), temperatures_of(entry, manner), Figures::each, "",
+  HeatRow row{step_words(entry), temperatures_of(entry, manner), Figures::each, "",
               evidence_words(entry, manner.zone)};
   if (row.temperatures.size() == 2 && read_by_instrument(heat_kind(entry, manner.zone)))
     row.figures = Figures::lowest_to_highest;
-  if (entry.operation == Operation::temper && entry.temper)
-    row.step += " " + std::to_string(entry.temper->number);
   if (entry.heat && entry.heat->hold) row.time = to_text(*entry.heat->hold);
   return row;
 }
@@ -137,23 +135,25 @@ std::vector<HeatRow> heat_rows(const BladeCase& blade) {
 std::vector<RecordRow> record_rows(const BladeCase& blade) {
   std::vector<RecordRow> rows;
   for (const BenchEntry* entry : blade.heats.live())
-    if (entry->heat && entry->heat->record) {
-      RecordRow row{capital(operation_text(*entry)), entry->heat->record->from,
-                    entry->heat->record->to, entry->heat->record->curve};
-      if (entry->operation == Operation::temper && entry->temper)
-        row.step += " " + std::to_string(entry->temper->number);
-      rows.push_back(std::move(row));
-    }
+    if (entry->heat && entry->heat->record)
+      rows.push_back({step_words(*entry), entry->heat->record->from, entry->heat->record->to,
+                      entry->heat->record->curve});
   return rows;
 }
 
 std::string heat_note(const BladeCase& blade) {
-  const std::vector<RecordRow> rows = record_rows(blade);
-  if (rows.empty()) return {};
-  const bool window = std::any_of(rows.begin(), rows.end(), [](const RecordRow& row) {
-    return row.curve.window_low && row.curve.window_high;
-  });
-  return window ? "Grey band on a record: the window set for this heat." : "";
+  std::string note;
+  bool window = false;
+  for (const BenchEntry* entry : blade.heats.live()) {
+    if (!entry->heat || !entry->heat->record) continue;
+    const RecordCoverage& record = *entry->heat->record;
+    window = window || (record.curve.window_low && record.curve.window_high);
+    if (record.set_right)
+      note += " " + step_words(*entry) + ": each recorded reading corrected by " +
+              step_text(record.set_right->by, blade.dossier.manner.temperature) + ".";
+  }
+  if (window) return "Grey band on a record: the window set for this heat." + note;
+  return note.empty() ? note : note.substr(1);
 }
 
 std::vector<HardnessRow> hardness_rows(const BladeCase& blade) {
@@ -190,7 +190,8 @@ std::string knife_sentence(const Dossier& dossier) {
   if (size.height) sizes.push_back(to_text(*size.height, unit) + " high");
   if (size.thickness) sizes.push_back(to_text(*size.thickness, unit) + " thick");
   if (size.behind_edge) sizes.push_back(to_text(*size.behind_edge, unit) + " behind the edge");
-  std::string text = dossier.item == dossier.title ? std::string() : capital(dossier.item);
+  std::string text;
+  if (folded(dossier.item) != folded(dossier.title)) text = capital(dossier.item);
   if (!text.empty()) text += ".";
   std::string list;
   for (const std::string& one : sizes) list += (list.empty() ? "" : ", ") + one;

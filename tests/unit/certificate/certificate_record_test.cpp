@@ -70,7 +70,7 @@ TEST_CASE("every changed byte of a record changes the sheet or is refused") {
 
 TEST_CASE("a record holds no fraction and keeps the order of its members") {
   const std::string text = record_text(sheet_of(pattern_blade()));
-  CHECK(text.find("{\n  \"format\": \"tangmark build certificate 3\",\n  \"number\": \"C-42\"") ==
+  CHECK(text.find("{\n  \"format\": \"tangmark build certificate 4\",\n  \"number\": \"C-42\"") ==
         0);
   CHECK(text.find("\"amount_ppm\": 8500") != std::string::npos);
   CHECK(text.find("\"issued\": \"2026-11-07T23:00:00Z\"") != std::string::npos);
@@ -83,13 +83,14 @@ TEST_CASE("a record holds no fraction and keeps the order of its members") {
 
 TEST_CASE("a record of an earlier format is refused in a sentence that says why") {
   std::string text = record_text(sheet_of(bar_blade()));
-  const std::size_t at = text.find("certificate 3");
-  for (const char* earlier : {"1", "2"}) {
+  const std::size_t at = text.find("certificate 4");
+  for (const char* earlier : {"1", "2", "3"}) {
     text.replace(at + 12, 1, earlier);
     const auto read = read_record(text);
     REQUIRE_FALSE(read);
     CHECK(read.problem().field == "format");
-    CHECK(read.problem().sentence.find("of an earlier version of the program") != std::string::npos);
+    CHECK(read.problem().sentence.find("of an earlier version of the program") !=
+          std::string::npos);
   }
   text.replace(at + 12, 1, "9");
   CHECK(read_record(text).problem().sentence.find("no record") != std::string::npos);
@@ -132,6 +133,18 @@ TEST_CASE("the tables of a sheet give the figures of the record with their evide
   Dossier set = bar_blade();
   line(set, Operation::temper).heat->record.reset();
   CHECK(sheet_of(set).heat[2].evidence == "C, as set only");
+}
+
+TEST_CASE("the heat table tells a corrected record from an untouched one") {
+  using namespace date::literals;
+  Dossier d = stainless_blade();
+  line(d, Operation::harden).heat->record->set_right =
+      SetRight{TemperatureDifference::celsius(2), 2026_y / 11 / 5, "check thermocouple"};
+  const CertificateSheet sheet = sheet_of(d);
+  CHECK(sheet.heat[0].evidence == "B, recorded, corrected");
+  CHECK(sheet.heat[0].figures == Figures::lowest_to_highest);
+  CHECK(sheet.heat[3].evidence == "A, recorded");
+  CHECK(sheet.heat_note == "Harden: each recorded reading corrected by +2 \u00b0C.");
 }
 
 TEST_CASE("an absence stands among the statements, without a level") {

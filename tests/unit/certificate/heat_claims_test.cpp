@@ -54,6 +54,10 @@ TEST_CASE("a recorded heat treatment reads as recorded, a set one as set") {
     line(d, Operation::harden).from.reset();
     CHECK(heat(compose(d)).level == Level::c);
   }
+}
+
+TEST_CASE("a heat treatment is as good as the weakest way its heats are known") {
+  Dossier d = bar_blade();
   SECTION("the kiln's own record is level B") {
     line(d, Operation::harden).heat->record->instrument = Instrument::kiln_controller;
     CHECK(heat(compose(d)).level == Level::b);
@@ -76,6 +80,10 @@ TEST_CASE("a recorded heat treatment reads as recorded, a set one as set") {
     line(d, Operation::harden).heat->read = Temperature::celsius(810);
     CHECK(heat(compose(d)).level == Level::b);
   }
+}
+
+TEST_CASE("a heat in two lines, or entered later, is told as what it is") {
+  Dossier d = bar_blade();
   SECTION("entered later is level C at best") {
     line(d, Operation::harden).logged = Logged::later;
     CHECK(heat(compose(d)).level == Level::c);
@@ -189,6 +197,10 @@ TEST_CASE("a hamon needs its quench, a steel that allows it, and to have been se
     d.findings[0].after = SeenAfter::other;
     CHECK(refused(d, Claim::hamon, "seen after etch or polish"));
   }
+}
+
+TEST_CASE("a hamon is of the last hardening, in a steel that can show one") {
+  Dossier d = hamon_blade();
   SECTION("hardness at edge and spine shows differential hardening without a hamon") {
     d.findings.clear();
     d.hardness[0].place = "spine";
@@ -213,5 +225,41 @@ TEST_CASE("a hamon needs its quench, a steel that allows it, and to have been se
     d.steel.lots[0].facts->hardens_in.reset();
     d.steel.lots[0].analysis = Analysis{{"Cr", Share::millionths(52'000)}};
     CHECK(blocked(d, "hardens in air"));
+  }
+}
+
+TEST_CASE("a heat whose recorded readings the maker corrected says by how much, when and why") {
+  using namespace date::literals;
+  Dossier d = bar_blade();
+  RecordCoverage& record = *line(d, Operation::harden).heat->record;
+  const SetRight right{TemperatureDifference::celsius(-4), 2026_y / 11 / 5, "check of 4 November"};
+  record.set_right = right;
+  SECTION("an independent thermocouple is then level B") {
+    CHECK(heat(compose(d)).text.find(
+              "thermocouple read 803 to 808 \u00b0C, as recorded, each reading corrected by -4 "
+              "\u00b0C on Thu 5 Nov 2026 (check of 4 November)") != std::string::npos);
+    CHECK(heat(compose(d)).level == Level::b);
+    CHECK(level_line(heat(compose(d)).evidence).find("its readings corrected by the maker") !=
+          std::string::npos);
+  }
+  SECTION("the kiln's own record says so too") {
+    record.instrument = Instrument::kiln_controller;
+    CHECK(heat(compose(d)).text.find("kiln's own record read 803 to 808 \u00b0C, as recorded, each "
+                                     "reading corrected by -4") != std::string::npos);
+    CHECK(heat(compose(d)).level == Level::b);
+  }
+  SECTION("in the maker's degrees") {
+    record.set_right->by = TemperatureDifference::fahrenheit(9);
+    d.manner.temperature = TemperatureUnit::fahrenheit;
+    CHECK(heat(compose(d)).text.find("each reading corrected by +9 \u00b0F") != std::string::npos);
+  }
+  SECTION("its reason is read like any text of the maker's") {
+    record.set_right->why = "wootz wants it hotter";
+    CHECK_FALSE(compose(d).may_issue());
+  }
+  SECTION("a record that does not cover the soak bears no heat, corrected or not") {
+    record.gap_in_soak = true;
+    CHECK(heat(compose(d)).text.find("each reading corrected") == std::string::npos);
+    CHECK(heat(compose(d)).level == Level::c);
   }
 }

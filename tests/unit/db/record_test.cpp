@@ -108,6 +108,27 @@ TEST_CASE("what a logger's dates mean is asked once for a kiln and remembered") 
             .ok());
 }
 
+TEST_CASE("a correction of the judged sensor stands with the heat, until it is withdrawn") {
+  FiredDay day;
+  const auto record = day.file("record.csv", "time,kiln C", dated, 4);
+  day.did("attach_record", {{"firing", day.firing}, {"file", record}});
+  const auto hardening = [&] {
+    const auto dossier = db::read_dossier(day.shop, day.number);
+    for (const auto& entry : dossier->log)
+      if (entry.operation == certificate::Operation::harden) return *entry.heat->record;
+    throw std::logic_error("no hardening");
+  };
+  CHECK_FALSE(hardening().set_right);
+  day.did("correct_record",
+          {{"firing", day.firing}, {"by", "-4 C"}, {"why", "check thermocouple of 25 Nov"}});
+  REQUIRE(hardening().set_right);
+  CHECK(hardening().set_right->by == TemperatureDifference::celsius(-4));
+  CHECK(hardening().set_right->why == "check thermocouple of 25 Nov");
+  CHECK(hardening().set_right->day == CalendarDate(date::year{2026} / 11 / 25));
+  day.did("correct_record", {{"firing", day.firing}, {"withdraw", "yes"}, {"why", "wrong probe"}});
+  CHECK_FALSE(hardening().set_right);
+}
+
 TEST_CASE("columns that are not found are named by hand, and remembered for the kiln") {
   FiredDay day;
   // No heads, a counter in front, the set point before the charge.

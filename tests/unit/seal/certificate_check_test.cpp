@@ -107,8 +107,8 @@ TEST_CASE("words added, left out or moved about before signing are found") {
 
 TEST_CASE("a drawing that hides words before signing is found") {
   const auto hide = [](reports::Document& document) {
-    document.pages[0].elements.push_back(
-        reports::Rectangle{{20, 300, 500, 300}, {false, 0, reports::ink, true, reports::paper_white}});
+    document.pages[0].elements.push_back(reports::Rectangle{
+        {20, 300, 500, 300}, {false, 0, reports::ink, true, reports::paper_white}});
   };
   const auto check = check_certificate(signed_after(sheet_of("bar"), hide), fonts());
   CHECK(check.signature);
@@ -116,7 +116,8 @@ TEST_CASE("a drawing that hides words before signing is found") {
   CHECK_FALSE(check.visible);
   CHECK_FALSE(check.same_page);
   CHECK_FALSE(check.valid());
-  CHECK(check.problems.front().find("drawn otherwise than its record gives it") != std::string::npos);
+  CHECK(check.problems.front().find("drawn otherwise than its record gives it") !=
+        std::string::npos);
   SECTION("with other fonts it cannot be compared, and that is said") {
     certificate::CertificateSheet elsewhere = sheet_of("bar");
     elsewhere.fonts = "00000000deadbeef";
@@ -131,12 +132,13 @@ TEST_CASE("a picture put on the page before signing is found") {
   reports::Picture stamp;
   stamp.width_px = stamp.height_px = 4;
   stamp.rgb.assign(48, 0);
-  const auto check = check_certificate(signed_after(sheet_of("bar"),
-                                                    [&](reports::Document& document) {
-                                                      document.pages[0].elements.push_back(
-                                                          reports::PlacedPicture{{100, 100, 50, 50}, stamp});
-                                                    }),
-                                       fonts());
+  const auto check = check_certificate(
+      signed_after(
+          sheet_of("bar"),
+          [&](reports::Document& document) {
+            document.pages[0].elements.push_back(reports::PlacedPicture{{100, 100, 50, 50}, stamp});
+          }),
+      fonts());
   CHECK(check.signature);
   CHECK_FALSE(check.visible);
 }
@@ -146,7 +148,7 @@ TEST_CASE("a certificate whose record is of an earlier format says why it cannot
   const std::string pdf = signed_after(sheet_of("bar"), [&](reports::Document& document) {
     earlier = document.attachments[0].bytes;
     const std::string now = db::sha256_hex(earlier);
-    earlier.replace(earlier.find("certificate 3") + 12, 1, "2");
+    earlier.replace(earlier.find("certificate 4") + 12, 1, "2");
     document.attachments[0].bytes = earlier;
     for (reports::Page& page : document.pages)
       for (reports::Element& element : page.elements)
