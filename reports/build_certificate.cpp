@@ -17,7 +17,7 @@ namespace {
 // How a certificate is laid out: on one page where it fits, else with more air over two or more.
 struct Plan {
   Spread spread = Spread::one_page;
-  Points photo = 82;
+  Points photo = 62;
   Points chart = 88;
   bool facts_on_next_page = false;  ///< so that both pages are filled alike
 };
@@ -42,8 +42,8 @@ class Setter {
     open();
     trail_band();
     heat_band();
+    if (records_across()) records_band();
     if (plan_.spread == Spread::more_pages) {
-      if (c_.recorded.size() > 1) records_band();
       if (plan_.facts_on_next_page) {
         spare_ = pour_.room();
         pour_.new_page();
@@ -64,7 +64,7 @@ class Setter {
  private:
   void open() {
     pour_.add({certificate_head(set_, c_, width_)});
-    pour_.add({photo_part(set_, c_, width_, c_.photo ? plan_.photo : 70)});
+    pour_.add({photo_part(set_, c_, width_, plan_.photo)});
     Flow flow;
     std::string what = sentence(c_.title);
     if (c_.name != c_.title) what += sentence(c_.name);
@@ -105,107 +105,120 @@ class Setter {
          {analysis_part(set_, c_.analyses, c_.analysis_note, right), left + column_gap, right});
   }
 
-  // On a sheet with room several records stand in rows of three under the table.
+  // Several records stand in rows of three where there is room, or no place beside the table.
   void records_band() {
     pour_.space(set_.type.leading);
     pour_.add(records_part(set_, c_, width_,
                            {std::min<std::size_t>(3, c_.recorded.size()), plan_.chart}));
   }
 
+  bool records_across() const {
+    const std::size_t most_beside = plan_.spread == Spread::more_pages ? 1 : 2;
+    return !c_.recorded.empty() && (heats_across(c_) || c_.recorded.size() > most_beside);
+  }
+
+  // The hardness takes the room beside the table where no curves do.
+  bool hardness_beside_heat() const {
+    return !heats_across(c_) && (c_.recorded.empty() || records_across());
+  }
+
+  Points left_part() const { return width_ * 0.515; }
+  Points right_part() const { return width_ - left_part() - column_gap; }
+  Points each_half() const { return (width_ - column_gap) / 2; }
+
   void heat_band() {
-    if (plan_.spread == Spread::more_pages && c_.recorded.size() > 1) {
-      pour_.space(set_.type.leading);
+    if (heats_across(c_)) {
+      heats_in_halves();
+      return;
+    }
+    const std::size_t across = c_.recorded.size() == 1 ? 1 : 2;
+    Flow beside = hardness_beside_heat()
+                      ? hardness_part(set_, c_.hardness, right_part())
+                      : records_part(set_, c_, right_part(), {across, plan_.chart});
+    band({heat_part(set_, c_, plan_.spread, left_part()), 0, left_part()},
+         {std::move(beside), left_part() + column_gap, right_part()});
+  }
+
+  // A long table in two halves beside each other, read one after the other; in one where even its
+  // halves are higher than a page.
+  void heats_in_halves() {
+    const std::size_t all = c_.heat.size();
+    const std::size_t half = (all + 1) / 2;
+    Flow first = heat_table(set_, c_, {0, half, Spread::one_page}, each_half());
+    Flow second = heat_table(set_, c_, {half, all, Spread::one_page}, each_half());
+    const Flow note = heat_note_part(set_, c_, width_);
+    const Points heads = 3 * set_.type.leading;
+    const Points high = std::max(height_of(first), height_of(second)) + heads + height_of(note);
+    const bool halves = high <= pour_.sheet().floor() - top_margin - heads;
+    if (halves && pour_.room() < high) pour_.new_page();
+    pour_.space(set_.type.leading);
+    if (!halves) {
       pour_.add(heat_part(set_, c_, plan_.spread, width_));
       return;
     }
-    const Points left = width_ * 0.515;
-    const Points right = width_ - left - column_gap;
-    // Where nothing was recorded, the hardness takes the room of the curves.
-    Flow beside = hardness_beside_heat()
-                      ? hardness_part(set_, c_.hardness, right)
-                      : records_part(set_, c_, right,
-                                     {c_.recorded.size() == 1 ? std::size_t{1} : 2, plan_.chart});
-    band({heat_part(set_, c_, plan_.spread, left), 0, left},
-         {std::move(beside), left + column_gap, right});
+    pour_.add(part_heading(set_, "Heat treatment", width_));
+    pour_.add_side_by_side({{std::move(first), 0, each_half()},
+                            {std::move(second), each_half() + column_gap, each_half()}});
+    pour_.add(note);
   }
 
-  bool hardness_beside_heat() const { return c_.recorded.empty(); }
-
-  // The statements stand at the right; when they run longer than what stands at the left, the last
-  // of them go on there.
   void statements_band() {
-    const Points left = width_ * 0.515;
-    const Points right = width_ - left - column_gap;
-    Flow own;
-    if (!hardness_beside_heat()) append(own, hardness_part(set_, c_.hardness, left));
-    append(own, told_part(set_, c_, left));
-    append(own, care_part(set_, c_, left));
-    append(own, legend_part(set_, c_, plan_.spread, left));
-    const std::size_t kept = statements_kept_right(height_of(own), left, right);
-    if (kept < c_.statements.size()) {
-      Flow head = part_heading(set_, "What we state, continued", left);
-      head.front().space_before = set_.type.half();
-      append(own, std::move(head));
-      append(own, statements_flow(set_, c_, kept, c_.statements.size(), left));
+    const bool opens_with_hardness = !hardness_beside_heat();
+    FactColumns columns =
+        fact_columns(set_, c_, opens_with_hardness, {left_part(), right_part()});
+    const SideColumn right{std::move(columns.right), left_part() + column_gap, right_part()};
+    if (!columns.heading_across) {
+      band({std::move(columns.left), 0, left_part()}, right);
+      return;
     }
-    if (!own.empty()) own.front().space_before = 0;
-    Flow stated = part_heading(set_, "What we state, and on what evidence", right);
-    append(stated, statements_flow(set_, c_, 0, kept, right));
-    band({std::move(own), 0, left}, {std::move(stated), left + column_gap, right});
-  }
-
-  std::size_t statements_kept_right(Points own, Points left, Points right) const {
-    const std::size_t all = c_.statements.size();
-    std::size_t best = all;
-    Points least = 0;
-    for (std::size_t kept = all; kept > 0; --kept) {
-      Points at_left = own;
-      if (kept < all)
-        at_left += 2.5 * set_.type.leading + height_of(statements_flow(set_, c_, kept, all, left));
-      const Points high = std::max(at_left, height_of(statements_flow(set_, c_, 0, kept, right)) +
-                                                2 * set_.type.leading);
-      if (kept == all || high < least) best = kept, least = high;
-    }
-    return best;
+    pour_.space(set_.type.half());
+    pour_.add(stated_heading(set_, width_));
+    pour_.add_side_by_side({{std::move(columns.left), 0, left_part()}, right});
   }
 
   // On more pages the thing itself fills the first, and what is stated of it the second.
   void facts_band() {
-    const Points each = (width_ - column_gap) / 2;
-    Flow left;
-    if (!hardness_beside_heat() || c_.recorded.size() > 1)
-      append(left, hardness_part(set_, c_.hardness, each));
-    append(left, told_part(set_, c_, each));
-    left.front().space_before = 0;
-    Flow right = care_part(set_, c_, each);
-    right.front().space_before = 0;
-    append(right, legend_part(set_, c_, plan_.spread, each));
-    band({std::move(left), 0, each}, {std::move(right), each + column_gap, each});
+    std::vector<Flow> parts = fact_parts(set_, c_, plan_.spread, each_half());
+    if (!hardness_beside_heat())
+      parts.insert(parts.begin(), hardness_part(set_, c_.hardness, each_half()));
+    Columns two = in_columns(std::move(parts));
+    band({std::move(two.left), 0, each_half()},
+         {std::move(two.right), each_half() + column_gap, each_half()});
   }
 
-  // The statements in two columns of like height, in the order left, right.
-  void statements_in_columns() {
-    const Points each = (width_ - column_gap) / 2;
-    std::vector<Flow> all;
-    Points total = 0;
-    for (const Statement& s : c_.statements) {
-      all.push_back(statement_flow(set_, s, each));
-      if (all.size() > 1) all.back().front().space_before = set_.type.half() / 2;
-      total += height_of(all.back());
-    }
+  struct Columns {
     Flow left;
     Flow right;
-    for (Flow& one : all) {
-      const bool first = height_of(left) + height_of(one) / 2 <= total / 2;
-      append(first && right.empty() ? left : right, std::move(one));
+  };
+
+  // Parts in two columns of like height, in the order left, right.
+  Columns in_columns(std::vector<Flow> parts) const {
+    Points total = 0;
+    for (const Flow& part : parts) total += height_of(part);
+    Columns columns;
+    for (Flow& part : parts) {
+      const bool first = height_of(columns.left) + height_of(part) / 2 <= total / 2;
+      Flow& column = first && columns.right.empty() ? columns.left : columns.right;
+      if (column.empty()) part.front().space_before = 0;
+      append(column, std::move(part));
     }
-    if (!right.empty()) right.front().space_before = 0;
-    const Points high = std::max(height_of(left), height_of(right)) + 3 * set_.type.leading;
+    return columns;
+  }
+
+  void statements_in_columns() {
+    std::vector<Flow> all;
+    for (const Statement& s : c_.statements) {
+      all.push_back(statement_flow(set_, s, each_half()));
+      all.back().front().space_before = set_.type.half() / 2;
+    }
+    Columns two = in_columns(std::move(all));
+    const Points high =
+        std::max(height_of(two.left), height_of(two.right)) + 3 * set_.type.leading;
     if (pour_.room() < high && !pour_.at_head()) pour_.new_page();
     pour_.space(set_.type.leading);
-    pour_.add(part_heading(set_, "What we state, and on what evidence", width_));
-    pour_.add_side_by_side(
-        {{std::move(left), 0, each}, {std::move(right), each + column_gap, each}});
+    pour_.add(stated_heading(set_, width_));
+    pour_.add_side_by_side({{std::move(two.left), 0, each_half()},
+                            {std::move(two.right), each_half() + column_gap, each_half()}});
   }
 
   void seal() {
@@ -267,15 +280,21 @@ class Setter {
   Points spare_ = 0;
 };
 
-// How high the frame of a photograph may be before it only grows empty at the sides.
+// How high the frame of a photograph may be before it only grows empty at the sides; a place where
+// none is on record stays small.
 Points whole_photo(const BuildCertificate& c, const CertificateSetting& set) {
-  if (!c.photo) return 0;
+  constexpr Points no_photo = 70;
+  if (!c.photo) return no_photo;
   const Points width = full_sheet(set.look.paper, side_margin, 0, 0).text_width();
   return (width - 8) * c.photo->height_px / c.photo->width_px + 8;
 }
 
-std::optional<Document> on_one_page(const BuildCertificate& c, const CertificateSetting& set) {
+// The photograph begins small and takes what is left on the page.
+std::optional<Document> on_one_page(const BuildCertificate& c, const CertificateSetting& set,
+                                    Points chart) {
   Plan plan;
+  plan.chart = chart;
+  if (!c.photo) plan.photo = 44;
   Setter small(c, set, plan);
   Document document = small.set();
   if (document.pages.size() > 1) return std::nullopt;
@@ -286,11 +305,25 @@ std::optional<Document> on_one_page(const BuildCertificate& c, const Certificate
   return with_larger.pages.size() == 1 ? with_larger : document;
 }
 
+// With the largest photograph of these that leaves two pages; with the largest of all where it takes
+// more than two anyway.
+Plan plan_of_pages(const BuildCertificate& c, const CertificateSetting& set) {
+  const Points whole = whole_photo(c, set);
+  const Plan largest{Spread::more_pages, std::min<Points>(whole, 190), 104, false};
+  for (const Points photo : {190.0, 150.0, 110.0, 70.0, 44.0}) {
+    Plan plan = largest;
+    plan.photo = std::min(whole, photo);
+    if (photo < 190) plan.chart = 82;
+    if (Setter(c, set, plan).set().pages.size() <= 2) return plan;
+  }
+  return largest;
+}
+
 // Two pages are filled alike when what is told and stated fits the second; the first then gives its
 // room to the photograph and the curves.
 Document on_more_pages(const BuildCertificate& c, const CertificateSetting& set) {
-  Plan plan{Spread::more_pages, std::min<Points>(190, std::max<Points>(whole_photo(c, set), 82)), 104,
-            false};
+  const Points whole = whole_photo(c, set);
+  Plan plan = plan_of_pages(c, set);
   Document plain = Setter(c, set, plan).set();
   if (plain.pages.size() != 2) return plain;
   plan.facts_on_next_page = true;
@@ -298,7 +331,7 @@ Document on_more_pages(const BuildCertificate& c, const CertificateSetting& set)
   Document halves = apart.set();
   if (halves.pages.size() != 2) return plain;
   const Points photo = std::clamp(plan.photo + apart.spare() - 6, plan.photo,
-                                  std::max(plan.photo, std::min<Points>(whole_photo(c, set), 330)));
+                                  std::max(plan.photo, std::min<Points>(whole, 330)));
   const Points left = apart.spare() - 6 - (photo - plan.photo);
   const auto rows = static_cast<double>((c.recorded.size() + 2) / 3);
   plan.photo = photo;
@@ -325,7 +358,8 @@ Outcome<Document> certificate_document(const BuildCertificate& certificate, cons
   Problems problems = certificate_problems(certificate, fonts);
   if (!problems.empty()) return problems;
   const CertificateSetting set{fonts, look, certificate_type()};
-  if (auto one = on_one_page(certificate, set)) return std::move(*one);
+  for (const Points chart : {88.0, 66.0})
+    if (auto one = on_one_page(certificate, set, chart)) return std::move(*one);
   return on_more_pages(certificate, set);
 }
 

@@ -71,7 +71,8 @@ Points put_code(const CertificateSetting& set, const BuildCertificate& c, Block&
     if (const auto code = qr_modules(c.seal.qr, "seal code")) {
       // The quiet margin of the code reaches over the left margin of the text.
       const Points quiet = code_side * 4.0 / (code->across + 8);
-      block.marks.push_back({Role::figure, block.elements.size(), 1, false, false, false, c.seal.qr});
+      block.marks.push_back(
+          {Role::figure, block.elements.size(), 1, false, false, false, c.seal.qr});
       block.elements.push_back(placed_qr(*code, {-quiet, y - quiet}, code_side));
       return code_side - 2 * quiet;
     }
@@ -98,8 +99,9 @@ Block certificate_head(const CertificateSetting& set, const BuildCertificate& c,
   const Points names = width - left - right - 16;
   std::string shop = c.shop.shop;
   if (!c.shop.maker.empty()) shop += ", " + c.shop.maker;
-  Flow flow{marked(glued(paragraph(set.fonts, {{"Build certificate", set.type.title, ink}}, names, 24)),
-                   Role::title)};
+  Flow flow{
+      marked(glued(paragraph(set.fonts, {{"Build certificate", set.type.title, ink}}, names, 24)),
+             Role::title)};
   append(flow, paragraph(set.fonts, {{shop, under, ink}}, names, 13.5));
   if (!c.shop.contact.empty()) {
     append(flow, paragraph(set.fonts, {{c.shop.contact, set.type.note, second_ink}}, names, 10));

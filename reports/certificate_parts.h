@@ -37,6 +37,18 @@ Flow hardness_part(const CertificateSetting& set, const Hardness& hardness, Poin
 /// The heats as a table, each with its evidence.
 Flow heat_part(const CertificateSetting& set, const BuildCertificate& certificate, Spread spread,
                Points width);
+/// Whether the heats are so many that their table takes the whole width, in two halves.
+bool heats_across(const BuildCertificate& certificate);
+/// The lines from `first` to before `end` of that table, with its head; and the note under it.
+struct HeatLines {
+  std::size_t first = 0;
+  std::size_t end = 0;
+  Spread spread = Spread::one_page;
+};
+Flow heat_table(const CertificateSetting& set, const BuildCertificate& certificate,
+                const HeatLines& lines, Points width);
+Flow heat_note_part(const CertificateSetting& set, const BuildCertificate& certificate,
+                    Points width);
 
 /// How many records stand beside each other, and how high they are drawn.
 struct ChartRows {
@@ -51,11 +63,28 @@ Flow records_part(const CertificateSetting& set, const BuildCertificate& certifi
 Flow statement_flow(const CertificateSetting& set, const Statement& statement, Points width);
 Flow statements_flow(const CertificateSetting& set, const BuildCertificate& certificate,
                      std::size_t first, std::size_t end, Points width);
-/// What is told openly; care, cautions and the maker's own words; what the levels mean.
-Flow told_part(const CertificateSetting& set, const BuildCertificate& certificate, Points width);
-Flow care_part(const CertificateSetting& set, const BuildCertificate& certificate, Points width);
-Flow legend_part(const CertificateSetting& set, const BuildCertificate& certificate, Spread spread,
-                 Points width);
+/// What is told openly; care and cautions, the maker's own words, words kept apart; what the levels
+/// mean. One flow for each part that has something to say, in this order.
+std::vector<Flow> fact_parts(const CertificateSetting& set, const BuildCertificate& certificate,
+                             Spread spread, Points width);
+
+/// Two columns of facts and statements, each set to its own width.
+struct ColumnWidths {
+  Points left = 0;
+  Points right = 0;
+};
+struct FactColumns {
+  bool heading_across = false;  ///< the statements begin at the left, under a heading over both
+  Flow left;
+  Flow right;
+};
+/// The facts at the left and the statements at the right, where both are of like height; else
+/// such that the higher column is the lowest: with the last facts under the statements, or with the
+/// statements beginning at the left and going on at the head of the right column.
+FactColumns fact_columns(const CertificateSetting& set, const BuildCertificate& certificate,
+                         bool opens_with_hardness, const ColumnWidths& widths);
+/// The heading of the statements.
+Flow stated_heading(const CertificateSetting& set, Points width);
 
 /// An outline of a blade in a box, heel at the left, edge below.
 std::vector<Place> blade_outline(const Box& box);

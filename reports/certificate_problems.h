@@ -7,8 +7,8 @@
 
 namespace tangmark::reports {
 
-/// What keeps a certificate from being set: texts that its fonts cannot print, a trail out of order,
-/// a reading off the blade, a level that is none. Empty when it can be set.
+/// What keeps a certificate from being set: texts that its fonts cannot print, a trail out of
+/// order, a reading off the blade, a level that is none. Empty when it can be set.
 Problems certificate_problems(const BuildCertificate& certificate, const FontBook& fonts);
 
 }  // namespace tangmark::reports

@@ -27,20 +27,44 @@ Flow list_part(const CertificateSetting& set, const std::string& head,
   return flow;
 }
 
-}  // namespace
-
-Flow told_part(const CertificateSetting& set, const BuildCertificate& c, Points width) {
-  return list_part(set, "Told openly", c.told_openly,
-                   "Nothing to tell: no finding on this blade is on record.", width);
+// What each level on this page means, once, in small letters.
+Flow legend_part(const CertificateSetting& set, const BuildCertificate& c, Spread spread,
+                 Points width) {
+  if (spread == Spread::one_page) {
+    std::string levels;
+    for (const std::string& level : c.legend) levels += level + ". ";
+    Flow lines = paragraph(set.fonts,
+                           {{"Levels. ", sans(7, Weight::bold), second_ink},
+                            {levels, sans(7), second_ink}},
+                           width, 9.5);
+    Flow block{glued(lines)};
+    block.front().space_before = set.type.half();
+    return block;
+  }
+  Flow lines;
+  for (const std::string& level : c.legend) {
+    append(lines, paragraph(set.fonts, {{level + ".", set.type.note, second_ink}}, width, 9.5));
+  }
+  Flow head = part_heading(set, "Levels of evidence", width);
+  head.front().space_before = set.type.half();
+  append(head, {glued(lines)});
+  return head;
 }
 
-Flow care_part(const CertificateSetting& set, const BuildCertificate& c, Points width) {
+}  // namespace
+
+std::vector<Flow> fact_parts(const CertificateSetting& set, const BuildCertificate& c,
+                             Spread spread, Points width) {
   std::vector<std::string> care = c.care;
   care.insert(care.end(), c.cautions.begin(), c.cautions.end());
-  Flow flow = list_part(set, "Care and cautions", care, "None entered.", width);
-  if (!c.notes.empty()) append(flow, list_part(set, "From the maker", c.notes, "", width));
-  if (!c.explanations.empty()) append(flow, list_part(set, "Words", c.explanations, "", width));
-  return flow;
+  std::vector<Flow> parts;
+  parts.push_back(list_part(set, "Told openly", c.told_openly,
+                            "Nothing to tell: no finding on this blade is on record.", width));
+  parts.push_back(list_part(set, "Care and cautions", care, "None entered.", width));
+  if (!c.notes.empty()) parts.push_back(list_part(set, "From the maker", c.notes, "", width));
+  if (!c.explanations.empty()) parts.push_back(list_part(set, "Words", c.explanations, "", width));
+  if (!c.legend.empty()) parts.push_back(legend_part(set, c, spread, width));
+  return parts;
 }
 
 Flow statement_flow(const CertificateSetting& set, const Statement& s, Points width) {
@@ -62,31 +86,6 @@ Flow statements_flow(const CertificateSetting& set, const BuildCertificate& c, s
     append(flow, std::move(lines));
   }
   return flow;
-}
-
-// What each level on this page means, once, in small letters.
-Flow legend_part(const CertificateSetting& set, const BuildCertificate& c, Spread spread,
-                 Points width) {
-  if (c.legend.empty()) return {};
-  if (spread == Spread::one_page) {
-    std::string levels;
-    for (const std::string& level : c.legend) levels += level + ". ";
-    Flow lines = paragraph(set.fonts,
-                           {{"Levels. ", sans(7, Weight::bold), second_ink},
-                            {levels, sans(7), second_ink}},
-                           width, 9.5);
-    Flow block{glued(lines)};
-    block.front().space_before = set.type.half();
-    return block;
-  }
-  Flow lines;
-  for (const std::string& level : c.legend) {
-    append(lines, paragraph(set.fonts, {{level + ".", set.type.note, second_ink}}, width, 9.5));
-  }
-  Flow head = part_heading(set, "Levels of evidence", width);
-  head.front().space_before = set.type.half();
-  append(head, {glued(lines)});
-  return head;
 }
 
 }  // namespace tangmark::reports

@@ -20,10 +20,10 @@ struct ChartSize {
   Points text = 7.5;  ///< size of the figures
 };
 
-/// A curve over the clock with its window as a grey band, and what was fitted to it as a dashed line
-/// over it, told below. With something fitted the whole course is shown; else, where the window is a sliver of the whole
-/// range, the chart of a record begins a few windows below it and says so. Marks that find no room
-/// on the chart are written below it.
+/// A curve over the clock with its window as a grey band, and what was fitted to it as a dashed
+/// line over it, told below. With something fitted the whole course is shown; else, where the
+/// window is a sliver of the whole range, the chart of a record begins a few windows below it and
+/// says so. Marks that find no room on the chart are written below it.
 Block curve_chart(const FontBook& fonts, const Curve& curve, CurveKind kind, const Look& look,
                   const ChartSize& size);
 

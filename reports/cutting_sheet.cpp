@@ -93,8 +93,8 @@ class SheetSetter {
   }
 
   void draw_bar(const BarToCut& bar, Points top, Block& block) const {
-    block.elements.push_back(
-        Rectangle{{0, top, across(bar.size), bar_high}, {true, 0.5, second_ink, false, paper_white}});
+    block.elements.push_back(Rectangle{{0, top, across(bar.size), bar_high},
+                                       {true, 0.5, second_ink, false, paper_white}});
     for (const BlankInBar& one : bar.blanks) {
       const Box box{across(one.from), top, across(one.size), bar_high};
       block.elements.push_back(Rectangle{box, {true, 0.8, ink, true, paper_white}});

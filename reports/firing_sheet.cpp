@@ -106,7 +106,8 @@ class SheetSetter {
     }
     if (firing_.recorded) {
       pour_.space(type_.half());
-      pour_.add({curve_chart(fonts_, *firing_.recorded, CurveKind::recorded, look_, {width_, 168, 8.5})});
+      pour_.add(
+          {curve_chart(fonts_, *firing_.recorded, CurveKind::recorded, look_, {width_, 168, 8.5})});
     }
     pour_.space(type_.half());
     blades();

@@ -42,8 +42,8 @@ class FontBook {
   /// The path of a font file, by the number in FontSegment.
   const std::string& path(std::size_t file) const { return files_[file].path; }
   static constexpr std::size_t file_count = 10;
-  /// Sixteen digits that stand for the measures of all characters: machines with the same digest set
-  /// a page alike. It guards against a mistake, not against an enemy.
+  /// Sixteen digits that stand for the measures of all characters: machines with the same digest
+  /// set a page alike. It guards against a mistake, not against an enemy.
   std::string digest() const;
 
   /// The first character of the text that no font here can print, as a problem of that field. Right

@@ -110,7 +110,8 @@ struct SheetOf {
 
 Outcome<Document> sheet_of(const std::vector<LabelFace>& faces, const SheetOf& sheet,
                            const FontBook& fonts) {
-  if (Problems problems = stock::label_stock_problems(sheet.stock); !problems.empty()) return problems;
+  if (Problems problems = stock::label_stock_problems(sheet.stock); !problems.empty())
+    return problems;
   TextCheck check(fonts);
   if (faces.empty()) {
     check.add({"labels", "There is nothing to print a label for.", "Choose at least one."});

@@ -2,6 +2,7 @@
 #include "reports/paragraph.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include "reports/settable.h"
@@ -11,6 +12,9 @@ namespace tangmark::reports {
 namespace {
 
 constexpr Points hair = 1e-6;
+// A last line of one short word looks lost: it takes the word before along, unless both together
+// are longer than this share of a line.
+constexpr double most_tied_share = 0.4;
 
 bool letter(char c) {
   const auto u = static_cast<unsigned char>(c);
@@ -22,13 +26,49 @@ struct Word {
   std::vector<Span> parts;
   std::string space;  // in the font of the last part
   bool ends_line = false;
+  bool tied = false;  // stays on one line with the next
 };
+
+// Letters alone, without the stops that close a clause.
+std::string_view bare(std::string_view word) {
+  while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos)
+    word.remove_suffix(1);
+  return word;
+}
+
+bool digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
+template <std::size_t n>
+bool among(const std::array<std::string_view, n>& words, std::string_view word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+// A figure stays with its unit, hours with their minutes, an element with its share.
+bool read_as_one(std::string_view first, std::string_view second) {
+  static constexpr std::array<std::string_view, 18> units = {
+      "°C", "°F", "HRC", "HRA", "HV", "mm", "cm", "m", "in",
+      "min", "h", "s", "d", "g", "kg", "lb", "oz", "%"};
+  static constexpr std::array<std::string_view, 16> elements = {
+      "C", "Mn", "Si", "P", "S", "Cr", "Ni", "Mo", "V", "W", "Co", "N", "Cu", "Nb", "Al", "Ti"};
+  if (first.empty() || second.empty()) return false;
+  if (digit(first.back())) return among(units, bare(second));
+  return digit(second.front()) && (first == "h" || among(elements, first));
+}
+
+std::string text_of(const Word& word) {
+  std::string text;
+  for (const Span& part : word.parts) text += part.text;
+  return text;
+}
 
 class WordCutter {
  public:
   std::vector<Word> cut(const std::vector<Span>& spans) {
     for (const Span& span : spans) cut(span);
     close();
+    tie();
     return std::move(words_);
   }
 
@@ -74,6 +114,13 @@ class WordCutter {
     word_ = {};
   }
 
+  void tie() {
+    for (std::size_t i = 0; i + 1 < words_.size(); ++i) {
+      if (words_[i].ends_line || words_[i].space.empty()) continue;
+      words_[i].tied = read_as_one(text_of(words_[i]), text_of(words_[i + 1]));
+    }
+  }
+
   std::vector<Word> words_;
   Word word_;
 };
@@ -83,12 +130,39 @@ class LineFiller {
   LineFiller(const FontBook& fonts, Points width) : fonts_(fonts), width_(width) {}
 
   std::vector<SetLine> fill(const std::vector<Word>& words) {
-    for (const Word& word : words) place(word);
+    for (std::size_t first = 0; first < words.size();) {
+      const std::size_t end = end_of_tied(words, first);
+      const Points wide = width_of_tied(words, first, end);
+      const Points spaced = spaces_.empty() ? 0 : fonts_.width(spaces_, space_font_);
+      if (!line_.empty() && wide <= width_ && x_ + spaced + wide > width_ + hair) end_line();
+      for (; first < end; ++first) place(words[first]);
+    }
     end_line();
     return std::move(lines_);
   }
 
  private:
+  // One past the last word that stays on a line with this one.
+  std::size_t end_of_tied(const std::vector<Word>& words, std::size_t first) const {
+    std::size_t last = first;
+    while (words[last].tied) ++last;
+    const bool before_last = last + 1 < words.size() && !words[last].ends_line &&
+                             (last + 2 == words.size() || words[last + 1].ends_line);
+    const Points most = most_tied_share * width_;
+    if (before_last && width_of_tied(words, first, last + 2) <= most) return last + 2;
+    return last + 1;
+  }
+
+  Points width_of_tied(const std::vector<Word>& words, std::size_t first, std::size_t end) const {
+    Points sum = 0;
+    for (std::size_t i = first; i < end; ++i) {
+      sum += width_of(words[i].parts);
+      if (i + 1 < end && !words[i].parts.empty())
+        sum += fonts_.width(words[i].space, words[i].parts.back().font);
+    }
+    return sum;
+  }
+
   void place(const Word& word) {
     const Points wide = width_of(word.parts);
     const Points spaced = spaces_.empty() ? 0 : fonts_.width(spaces_, space_font_);

@@ -26,8 +26,9 @@ struct SetLine {
 };
 
 /// Breaks text into lines no wider than `width`: after spaces, after hyphens and slashes between
-/// letters, at line ends of the text; a word wider than the line is broken between characters.
-/// Always at least one line.
+/// letters, at line ends of the text; a word wider than the line is broken between characters. A
+/// figure stays with its unit ("2 h 06 min", "C 0.85"), and a last line has two words where the
+/// last two are short. Always at least one line.
 std::vector<SetLine> broken_lines(const FontBook& fonts, const std::vector<Span>& spans,
                                   Points width);
 

@@ -39,7 +39,8 @@ bool is_text(const Element& element) {
   return std::holds_alternative<TextRun>(element);
 }
 
-// UTF-16 with its mark, as a text string of a PDF wants what is not ASCII: libharu's encoder does so.
+// UTF-16 with its mark, as a text string of a PDF wants what is not ASCII: libharu's encoder does
+// so.
 HPDF_String text_string(HPDF_Doc doc, const std::string& words) {
   return HPDF_String_New(doc->mmgr, words.c_str(), HPDF_GetEncoder(doc, "UTF-8"));
 }

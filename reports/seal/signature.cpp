@@ -156,7 +156,8 @@ std::string signature_of(const Covered& bytes, const SigningKey& key, Instant at
 Outcome<SignatureFacts> check_signature(std::string_view der, const Covered& bytes) {
   const auto parts = parts_of(der);
   ERR_clear_error();
-  if (!parts) return unsound("The signature is damaged or not of the kind that this program makes.");
+  if (!parts)
+    return unsound("The signature is damaged or not of the kind that this program makes.");
   X509* certificate = parts->certificate.get();
   const std::string attributes = attributes_of(certificate, parts->time, digest_of(bytes));
   const bool sound = verified(certificate, attributes, parts->signature);

@@ -174,11 +174,12 @@ std::optional<Problem> unfit(EVP_PKEY* key, X509* certificate) {
 std::optional<Problem> not_locked(std::string_view pem) {
   if (pem.find("BEGIN ENCRYPTED PRIVATE KEY-----") != std::string_view::npos) return std::nullopt;
   const bool weakly = pem.find("Proc-Type: 4,ENCRYPTED") != std::string_view::npos;
-  return Problem{"key_file",
-                 weakly ? "The private key in the file is locked in an old way that is easily opened."
-                        : "The private key in the file is not locked: whoever has the file can sign in "
-                          "your name.",
-                 "Lock it with a passphrase as PKCS #8, or make a new key with make_key."};
+  return Problem{
+      "key_file",
+      weakly ? "The private key in the file is locked in an old way that is easily opened."
+             : "The private key in the file is not locked: whoever has the file can sign in "
+               "your name.",
+      "Lock it with a passphrase as PKCS #8, or make a new key with make_key."};
 }
 
 }  // namespace

@@ -20,7 +20,8 @@ struct KeyOwner {
 /// it; a reader compares its fingerprint with the one that the maker publishes.
 struct KeyCertificate {
   std::string der;
-  std::string fingerprint;  ///< SHA-256 of the public key, 64 hex digits; renewal leaves it as it is
+  std::string
+      fingerprint;  ///< SHA-256 of the public key, 64 hex digits; renewal leaves it as it is
   std::string owner;        ///< "O. Renwick, Renwick Knives"
   Instant from{};
   Instant to{};
@@ -33,9 +34,9 @@ class SigningKey {
  public:
   /// A new key with a certificate of its own. Takes about half a second.
   static SigningKey make(const KeyOwner& owner, Instant from, Instant to);
-  /// Opens a key file: PEM text with a private key, locked as PKCS #8, and its certificate. Refuses,
-  /// naming the field: no key in it, one that is not locked, a wrong passphrase, a key that is not
-  /// RSA of 2048 to 4096 bits, a certificate of another key or none at all.
+  /// Opens a key file: PEM text with a private key, locked as PKCS #8, and its certificate.
+  /// Refuses, naming the field: no key in it, one that is not locked, a wrong passphrase, a key
+  /// that is not RSA of 2048 to 4096 bits, a certificate of another key or none at all.
   static Outcome<SigningKey> unlock(std::string_view pem, std::string_view passphrase);
 
   /// The key file: the certificate, and the private key locked with the passphrase (PKCS #8 with

@@ -42,7 +42,8 @@ std::vector<reports::TrailBox> trail_of(const cert::CertificateSheet& sheet) {
   std::vector<reports::TrailBox> boxes;
   for (const cert::TrailBoxLine& line : sheet.trail) {
     reports::TrailBox box{line.title, line.lines, {}};
-    for (const int from : line.from) box.from.push_back(static_cast<std::size_t>(std::max(0, from)));
+    for (const int from : line.from)
+      box.from.push_back(static_cast<std::size_t>(std::max(0, from)));
     boxes.push_back(std::move(box));
   }
   return boxes;
@@ -53,7 +54,8 @@ std::vector<reports::Analysis> analyses_of(const cert::CertificateSheet& sheet) 
   for (const cert::AnalysisBlock& block : sheet.analyses) {
     reports::Analysis analysis{block.lot, block.source, {}};
     for (const cert::AnalysisRow& row : block.rows)
-      analysis.lines.push_back({row.element, percent(row.amount), percent(row.least), percent(row.most), decimals_of(row)});
+      analysis.lines.push_back({row.element, percent(row.amount), percent(row.least),
+                                percent(row.most), decimals_of(row)});
     all.push_back(std::move(analysis));
   }
   return all;
@@ -66,7 +68,8 @@ std::vector<reports::Curve> curves_of(const cert::CertificateSheet& sheet) {
     curve.title = row.step;
     const std::size_t points = std::min(row.curve.at_s.size(), row.curve.read.size());
     for (std::size_t i = 0; i < points; ++i)
-      curve.points.push_back({row.from + std::chrono::seconds(row.curve.at_s[i]), row.curve.read[i]});
+      curve.points.push_back(
+          {row.from + std::chrono::seconds(row.curve.at_s[i]), row.curve.read[i]});
     if (row.curve.window_low && row.curve.window_high)
       curve.window = reports::Window{*row.curve.window_low, *row.curve.window_high};
     if (row.curve.blade_out && *row.curve.blade_out < row.to)
@@ -85,44 +88,64 @@ reports::Hardness hardness_of(const cert::CertificateSheet& sheet) {
   std::size_t unplaced = 0;
   for (const cert::HardnessRow& row : sheet.hardness) {
     const bool placed = row.from_heel && length > 0;
-    const double along = placed ? row.from_heel->in_millimetres() / length : 0.12 + 0.17 * static_cast<double>(unplaced++ % 5);
+    const double along = placed ? row.from_heel->in_millimetres() / length
+                                : 0.12 + 0.17 * static_cast<double>(unplaced++ % 5);
     const double up = row.from_edge && height > 0 ? row.from_edge->in_millimetres() / height : 0.3;
     hardness.scale = row.scale;
-    hardness.readings.push_back({row.tenths / 10.0, std::clamp(along, 0.0, 1.0), std::clamp(up, 0.0, 1.0)});
+    hardness.readings.push_back(
+        {row.tenths / 10.0, std::clamp(along, 0.0, 1.0), std::clamp(up, 0.0, 1.0)});
   }
   return hardness;
 }
 
+std::string evidence_of(const cert::StatementRow& row) {
+  std::string evidence;
+  for (const std::string& one : row.evidence) evidence += (evidence.empty() ? "" : "; ") + one;
+  return evidence.empty() ? evidence : evidence + ".";
+}
+
+// Long evidence that two statements in a row share is written out once.
+bool says_it_again(const cert::StatementRow& row, const cert::StatementRow& before) {
+  constexpr std::size_t long_evidence = 60;
+  return row.level == before.level && row.evidence == before.evidence &&
+         evidence_of(row).size() > long_evidence;
+}
+
 std::vector<reports::Statement> statements_of(const cert::CertificateSheet& sheet) {
   std::vector<reports::Statement> lines;
-  for (const cert::StatementRow& row : sheet.statements) {
-    std::string evidence;
-    for (const std::string& one : row.evidence) evidence += (evidence.empty() ? "" : "; ") + one;
-    if (!evidence.empty()) evidence += ".";
+  for (std::size_t i = 0; i < sheet.statements.size(); ++i) {
+    const cert::StatementRow& row = sheet.statements[i];
+    std::string evidence = evidence_of(row);
+    if (i > 0 && says_it_again(row, sheet.statements[i - 1]))
+      evidence = "the same evidence as for " + sheet.statements[i - 1].head + ".";
     const auto level = row.level.size() == 1 ? std::optional<char>(row.level[0]) : std::nullopt;
     lines.push_back({row.head, without_subject(row.head, row.text), level, evidence});
   }
   return lines;
 }
 
-Outcome<std::optional<reports::Picture>> photo_of(const cert::CertificateSheet& sheet, const PageDress& dress) {
+Outcome<std::optional<reports::Picture>> photo_of(const cert::CertificateSheet& sheet,
+                                                  const PageDress& dress) {
   if (dress.photo.empty()) return std::optional<reports::Picture>{};
   if (sheet.pictures.empty() || sheet.pictures.back().sha256 != db::sha256_hex(dress.photo))
-    return Problem{"photo", "The photograph is not the one of the record.", "Issue the certificate anew."};
+    return Problem{"photo", "The photograph is not the one of the record.",
+                   "Issue the certificate anew."};
   auto picture = reports::decode_picture(dress.photo, "photo", dress.photo_side_px);
   if (!picture) return picture.problems();
   picture->jpeg = dress.photo;
   return std::optional(std::move(picture).value());
 }
 
-void add_seal(reports::BuildCertificate& page, const cert::CertificateSheet& sheet, const PageDress& dress) {
-  if (!sheet.pictures.empty() && page.photo) page.seal.picture_sha256 = sheet.pictures.back().sha256;
+void add_seal(reports::BuildCertificate& page, const cert::CertificateSheet& sheet,
+              const PageDress& dress) {
+  if (!sheet.pictures.empty() && page.photo)
+    page.seal.picture_sha256 = sheet.pictures.back().sha256;
   if (dress.state == PageState::draft) return;
   const std::string record = cert::record_text(sheet);
   page.seal.record_sha256 = db::sha256_hex(record);
   page.seal.key = dress.key;
-  page.seal.qr = "TANGMARK CERTIFICATE " + sheet.number + "/" + std::to_string(sheet.issue) + " BLADE " +
-                 std::to_string(sheet.blade) + " SHA256 " + page.seal.record_sha256;
+  page.seal.qr = "TANGMARK CERTIFICATE " + sheet.number + "/" + std::to_string(sheet.issue) +
+                 " BLADE " + std::to_string(sheet.blade) + " SHA256 " + page.seal.record_sha256;
   if (!dress.key.empty()) page.seal.qr += " KEY " + dress.key;
   page.attachments.push_back({"record.json", record});
 }
@@ -136,7 +159,8 @@ void add_head(reports::BuildCertificate& page, const cert::CertificateSheet& she
   page.number = sheet.number;
   page.issue = sheet.issue;
   page.issued = sheet.issued;
-  page.state = dress.state == PageState::draft ? reports::IssueState::draft : reports::IssueState::issued;
+  page.state =
+      dress.state == PageState::draft ? reports::IssueState::draft : reports::IssueState::issued;
   page.replaces = sheet.replaces;
   page.title = sheet.title;
   page.name = sheet.name;
@@ -159,14 +183,17 @@ std::string certificate_words(const cert::CertificateSheet& sheet) {
   return "Build certificate " + sheet.number + ", issue " + std::to_string(sheet.issue);
 }
 
-Outcome<reports::Document> certificate_page(const cert::CertificateSheet& sheet, const PageDress& dress, const reports::FontBook& fonts) {
+Outcome<reports::Document> certificate_page(const cert::CertificateSheet& sheet,
+                                            const PageDress& dress,
+                                            const reports::FontBook& fonts) {
   const auto zone = Zone::of(sheet.zone);
   if (!zone) return zone.problems();
   auto photo = photo_of(sheet, dress);
   if (!photo) return photo.problems();
   reports::Look look;
   look.paper = sheet.paper == "letter" ? reports::Paper::letter : reports::Paper::a4;
-  look.temperature = sheet.temperature == "F" ? TemperatureUnit::fahrenheit : TemperatureUnit::celsius;
+  look.temperature =
+      sheet.temperature == "F" ? TemperatureUnit::fahrenheit : TemperatureUnit::celsius;
   look.zone = *zone;
   reports::BuildCertificate page;
   page.photo = std::move(photo).value();

@@ -89,7 +89,8 @@ TEST_CASE("each label stands where the sheet was measured, in points of 1/72 in"
   const auto boxes = [](const Document& document) {
     std::vector<Box> all;
     for (const Element& e : document.pages[0].elements)
-      if (const auto* r = std::get_if<Rectangle>(&e); r && r->paint.stroke == Grey{215}) all.push_back(r->box);
+      if (const auto* r = std::get_if<Rectangle>(&e); r && r->paint.stroke == Grey{215})
+        all.push_back(r->box);
     return all;
   };
   const auto near = [](Points a, Points b) { return std::abs(a - b) < 0.01; };
@@ -113,13 +114,15 @@ TEST_CASE("each label stands where the sheet was measured, in points of 1/72 in"
   REQUIRE(mine.size() == 6);  // the other two stand on a second sheet
   CHECK((near(mine[3].x, (10 + 100) * 72 / 25.4) && near(mine[3].y, (20 + 60) * 72 / 25.4)));
   own.pitch_across = Length::millimetres(80);
-  CHECK(lot_labels(many, noon(), metric(), fonts(), own).problem().sentence.find("overlap") != std::string::npos);
+  CHECK(lot_labels(many, noon(), metric(), fonts(), own).problem().sentence.find("overlap") !=
+        std::string::npos);
   own.pitch_across = Length::millimetres(130);
   CHECK(lot_labels(many, noon(), metric(), fonts(), own).problem().sentence.find("over the edge") !=
         std::string::npos);
 }
 
-TEST_CASE("every usual sheet of labels holds what it must, without a word cut or laid over another") {
+TEST_CASE(
+    "every usual sheet of labels holds what it must, without a word cut or laid over another") {
   for (const stock::LabelStock& sheet : stock::usual_label_stock()) {
     INFO(sheet.name);
     CHECK(stock::label_stock_problems(sheet).empty());
@@ -150,7 +153,8 @@ TEST_CASE("a day list is in order of time with the untimed last") {
 
 TEST_CASE("what was fitted lies dashed over the record and is told below it") {
   const Instant start = date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(9);
-  Curve curve{"harden.csv: kiln", {}, Window{Temperature::celsius(795), Temperature::celsius(815)}, {}, {}};
+  Curve curve{
+      "harden.csv: kiln", {}, Window{Temperature::celsius(795), Temperature::celsius(815)}, {}, {}};
   for (int m = 0; m <= 60; ++m)
     curve.points.push_back({start + std::chrono::minutes(m), Temperature::celsius(20 + 13 * m)});
   curve.fitted.push_back({"as fitted: It heats by 780 \u00B0C/h; error 0.0 \u00B0C over 1 record",
@@ -159,7 +163,8 @@ TEST_CASE("what was fitted lies dashed over the record and is told below it") {
   bool dashed = false, told = false;
   for (const Element& e : chart.elements) {
     if (const auto* line = std::get_if<Polyline>(&e)) dashed = dashed || line->dash > 0;
-    if (const auto* run = std::get_if<TextRun>(&e)) told = told || run->text.find("780") != std::string::npos;
+    if (const auto* run = std::get_if<TextRun>(&e))
+      told = told || run->text.find("780") != std::string::npos;
   }
   CHECK(dashed);
   CHECK(told);

@@ -37,6 +37,56 @@ TEST_CASE("a certificate of an ordinary knife stands on one A4 page") {
   CHECK(set(certificate(Strain::ordinary)).pages.size() == 1);
 }
 
+TEST_CASE("statements that outrun the facts begin at the left and go on at the right") {
+  BuildCertificate cert = certificate(Strain::ordinary);
+  cert.told_openly.clear();
+  cert.care = {"Dry it."};
+  cert.cautions.clear();
+  for (Statement& s : cert.statements) s.evidence += " " + s.evidence + " " + s.evidence;
+  const Document document = set(cert);
+  REQUIRE(document.pages.size() == 1);
+  CHECK_THAT(words_of(document), !Contains("What we state, continued"));
+  const auto place = [&](const std::string& words) {
+    for (const Element& e : document.pages[0].elements) {
+      const auto* run = std::get_if<TextRun>(&e);
+      if (run && run->text.starts_with(words)) return run->baseline;
+    }
+    FAIL("not printed: " << words);
+    return Place{};
+  };
+  const Place heading = place("What we state");
+  const Place first = place("Steel.");
+  CHECK(first.x == heading.x);
+  CHECK(first.y > heading.y);
+  const Place last = place("Authors.");
+  CHECK(last.x > first.x);
+  CHECK(place("Told openly").y > last.y);
+}
+
+TEST_CASE("forty heats stand in two halves beside each other, each under its head") {
+  BuildCertificate cert = certificate(Strain::ordinary);
+  const HeatLine cycle = cert.heat.front();
+  cert.heat.assign(40, cycle);
+  for (std::size_t i = 0; i < cert.heat.size(); ++i)
+    cert.heat[i].step = "Cycle " + std::to_string(i + 1);
+  const Document document = set(cert);
+  CHECK(document.pages.size() == 2);
+  std::size_t heads = 0;
+  const TextRun* middle[2] = {};
+  for (const Page& page : document.pages)
+    for (const Element& e : page.elements) {
+      const auto* run = std::get_if<TextRun>(&e);
+      if (run && run->text == "Step") ++heads;
+      if (run && run->text == "Cycle 1") middle[0] = run;
+      if (run && run->text == "Cycle 21") middle[1] = run;
+    }
+  CHECK(heads == 2);
+  REQUIRE(middle[0]);
+  REQUIRE(middle[1]);
+  CHECK(middle[0]->baseline.y == middle[1]->baseline.y);
+  CHECK(middle[1]->baseline.x > middle[0]->baseline.x + 100);
+}
+
 TEST_CASE("each statement stands with its evidence and level") {
   const std::string said = words_of(set(certificate(Strain::ordinary)));
   CHECK_THAT(said, Contains("Steel. \nLayers of 1084 and 15N20.\n"));
@@ -60,8 +110,9 @@ TEST_CASE("what was not measured or recorded is said") {
   cert.trail.clear();
   cert.heat.clear();
   const std::string said = words_of(set(cert));
-  for (const char* each : {"Not measured.", "No temperature record is on file.",
-                           "No analysis on file.", "No trail of the steel is on record.", "Not recorded."}) {
+  for (const char* each :
+       {"Not measured.", "No temperature record is on file.", "No analysis on file.",
+        "No trail of the steel is on record.", "Not recorded."}) {
     CHECK_THAT(said, Contains(each));
   }
 }

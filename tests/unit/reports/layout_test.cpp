@@ -64,6 +64,26 @@ TEST_CASE("a no-break space holds figure and unit together") {
   }
 }
 
+TEST_CASE("a figure stays with its unit, hours with minutes, an element with its share") {
+  for (const char* text : {"Held for 2 h 06 min. in the kiln", "Hardness 61.5 HRC at the edge",
+                           "Analysis of C 0.85, Mn 0.71, and more", "Read 815 °C, as recorded"})
+    for (Points width = 60; width < 160; width += 3)
+      for (const std::string& line : lines_of(text, width))
+        for (const char* lost : {"2", "2 h", "2 h 06", "61.5", "C", "Mn", "815"}) {
+          INFO(text << " at " << width);
+          CHECK_FALSE(line.ends_with(std::string(" ") + lost));
+        }
+}
+
+TEST_CASE("a last line of one short word takes the word before along") {
+  for (Points width = 80; width < 200; width += 3) {
+    const auto lines = lines_of("Read off the display of the kiln, and noted in the log.", width);
+    INFO(width);
+    CHECK(lines.back() != "log.");
+  }
+  CHECK(lines_of("Unaffordable Konstantinopolitan", 110).back() == "Konstantinopolitan");
+}
+
 TEST_CASE("a line end in the text ends the line, and an empty text is one empty line") {
   CHECK(lines_of("one\ntwo", 200) == std::vector<std::string>{"one", "two"});
   CHECK(lines_of("one\n\ntwo", 200) == std::vector<std::string>{"one", "", "two"});

@@ -109,8 +109,9 @@ TEST_CASE("an invoice paid over says what is given back") {
 TEST_CASE("a corrected invoice names the one it replaces and why") {
   InvoicePaper paper = invoice(Strain::ordinary);
   paper.corrects = {{"2027-003", paper.due, "The address of the buyer was wrong."}};
-  CHECK_THAT(words(invoice_document(paper, metric(), fonts())),
-             Contains("This invoice replaces invoice 2027-003") && Contains("address of the buyer"));
+  CHECK_THAT(
+      words(invoice_document(paper, metric(), fonts())),
+      Contains("This invoice replaces invoice 2027-003") && Contains("address of the buyer"));
 }
 
 TEST_CASE("a long quote repeats the head of its table on each page it reaches") {

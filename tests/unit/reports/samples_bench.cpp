@@ -19,6 +19,42 @@ std::string code(const std::string& what) {
   return "tangmark:" + what;
 }
 
+void strain_it(TravellerCard& t) {
+  t.blade = "10214-Б";
+  t.job = long_words;
+  t.model = long_words;
+  t.steel = long_words + long_words;
+  t.cautions.assign(6, long_words);
+  const std::vector<TravellerStep> usual = t.steps;
+  while (t.steps.size() < 40) {
+    TravellerStep step = usual[t.steps.size() % usual.size()];
+    step.operation = "Επαναφορά " + std::to_string(t.steps.size());
+    step.note = long_words;
+    step.to_fill.push_back("температура масла");
+    t.steps.push_back(step);
+  }
+}
+
+FiringBlade firing_blade(int i, Strain strain) {
+  FiringBlade b;
+  b.number = std::to_string(41 + i);
+  b.steel = i % 2 == 0 ? "1084" : "W2";
+  b.position = std::to_string(i + 1);
+  b.in = noon() + minutes(50 + 3 * i);
+  b.out = noon() + minutes(62 + 3 * i);
+  b.window = i == 1 ? std::optional(Window{c(790), c(805)}) : std::nullopt;
+  b.soak_least = minutes(8);
+  b.soak_most = minutes(18);
+  b.medium = i % 2 == 0 ? "fast oil" : "medium oil";
+  b.medium_band = Window{c(45), c(60)};
+  if (strain == Strain::hard) {
+    b.steel = long_words;
+    b.medium = long_words;
+    b.note = long_words;
+  }
+  return b;
+}
+
 }  // namespace
 
 TravellerCard traveller(Strain strain) {
@@ -49,21 +85,7 @@ TravellerCard traveller(Strain strain) {
       {"Sharpen", {}, {}, "15° each side", {"min"}, {}, false}};
   t.qr = code("blade/214");
   t.printed = noon();
-  if (strain == Strain::hard) {
-    t.blade = "10214-Б";
-    t.job = long_words;
-    t.model = long_words;
-    t.steel = long_words + long_words;
-    t.cautions.assign(6, long_words);
-    const std::vector<TravellerStep> usual = t.steps;
-    while (t.steps.size() < 40) {
-      TravellerStep step = usual[t.steps.size() % usual.size()];
-      step.operation = "Επαναφορά " + std::to_string(t.steps.size());
-      step.note = long_words;
-      step.to_fill.push_back("температура масла");
-      t.steps.push_back(step);
-    }
-  }
+  if (strain == Strain::hard) strain_it(t);
   return t;
 }
 
@@ -85,24 +107,8 @@ FiringSheet firing(Strain strain) {
   f.printed = noon();
   const int count = strain == Strain::hard ? 24 : 4;
   for (int i = 0; i < count; ++i) {
-    FiringBlade b;
-    b.number = std::to_string(41 + i);
-    b.steel = i % 2 == 0 ? "1084" : "W2";
-    b.position = std::to_string(i + 1);
-    b.in = noon() + minutes(50 + 3 * i);
-    b.out = noon() + minutes(62 + 3 * i);
-    b.window = i == 1 ? std::optional(Window{c(790), c(805)}) : std::nullopt;
-    b.soak_least = minutes(8);
-    b.soak_most = minutes(18);
-    b.medium = i % 2 == 0 ? "fast oil" : "medium oil";
-    b.medium_band = Window{c(45), c(60)};
-    if (strain == Strain::hard) {
-      b.steel = long_words;
-      b.medium = long_words;
-      b.note = long_words;
-    }
-    f.blades.push_back(b);
-    f.planned.marks.push_back({*b.out, b.number + " out"});
+    f.blades.push_back(firing_blade(i, strain));
+    f.planned.marks.push_back({*f.blades.back().out, f.blades.back().number + " out"});
   }
   f.planned.title = "Planned, " + f.kiln;
   f.planned.window = f.window;

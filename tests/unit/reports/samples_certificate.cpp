@@ -86,6 +86,12 @@ std::vector<Statement> statements() {
       {"Authors", "Blade and handle by O. Renwick. Sheath by an outside saddler.", {}, ""}};
 }
 
+Seal seal() {
+  return {"3660315a9af3df255d8f19ab077e4797cb41b38387d6fca01272be03380f6356",
+          "88b3e13a98900e3dfa4b36074ae14aed88b3e13a98900e3dfa4b36074ae14aed",
+          "ed25519 5d8f 19ab 077e 4797", "TANGMARK:2026-014:1:3660315A9AF3DF255D8F19AB077E4797"};
+}
+
 void strain_it(BuildCertificate& cert) {
   const std::string words =
       "Слоистая сталь, сваренная в этой мастерской; χάλυβας σε στρώσεις, by count of the stacking";
@@ -169,8 +175,7 @@ BuildCertificate certificate(Strain strain) {
   cert.statements = statements();
   cert.told_openly = {
       "Weld line, closed, 4 mm long, left side, 11 mm from the edge. Seen after etch on 14 "
-      "November. "
-      "The buyer accepted it in writing on 15 November.",
+      "November. The buyer accepted it in writing on 15 November.",
       "Straightened once during temper 1, by 0.8 mm.",
       "Pores of the handle wood are filled with clear epoxy."};
   cert.legend = {"A: measured or recorded on this blade", "B: one link unchecked"};
@@ -180,10 +185,7 @@ BuildCertificate certificate(Strain strain) {
   cert.cautions = {
       "Contains nickel, about 0.8 % of the blade. Not for bones, frozen food or prying. "
       "Above 190 °C the edge may soften."};
-  cert.seal.record_sha256 = "3660315a9af3df255d8f19ab077e4797cb41b38387d6fca01272be03380f6356";
-  cert.seal.picture_sha256 = "88b3e13a98900e3dfa4b36074ae14aed88b3e13a98900e3dfa4b36074ae14aed";
-  cert.seal.key = "ed25519 5d8f 19ab 077e 4797";
-  cert.seal.qr = "TANGMARK:2026-014:1:3660315A9AF3DF255D8F19AB077E4797";
+  cert.seal = seal();
   cert.attachments = {{"record.json", "{\"blade\":214}\n"}};
   if (strain == Strain::hard) strain_it(cert);
   return cert;

@@ -64,6 +64,26 @@ Letterhead letterhead(Strain strain) {
       drawn_picture(240, 160)};
 }
 
+namespace {
+
+void strain_it(QuotePaper& q) {
+  q.lines.clear();
+  for (int i = 0; i < 40; ++i) {
+    q.lines.push_back(
+        {"Knife " + std::to_string(i + 1) + ", нож кухонный с очень длинным описанием",
+         many_times("Σκληρό ξύλο, ένα μακρύ κείμενο για το χερούλι. ", 3), i + 1,
+         eur(10'000'000'00 + i)});
+  }
+  Money sum = eur(0);
+  for (const PriceLine& line : q.lines) sum += line.amount;
+  q.tax_in = TaxIn::price_inclusive;
+  q.total = sum;
+  q.terms = many_times("Оплата в течение тридцати дней после получения счёта. ", 60);
+  q.cautions.assign(30, "Не для костей и замороженных продуктов; καθαρίζεται με το χέρι.");
+}
+
+}  // namespace
+
 QuotePaper quote(Strain strain) {
   QuotePaper q;
   q.shop = letterhead(strain);
@@ -93,21 +113,7 @@ QuotePaper quote(Strain strain) {
       "any picture.";
   q.cautions = {"This steel rusts: dry it at once and oil it before storing.",
                 "Contains nickel. Not for bones, frozen food or prying."};
-  if (strain == Strain::hard) {
-    q.lines.clear();
-    for (int i = 0; i < 40; ++i) {
-      q.lines.push_back(
-          {"Knife " + std::to_string(i + 1) + ", нож кухонный с очень длинным описанием",
-           many_times("Σκληρό ξύλο, ένα μακρύ κείμενο για το χερούλι. ", 3), i + 1,
-           eur(10'000'000'00 + i)});
-    }
-    Money sum = eur(0);
-    for (const PriceLine& line : q.lines) sum += line.amount;
-    q.tax_in = TaxIn::price_inclusive;
-    q.total = sum;
-    q.terms = many_times("Оплата в течение тридцати дней после получения счёта. ", 60);
-    q.cautions.assign(30, "Не для костей и замороженных продуктов; καθαρίζεται με το χέρι.");
-  }
+  if (strain == Strain::hard) strain_it(q);
   return q;
 }
 
