@@ -51,6 +51,11 @@ TEST_CASE("pattern-welded by this shop needs two steels, logged welds and a trai
     stages(d).pop_back();
     CHECK(refused(d, Claim::pattern_welded, "a forge-weld entry"));
   }
+}
+
+TEST_CASE("pattern-welded is said only of a billet of this shop's own hand and trail") {
+  Dossier d = pattern_blade();
+  REQUIRE(granted(d, Claim::pattern_welded));
   SECTION("a stage done outside is not by this shop") {
     stages(d)[3].hand = {Whose::outside, "Fen Forge"};
     CHECK(refused(d, Claim::pattern_welded, "Fen Forge"));
@@ -130,6 +135,10 @@ TEST_CASE("layers are counted from the logged stages, and only from them") {
   SECTION("a supplier's count is no count") {
     CHECK(refused(bought_pattern_blade(), Claim::layers, "may be quoted as stated"));
   }
+}
+
+TEST_CASE("layers of a billet in a billet are counted, and a count that cannot be is refused") {
+  Dossier d = pattern_blade();
   SECTION("a billet made of itself is refused in words") {
     d.steel.pieces[0].from = BilletTag{"31"};
     CHECK_FALSE(layer_count(d.steel, billet(d)));
@@ -152,7 +161,7 @@ TEST_CASE("layers are counted from the logged stages, and only from them") {
   }
 }
 
-TEST_CASE("laminated needs core, cladding and their weld, or a bar bought as laminated") {
+TEST_CASE("laminated needs core, cladding and their weld") {
   Dossier d = laminated_blade();
   REQUIRE(granted(d, Claim::laminated));
   CHECK(statement(compose(d), Claim::laminated)->text ==
@@ -165,15 +174,20 @@ TEST_CASE("laminated needs core, cladding and their weld, or a bar bought as lam
     seen.kind = FindingKind::pattern_layers;
     seen.after = SeenAfter::etch;
     d.findings.push_back(seen);
-    CHECK(statement(compose(d), Claim::laminated)->text.find("seen after etch or polish (finding 5)") !=
-          std::string::npos);
+    CHECK(statement(compose(d), Claim::laminated)
+              ->text.find("seen after etch or polish (finding 5)") != std::string::npos);
   }
   SECTION("a hardness of it says whether the core was met") {
-    CHECK(statement(compose(d), Claim::hardness)->text.find("core or outer layer was met is not noted") !=
-          std::string::npos);
+    CHECK(statement(compose(d), Claim::hardness)
+              ->text.find("core or outer layer was met is not noted") != std::string::npos);
     for (HardnessReading& reading : d.hardness) reading.place = "core, near the edge";
     CHECK(statement(compose(d), Claim::hardness)->text.find("is not noted") == std::string::npos);
   }
+}
+
+TEST_CASE("laminated is refused without core, cladding or weld, unless the bar was bought so") {
+  Dossier d = laminated_blade();
+  REQUIRE(granted(d, Claim::laminated));
   SECTION("no core") {
     stages(d)[0].parts.erase(stages(d)[0].parts.begin());
     CHECK(refused(d, Claim::laminated, "core and cladding"));

@@ -47,6 +47,11 @@ TEST_CASE("crucible steel is refused without each part of the melt record") {
     melt(d).ingot_mass.reset();
     CHECK(refused(d, Claim::crucible, "the ingot mass"));
   }
+}
+
+TEST_CASE("crucible steel needs a trail to the ingot, and names who melted it") {
+  Dossier d = wootz_blade();
+  REQUIRE(granted(d, Claim::crucible));
   SECTION("trail to the ingot") {
     d.steel.pieces[0].identity = Identity::gap;
     CHECK(refused(d, Claim::crucible, "unbroken record"));
@@ -143,6 +148,11 @@ TEST_CASE("carbide-banded bar steel needs bar, alloy, cycles, etch and the patte
     d.findings.clear();
     CHECK(refused(d, Claim::carbide_banded, "a pattern of carbide bands"));
   }
+}
+
+TEST_CASE("what bands is what the steel surely holds") {
+  Dossier d = banded_blade();
+  REQUIRE(granted(d, Claim::carbide_banded));
   SECTION("too little carbon and alloy") {
     d.steel.lots[0].facts->limits = {{"C", {Share::millionths(5000), Share::millionths(7600)}}};
     CHECK(refused(d, Claim::carbide_banded, "carbon above 0.76 %"));

@@ -10,8 +10,9 @@
 namespace tangmark::certificate::sample {
 
 /// The blades whose records are changed, by the names that blade_called knows.
-inline constexpr std::array bases = {"bar",   "hamon",    "pattern", "bought",    "laminated", "wootz",
-                              "banded", "smelted", "image",   "stainless", "spring"};
+inline constexpr std::array bases = {"bar",       "hamon",     "pattern", "bought",
+                                     "laminated", "wootz",     "banded",  "smelted",
+                                     "image",     "stainless", "spring"};
 
 /// Changes of a record. Each answers whether the record had what it takes away.
 inline bool drop_if(Dossier& d, Operation operation) {

@@ -37,7 +37,7 @@ TEST_CASE("forged needs a forge step on this blade, stock removal none") {
   }
 }
 
-TEST_CASE("sole author needs every step by the maker, and nothing from other hands") {
+TEST_CASE("sole author needs every step by the maker") {
   Dossier d = bar_blade();
   REQUIRE(granted(d, Claim::sole_author));
   SECTION("no name") {
@@ -58,6 +58,11 @@ TEST_CASE("sole author needs every step by the maker, and nothing from other han
     drop(d, Operation::handle);
     CHECK(refused(d, Claim::sole_author, "handle work"));
   }
+}
+
+TEST_CASE("sole author is nobody where other hands are on record") {
+  Dossier d = bar_blade();
+  REQUIRE(granted(d, Claim::sole_author));
   SECTION("a step by another hand of the shop") {
     line(d, Operation::rough_grind).hand = {Whose::shop_hand, "J. Reed"};
     CHECK(refused(d, Claim::sole_author, "rough grind by J. Reed"));
@@ -125,6 +130,10 @@ TEST_CASE("hardness is stated from readings on this blade after its last heat") 
       CHECK_FALSE(granted(d, Claim::hardness));
     }
   }
+}
+
+TEST_CASE("hardness needs place, tester and a time after the last heat") {
+  Dossier d = bar_blade();
   SECTION("no place") {
     for (HardnessReading& reading : d.hardness) reading.place.clear();
     CHECK(refused(d, Claim::hardness, "the place"));
@@ -149,6 +158,10 @@ TEST_CASE("hardness is stated from readings on this blade after its last heat") 
     for (HardnessReading& reading : d.hardness) reading.after = AfterHeat::not_noted;
     CHECK_FALSE(granted(d, Claim::hardness));
   }
+}
+
+TEST_CASE("the level of a hardness is that of its readings") {
+  Dossier d = bar_blade();
   SECTION(
       "a single reading, an unread block, a block of another day, a tester off by more: level B") {
     using namespace date::literals;
@@ -172,6 +185,10 @@ TEST_CASE("hardness is stated from readings on this blade after its last heat") 
     CHECK(statement(compose(d), Claim::hardness)
               ->text.find("on a coupon, not on this blade") != std::string::npos);
   }
+}
+
+TEST_CASE("testers, blocks and files are named, and superseded readings are none") {
+  Dossier d = bar_blade();
   SECTION("every tester and every check of a block is named") {
     d.hardness[1].tester = "portable tester";
     d.hardness[1].block->read_tenths = 590;

@@ -35,15 +35,16 @@ TEST_CASE("a complete record of a plain knife may be issued") {
 TEST_CASE("the wording and level of a grade follow the document on file") {
   Dossier d = stainless_blade();
   CHECK(grade_level(d) == Level::a);
-  CHECK(grade_text(d).find(
-            "analysis of melt S900 on file: inspection certificate (EN 10204 3.1), validated by the "
-            "manufacturer's own inspector; the number found on the bar") !=
-        std::string::npos);
+  CHECK(
+      grade_text(d).find(
+          "analysis of melt S900 on file: inspection certificate (EN 10204 3.1), validated by the "
+          "manufacturer's own inspector; the number found on the bar") != std::string::npos);
   SECTION("3.2 is an inspection certificate too, with an inspector from outside") {
     lot(d).document = SupplyDocument::type_3_2;
     CHECK(grade_level(d) == Level::a);
-    CHECK(grade_text(d).find("(EN 10204 3.2), validated by the manufacturer's inspector and one from "
-                             "outside") != std::string::npos);
+    CHECK(
+        grade_text(d).find("(EN 10204 3.2), validated by the manufacturer's inspector and one from "
+                           "outside") != std::string::npos);
   }
   SECTION("a number that is not on the bar is level B") {
     lot(d).mark = BarMark::none_on_bar;
@@ -63,6 +64,10 @@ TEST_CASE("the wording and level of a grade follow the document on file") {
     lot(d).analysis.reset();
     CHECK(grade_level(d) == Level::c);
   }
+}
+
+TEST_CASE("a grade by lesser papers, or over a gap, is told as what it is") {
+  Dossier d = stainless_blade();
   SECTION("a test report, a declaration and a label are level C, each in its words") {
     lot(d).analysis.reset();
     lot(d).document = SupplyDocument::type_2_2;
@@ -70,8 +75,9 @@ TEST_CASE("the wording and level of a grade follow the document on file") {
     CHECK(grade_text(d).find("test report (EN 10204 2.2)") != std::string::npos);
     lot(d).document = SupplyDocument::type_2_1;
     CHECK(grade_level(d) == Level::c);
-    CHECK(grade_text(d).find("declaration of compliance with the order (EN 10204 2.1), no results") !=
-          std::string::npos);
+    CHECK(
+        grade_text(d).find("declaration of compliance with the order (EN 10204 2.1), no results") !=
+        std::string::npos);
     lot(d).document = SupplyDocument::label;
     CHECK(grade_level(d) == Level::c);
     CHECK(grade_text(d).find("by the label or invoice of Northbank Steel") != std::string::npos);
