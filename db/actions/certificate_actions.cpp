@@ -4,6 +4,9 @@
 
 namespace tangmark::db {
 
-std::vector<const Action*> certificate_actions() { return {&name_certificate, &word_certificate, &issue_certificate, &revoke_certificate, &make_key, &renew_key, &retire_key}; }
+std::vector<const Action*> certificate_actions() {
+  return {&name_certificate, &word_certificate, &issue_certificate, &revoke_certificate,
+          &make_key,         &renew_key,        &retire_key};
+}
 
 }  // namespace tangmark::db

@@ -20,7 +20,8 @@ void refuse_retired(Work& work, Form& form, const std::string& fingerprint) {
   for (const KeptSigningKey& key : signing_keys(work.shop())) {
     if (key.fingerprint != fingerprint) continue;
     if (key.retired_at)
-      form.add({"key_file", "This key was retired: " + key.retired_why.value_or("") + ".", "Make a new one with make_key."});
+      form.add({"key_file", "This key was retired: " + key.retired_why.value_or("") + ".",
+                "Make a new one with make_key."});
     return;
   }
 }
@@ -38,7 +39,9 @@ std::optional<std::string> key_file_asked(Work& work, Form& form) {
   const auto key = present_key(work.shop());
   if (!key || form.refused()) return std::nullopt;
   if (key->key_file) return key->key_file;
-  form.add({"key_file", "The shop's key is kept in a file of its own" + (key->kept_at ? ", " + *key->kept_at : std::string()) + ".",
+  form.add({"key_file",
+            "The shop's key is kept in a file of its own" +
+                (key->kept_at ? ", " + *key->kept_at : std::string()) + ".",
             "Name the file, or issue it without a seal."});
   return std::nullopt;
 }
@@ -68,12 +71,14 @@ std::optional<SealWith> seal_asked(Work& work, Form& form) {
   const auto key_file = key_file_asked(work, form);
   if (!key_file) {
     if (passphrase && !form.refused())
-      form.add({"passphrase", "A passphrase is given, but there is no key that it opens.", "Make a key with make_key, or name its file."});
+      form.add({"passphrase", "A passphrase is given, but there is no key that it opens.",
+                "Make a key with make_key, or name its file."});
     return std::nullopt;
   }
   // A key that is not locked is refused where it is opened, in a sentence of its own.
   if (!passphrase && key_file->find("BEGIN ENCRYPTED PRIVATE KEY") != std::string::npos)
-    form.add({"passphrase", "The key is locked.", "Give its passphrase, or issue it without a seal."});
+    form.add(
+        {"passphrase", "The key is locked.", "Give its passphrase, or issue it without a seal."});
   return SealWith{*key_file, passphrase.value_or("")};
 }
 

@@ -10,7 +10,8 @@ namespace {
 
 constexpr const char* columns =
     "SELECT c.id, c.number, c.issue, b.number AS blade, b.title, c.issued_at, c.digest, c.why, "
-    "(SELECT r.issue FROM certificate r WHERE r.id = c.replaces_id) AS replaces, c.revoked_at, c.revoked_why, c.signed_by "
+    "(SELECT r.issue FROM certificate r WHERE r.id = c.replaces_id) AS replaces, c.revoked_at, "
+    "c.revoked_why, c.signed_by "
     "FROM certificate c JOIN blade b ON b.id = c.blade_id ";
 
 std::string selected(const char* which) { return fmt::format("{}{}", columns, which); }
@@ -45,7 +46,8 @@ std::vector<IssuedCertificate> certificates_of(const ShopFile& shop, blade::Blad
   return all;
 }
 
-Outcome<IssuedCertificate> find_certificate(const ShopFile& shop, std::string_view number, std::string_view field) {
+Outcome<IssuedCertificate> find_certificate(const ShopFile& shop, std::string_view number,
+                                            std::string_view field) {
   Query q(shop, selected("WHERE CAST(c.number AS TEXT) = ?1 OR c.number || '/' || c.issue = ?1 "
                          "ORDER BY c.issue DESC LIMIT 1"));
   q.bind(number);
@@ -54,7 +56,11 @@ Outcome<IssuedCertificate> find_certificate(const ShopFile& shop, std::string_vi
                  "Look its number up in the certificates place."};
 }
 
-std::string certificate_pdf(const ShopFile& shop, CertificateId id) { return column_of(shop, id, "pdf"); }
-std::string certificate_record(const ShopFile& shop, CertificateId id) { return column_of(shop, id, "record"); }
+std::string certificate_pdf(const ShopFile& shop, CertificateId id) {
+  return column_of(shop, id, "pdf");
+}
+std::string certificate_record(const ShopFile& shop, CertificateId id) {
+  return column_of(shop, id, "record");
+}
 
 }  // namespace tangmark::db

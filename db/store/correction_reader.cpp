@@ -58,15 +58,20 @@ class Gatherer {
   }
 
   void of_readings(blade::BladeId blade) {
-    Query q(shop_, "SELECT r.tenths, r.scale, r.place, r.void_why, h.at FROM hardness_reading r JOIN history h "
-                   "ON h.subject = 'hardness_reading' AND h.row = r.id AND json_extract(h.old, '$.void_why') IS NULL "
-                   "AND json_extract(h.new, '$.void_why') IS NOT NULL WHERE r.blade_id = ? AND h.old IS NOT NULL ORDER BY h.id");
+    Query q(shop_,
+            "SELECT r.tenths, r.scale, r.place, r.void_why, h.at FROM hardness_reading r JOIN "
+            "history h "
+            "ON h.subject = 'hardness_reading' AND h.row = r.id AND json_extract(h.old, "
+            "'$.void_why') IS NULL "
+            "AND json_extract(h.new, '$.void_why') IS NOT NULL WHERE r.blade_id = ? AND h.old IS "
+            "NOT NULL ORDER BY h.id");
     q.bind(blade);
     while (q.next()) {
       const auto tenths = q.integer("tenths");
-      const std::string figure = std::to_string(tenths / 10) + (tenths % 10 ? "." + std::to_string(tenths % 10) : "");
-      all_.push_back({"a reading of " + figure + " " + q.text("scale") + " at " + q.text("place"), "", true,
-                      settings_.zone.date_of(q.instant("at")), q.text("void_why")});
+      const std::string figure =
+          std::to_string(tenths / 10) + (tenths % 10 ? "." + std::to_string(tenths % 10) : "");
+      all_.push_back({"a reading of " + figure + " " + q.text("scale") + " at " + q.text("place"),
+                      "", true, settings_.zone.date_of(q.instant("at")), q.text("void_why")});
     }
   }
 
@@ -98,8 +103,10 @@ ORDER BY f.number, c.id)");
 
   void of_column(const Printed& one, std::int64_t row, const std::string& name) {
     const std::string path = std::string("'$.") + one.column + "'";
-    Query q(shop_, "SELECT at, reason, json_extract(old, " + path + ") AS was FROM history WHERE subject = ? AND row = ? "
-                   "AND action = 'correct' AND json_extract(old, " + path + ") IS NOT json_extract(new, " + path + ") ORDER BY id");
+    Query q(shop_, "SELECT at, reason, json_extract(old, " + path +
+                       ") AS was FROM history WHERE subject = ? AND row = ? "
+                       "AND action = 'correct' AND json_extract(old, " +
+                       path + ") IS NOT json_extract(new, " + path + ") ORDER BY id");
     q.bind(std::string(one.table)).bind(row);
     while (q.next())
       all_.push_back({std::string(one.words) + " of " + name, was_words(q, one.as), false,
@@ -126,25 +133,31 @@ ORDER BY f.number, c.id)");
 
 }  // namespace
 
-std::vector<cert::Correction> corrections_of(const ShopFile& shop, blade::BladeId blade, const cert::Dossier& dossier) {
+std::vector<cert::Correction> corrections_of(const ShopFile& shop, blade::BladeId blade,
+                                             const cert::Dossier& dossier) {
   std::vector<cert::Correction> all;
   Gatherer gather(shop, all);
-  Query of_blade(shop, "SELECT b.item_id, i.handle_lot_id, l.number AS handle_lot FROM blade b LEFT JOIN item i ON i.id = b.item_id "
-                       "LEFT JOIN lot l ON l.id = i.handle_lot_id WHERE b.id = ?");
+  Query of_blade(shop,
+                 "SELECT b.item_id, i.handle_lot_id, l.number AS handle_lot FROM blade b LEFT JOIN "
+                 "item i ON i.id = b.item_id "
+                 "LEFT JOIN lot l ON l.id = i.handle_lot_id WHERE b.id = ?");
   of_blade.bind(blade);
   if (!of_blade.next()) return all;
   gather.of_row("blade", blade.row(), "this blade");
-  if (const auto item = of_blade.maybe_integer("item_id")) gather.of_row("item", *item, "this knife");
+  if (const auto item = of_blade.maybe_integer("item_id"))
+    gather.of_row("item", *item, "this knife");
   for (const cert::Lot& lot : dossier.steel.lots) {
     Query q(shop, "SELECT id FROM lot WHERE number = ?");
     q.bind(lot.tag.text);
     if (q.next()) gather.of_row("lot", q.integer("id"), "lot " + lot.tag.text);
   }
-  if (const auto handle = of_blade.maybe_integer("handle_lot_id")) gather.of_row("lot", *handle, "handle lot " + of_blade.text("handle_lot"));
+  if (const auto handle = of_blade.maybe_integer("handle_lot_id"))
+    gather.of_row("lot", *handle, "handle lot " + of_blade.text("handle_lot"));
   for (const cert::Finding& finding : dossier.findings) {
     Query q(shop, "SELECT id FROM finding WHERE number = ?");
     q.bind(finding.number);
-    if (q.next()) gather.of_row("finding", q.integer("id"), "finding " + std::to_string(finding.number));
+    if (q.next())
+      gather.of_row("finding", q.integer("id"), "finding " + std::to_string(finding.number));
   }
   gather.of_readings(blade);
   gather.of_records(blade);

@@ -22,7 +22,8 @@ namespace tangmark::certificate {
 ///   in a crucible for it; for the elements that band see claims_pattern.h. **Source**: the same.
 /// - laminated (san mai): a core between two outer layers of other steel, the core being the edge.
 ///   **Source**: common practice, no source.
-/// - inspection certificate, test report, declaration of compliance: EN 10204:2004, clauses 3 and 4.
+/// - inspection certificate, test report, declaration of compliance: EN 10204:2004, clauses 3
+/// and 4.
 enum class Claim {
   grade,
   analysis,

@@ -66,8 +66,8 @@ std::string places_text(const std::vector<const HardnessReading*>& readings) {
   }
   std::string text;
   for (const auto& [place, figures] : places)
-    text += (text.empty() ? "" : "; ") + listed(figures) + (place.starts_with("near") ? " " : " at ") +
-            place;
+    text += (text.empty() ? "" : "; ") + listed(figures) +
+            (place.starts_with("near") ? " " : " at ") + place;
   return text;
 }
 

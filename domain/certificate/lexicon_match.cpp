@@ -230,7 +230,8 @@ bool one_letter(const TextWord& word) {
   return word.text.size() == 1 && !written_in_digits(word);
 }
 
-// Whether a word goes on over this gap: broken at a hyphen, spelled with other signs, or spaced out.
+// Whether a word goes on over this gap: broken at a hyphen, spelled with other signs, or spaced
+// out.
 bool goes_on(const TextWord& before, const TextWord& word) {
   const std::string& gap = word.gap;
   if (gap.empty() || gap == "@" || gap == "$" || gap == "!" || gap == "|") return true;

@@ -37,24 +37,26 @@ constexpr auto asking = std::to_array<Words>(
 
 // Small words that may stand between a negator and what it denies.
 constexpr auto small = std::to_array<Words>(
-    {"a",      "an",    "the",       "any",        "is",         "was",    "are",     "were",
-     "be",     "been",  "being",     "made",       "make",       "of",     "from",    "in",
-     "into",   "by",    "as",        "with",       "to",         "at",     "on",      "for",
-     "it",     "this",  "that",      "these",      "here",       "there",  "we",      "us",
-     "i",      "you",   "have",      "has",        "had",        "having", "contain", "contains",
-     "show",   "shows", "use",       "used",       "using",      "claim",  "claimed", "call",
-     "called", "sold",  "such",      "kind",       "sort",       "type",   "visible", "way",
-     "means",  "all",   "cas",       "modo",       "hay",   "lleva",     "tiene",
-     "contiene", "contient", "enthalt", "enthaelt", "acciaio", "acero", "stahl", "klinge",
-     "lame",   "lama",  "hoja",      "messer",     "couteau", "coltello", "cuchillo", "knife",       "steel",      "blade",  "ever",    "s",
-     "t",      "l",     "d",         "n",          "der",        "die",    "das",     "den",
-     "dem",    "des",   "ein",       "eine",       "einem",      "einen",  "einer",   "aus",
-     "im",     "mit",   "von",       "ist",        "sind",       "wurde",  "wird",    "wurden",
-     "hat",    "es",    "sichtbare", "sichtbarer", "sichtbaren", "zu",     "um",      "le",
-     "la",     "les",   "du",        "de",         "un",         "une",    "en",      "est",
-     "sont",   "acier", "il",        "lo",         "gli",        "i",      "di",      "del",
-     "dell",   "della", "al",        "e",          "sono",       "stato",  "stata",   "el",
-     "los"});
+    {"a",        "an",       "the",     "any",      "is",        "was",        "are",
+     "were",     "be",       "been",    "being",    "made",      "make",       "of",
+     "from",     "in",       "into",    "by",       "as",        "with",       "to",
+     "at",       "on",       "for",     "it",       "this",      "that",       "these",
+     "here",     "there",    "we",      "us",       "i",         "you",        "have",
+     "has",      "had",      "having",  "contain",  "contains",  "show",       "shows",
+     "use",      "used",     "using",   "claim",    "claimed",   "call",       "called",
+     "sold",     "such",     "kind",    "sort",     "type",      "visible",    "way",
+     "means",    "all",      "cas",     "modo",     "hay",       "lleva",      "tiene",
+     "contiene", "contient", "enthalt", "enthaelt", "acciaio",   "acero",      "stahl",
+     "klinge",   "lame",     "lama",    "hoja",     "messer",    "couteau",    "coltello",
+     "cuchillo", "knife",    "steel",   "blade",    "ever",      "s",          "t",
+     "l",        "d",        "n",       "der",      "die",       "das",        "den",
+     "dem",      "des",      "ein",     "eine",     "einem",     "einen",      "einer",
+     "aus",      "im",       "mit",     "von",      "ist",       "sind",       "wurde",
+     "wird",     "wurden",   "hat",     "es",       "sichtbare", "sichtbarer", "sichtbaren",
+     "zu",       "um",       "le",      "la",       "les",       "du",         "de",
+     "un",       "une",      "en",      "est",      "sont",      "acier",      "il",
+     "lo",       "gli",      "i",       "di",       "del",       "dell",       "della",
+     "al",       "e",        "sono",    "stato",    "stata",     "el",         "los"});
 
 constexpr auto either_words =
     std::to_array<Words>({"or", "nor", "oder", "noch", "ou", "ni", "o", "ne", "u"});

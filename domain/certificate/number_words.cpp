@@ -10,7 +10,8 @@ namespace {
 
 using Row = std::pair<std::string_view, int>;
 
-// Words that stand alone. "One" and its like are counted only behind a ten: "one steel" is no figure.
+// Words that stand alone. "One" and its like are counted only behind a ten: "one steel" is no
+// figure.
 constexpr auto words = std::to_array<Row>({
     {"two", 2},          {"three", 3},         {"four", 4},          {"five", 5},
     {"six", 6},          {"seven", 7},         {"eight", 8},         {"nine", 9},
@@ -40,7 +41,8 @@ constexpr auto words = std::to_array<Row>({
     {"quinientos", 500}, {"mil", 1000},        {"miles", 1000},
 });
 
-constexpr auto ones = std::to_array<std::string_view>({"one", "ein", "eins", "un", "une", "uno", "una"});
+constexpr auto ones =
+    std::to_array<std::string_view>({"one", "ein", "eins", "un", "une", "uno", "una"});
 
 constexpr auto german_units = std::to_array<Row>(
     {{"ein", 1},   {"eins", 1},   {"zwei", 2},    {"zwo", 2},  {"drei", 3},  {"vier", 4},

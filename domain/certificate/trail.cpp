@@ -59,24 +59,28 @@ void Trail::walk_piece(const PieceTag& tag, Gaps gaps) {
   if (!walked_.emplace(name, gaps).second) return;
 
   open_.insert(name);
-  if (const auto* lot_tag = std::get_if<LotTag>(&piece->from)) {
+  walk_origin(*piece, gaps);
+  open_.erase(name);
+}
+
+void Trail::walk_origin(const Piece& piece, Gaps gaps) {
+  if (const auto* lot_tag = std::get_if<LotTag>(&piece.from)) {
     const Lot* lot = find(steel_, *lot_tag);
     if (lot)
       reach(lot, nullptr, gaps);
     else
       breaks_.push_back("The trail names lot " + lot_tag->text + ", which is not on record.");
-  } else if (const auto* melt_tag = std::get_if<MeltTag>(&piece->from)) {
+  } else if (const auto* melt_tag = std::get_if<MeltTag>(&piece.from)) {
     const Melt* melt = find(steel_, *melt_tag);
     if (melt)
       reach(nullptr, melt, gaps);
     else
       breaks_.push_back("The trail names melt " + melt_tag->text + ", which is not on record.");
-  } else if (const auto* billet_tag = std::get_if<BilletTag>(&piece->from)) {
+  } else if (const auto* billet_tag = std::get_if<BilletTag>(&piece.from)) {
     walk_billet(*billet_tag, gaps);
   } else {
-    walk_piece(std::get<PieceTag>(piece->from), gaps);
+    walk_piece(std::get<PieceTag>(piece.from), gaps);
   }
-  open_.erase(name);
 }
 
 void Trail::walk_billet(const BilletTag& tag, Gaps gaps) {

@@ -57,6 +57,7 @@ class Trail {
     friend auto operator<=>(const Gaps&, const Gaps&) = default;
   };
   void walk_piece(const PieceTag& tag, Gaps gaps);
+  void walk_origin(const Piece& piece, Gaps gaps);
   void walk_billet(const BilletTag& tag, Gaps gaps);
   void reach(const Lot* lot, const Melt* melt, Gaps gaps);
 

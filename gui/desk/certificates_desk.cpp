@@ -16,13 +16,14 @@ namespace {
 
 std::map<std::int64_t, db::CertificateRow> newest_by_blade(const Sight& sight) {
   std::map<std::int64_t, db::CertificateRow> newest;
-  for (const db::CertificateRow& row : db::certificate_rows(sight.shop)) newest.try_emplace(row.blade, row);
+  for (const db::CertificateRow& row : db::certificate_rows(sight.shop))
+    newest.try_emplace(row.blade, row);
   return newest;
 }
 
 std::string issued_words(const Sight& sight, const db::CertificateRow& row) {
-  std::string text = "certificate " + std::to_string(row.number) + ", issue " + std::to_string(row.issue) + ", " +
-                     when(sight, row.issued_at);
+  std::string text = "certificate " + std::to_string(row.number) + ", issue " +
+                     std::to_string(row.issue) + ", " + when(sight, row.issued_at);
   if (!row.revoked_why.empty()) text += ", revoked: " + row.revoked_why;
   return text;
 }
@@ -33,10 +34,11 @@ Section issues_section(const Sight& sight, std::int64_t blade) {
   section.table.columns = {{"Number"}, {"Issue"}, {"When"}, {"Why"}, {"State"}};
   for (const db::CertificateRow& row : db::certificate_rows(sight.shop)) {
     if (row.blade != blade) continue;
-    section.table.rows.push_back({{std::to_string(row.number), std::to_string(row.issue), when(sight, row.issued_at),
-                                   row.why, row.revoked_why.empty() ? "stands" : "revoked: " + row.revoked_why},
-                                  false,
-                                  {}});
+    section.table.rows.push_back(
+        {{std::to_string(row.number), std::to_string(row.issue), when(sight, row.issued_at),
+          row.why, row.revoked_why.empty() ? "stands" : "revoked: " + row.revoked_why},
+         false,
+         {}});
     if (!row.revoked_why.empty()) continue;
     section.table.rows.back().offers = {
         {"Revoke",
@@ -63,9 +65,11 @@ Section names_section(const certificate::CertificateDraft& draft, const std::str
   Section section;
   section.title = "What it is called";
   for (const certificate::TruthfulName& one : draft.names) {
-    TableRow row{{one.name, one.name == draft.name ? "on the page" : ""}, one.name == draft.name, {}};
+    TableRow row{
+        {one.name, one.name == draft.name ? "on the page" : ""}, one.name == draft.name, {}};
     if (one.name != draft.name)
-      row.offers = {{"Call it so", DoNow{"name_certificate", {{"blade", number}, {"name", one.name}}}, "", ""}};
+      row.offers = {{"Call it so",
+                     DoNow{"name_certificate", {{"blade", number}, {"name", one.name}}}, "", ""}};
     section.table.rows.push_back(std::move(row));
   }
   section.table.columns = {{"Name"}, {""}};
@@ -82,7 +86,10 @@ Section words_section(const certificate::CertificateDraft& draft) {
     std::string lacks, instead;
     for (const std::string& one : word.hit.lacking) lacks += (lacks.empty() ? "" : "; ") + one;
     for (const std::string& one : word.hit.truthful) instead += (instead.empty() ? "" : "; ") + one;
-    section.table.rows.push_back({{word.hit.word, word.where, lacks, instead.empty() ? "leave it out" : instead}, false, {}});
+    section.table.rows.push_back(
+        {{word.hit.word, word.where, lacks, instead.empty() ? "leave it out" : instead},
+         false,
+         {}});
   }
   return section;
 }
@@ -94,7 +101,8 @@ Section own_words_section(const Sight& sight, const std::string& number) {
   if (!kept) return section;
   const db::CertificateWords words = db::certificate_words(sight.shop, kept->id);
   Typed filled{{"blade", number}};
-  const auto add = [&](const char* field, const char* label, const std::optional<std::string>& text) {
+  const auto add = [&](const char* field, const char* label,
+                       const std::optional<std::string>& text) {
     if (!text || text->empty()) return;
     filled[field] = *text;
     section.facts.push_back({label, *text, "", ""});
@@ -107,10 +115,34 @@ Section own_words_section(const Sight& sight, const std::string& number) {
   add("differs", "Other than ordered", words.differs);
   add("claims", "Asked for", words.claims);
   if (words.knife) add("knife_mass", "Knife", to_text(*words.knife, sight.settings.mass_unit));
-  if (words.behind_edge) add("behind_edge", "Behind the edge", to_text(*words.behind_edge, sight.settings.length_unit));
-  if (section.facts.empty()) section.paragraphs = {"None. What the record shows is printed without them."};
+  if (words.behind_edge)
+    add("behind_edge", "Behind the edge", to_text(*words.behind_edge, sight.settings.length_unit));
+  if (section.facts.empty())
+    section.paragraphs = {"None. What the record shows is printed without them."};
   section.offers = {{"Write them", OpenForm{"word_certificate", std::move(filled)}, "", ""}};
   return section;
+}
+
+void add_what_is_said(PlaceView& view, const certificate::CertificateDraft& draft) {
+  for (const certificate::Statement& statement : draft.statements) {
+    Section states;
+    states.title = std::string(certificate::claim_head(statement.claim)) + ", level " +
+                   certificate::letter(statement.level);
+    states.paragraphs = {statement.text, certificate::level_line(statement.evidence)};
+    view.sheet.sections.push_back(std::move(states));
+  }
+  Section absent;
+  absent.title = "Said openly not to be so";
+  for (const certificate::Absence& absence : draft.absences)
+    absent.paragraphs.push_back(absence.text);
+  Section told;
+  told.title = "Told openly";
+  for (const certificate::Disclosure& disclosure : draft.disclosures)
+    told.paragraphs.push_back(disclosure.text);
+  Section warnings;
+  warnings.title = "To look at";
+  warnings.paragraphs = draft.warnings;
+  view.sheet.sections.insert(view.sheet.sections.end(), {absent, told, warnings});
 }
 
 void add_paper(PlaceView& view, const Sight& sight, const std::string& number, bool stands) {
@@ -118,7 +150,8 @@ void add_paper(PlaceView& view, const Sight& sight, const std::string& number, b
   if (!drafted) {
     Section why;
     why.title = "No page can be set";
-    for (const Problem& problem : drafted.problems()) why.paragraphs.push_back(problem.sentence + " " + problem.remedy);
+    for (const Problem& problem : drafted.problems())
+      why.paragraphs.push_back(problem.sentence + " " + problem.remedy);
     view.sheet.sections.push_back(why);
     return;
   }
@@ -131,24 +164,10 @@ void add_paper(PlaceView& view, const Sight& sight, const std::string& number, b
   view.sheet.sections.push_back(std::move(missing));
   view.sheet.sections.push_back(words_section(draft));
   view.sheet.sections.push_back(own_words_section(sight, number));
-  for (const certificate::Statement& statement : draft.statements) {
-    Section states;
-    states.title = std::string(certificate::claim_head(statement.claim)) + ", level " + certificate::letter(statement.level);
-    states.paragraphs = {statement.text, certificate::level_line(statement.evidence)};
-    view.sheet.sections.push_back(std::move(states));
-  }
-  Section absent;
-  absent.title = "Said openly not to be so";
-  for (const certificate::Absence& absence : draft.absences) absent.paragraphs.push_back(absence.text);
-  Section told;
-  told.title = "Told openly";
-  for (const certificate::Disclosure& disclosure : draft.disclosures) told.paragraphs.push_back(disclosure.text);
-  Section warnings;
-  warnings.title = "To look at";
-  warnings.paragraphs = draft.warnings;
-  view.sheet.sections.insert(view.sheet.sections.end(), {absent, told, warnings});
+  add_what_is_said(view, draft);
   if (lacks > 0) {
-    view.next.why = std::to_string(lacks) + (lacks == 1 ? " thing is" : " things are") + " missing; see at the right.";
+    view.next.why = std::to_string(lacks) + (lacks == 1 ? " thing is" : " things are") +
+                    " missing; see at the right.";
     if (!stands) lead_to_the_blade(view, number);
   }
   view.picture = std::move(drafted).value().paper;
@@ -188,15 +207,21 @@ PlaceView certificate_view(const Sight& sight, const std::string& number) {
   const auto newest = newest_by_blade(sight);
   const auto issued = newest.find(blade->number);
   const bool stands = issued != newest.end() && issued->second.revoked_why.empty();
-  view.next.sentence = stands ? "Blade " + number + " has its certificate" : "Next: the certificate of " + number;
-  view.next.why = sentence_case(stands ? issued_words(sight, issued->second) : standing(sight, *blade)) + ".";
-  view.next.offers = {{"Print it", OpenForm{"desk.print", {{"kind", "certificate"}, {"id", number}}}, "Ctrl Enter", ""}};
+  view.next.sentence =
+      stands ? "Blade " + number + " has its certificate" : "Next: the certificate of " + number;
+  view.next.why =
+      sentence_case(stands ? issued_words(sight, issued->second) : standing(sight, *blade)) + ".";
+  view.next.offers = {{"Print it",
+                       OpenForm{"desk.print", {{"kind", "certificate"}, {"id", number}}},
+                       "Ctrl Enter", ""}};
   if (!stands) {
-    view.next.offers.insert(view.next.offers.begin(),
-                            {"Issue it", OpenForm{"issue_certificate", {{"blade", number}}}, "Enter", ""});
+    view.next.offers.insert(
+        view.next.offers.begin(),
+        {"Issue it", OpenForm{"issue_certificate", {{"blade", number}}}, "Enter", ""});
   } else {
     view.next.offers.front().key = "Enter";
-    view.next.offers.push_back({"Issue it anew", OpenForm{"issue_certificate", {{"blade", number}}}, "Ctrl Enter", ""});
+    view.next.offers.push_back(
+        {"Issue it anew", OpenForm{"issue_certificate", {{"blade", number}}}, "Ctrl Enter", ""});
   }
   view.sheet.title = "Blade " + number;
   view.sheet.under = blade->title;

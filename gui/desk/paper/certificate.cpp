@@ -5,12 +5,14 @@
 
 namespace tangmark::desk {
 
-Outcome<reports::Document> draft_paper(const Press& press, const certificate::Dossier& dossier, const certificate::CertificateDraft& draft) {
+Outcome<reports::Document> draft_paper(const Press& press, const certificate::Dossier& dossier,
+                                       const certificate::CertificateDraft& draft) {
   certificate::IssueFacts facts = db::issue_facts(press.shop);
   facts.number = "draft";
   facts.issued = press.now;
   return certificate_page(certificate_sheet(dossier, draft, facts),
-                          {PageState::draft, "", db::shown_photo(press.shop, dossier), 1600}, press.fonts);
+                          {PageState::draft, "", db::shown_photo(press.shop, dossier), 1600},
+                          press.fonts);
 }
 
 }  // namespace tangmark::desk

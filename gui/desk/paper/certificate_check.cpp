@@ -41,18 +41,24 @@ void check_record(CertificateCheck& check, const reports::PdfContent& content) {
   if (sheet)
     check.sheet = *sheet;
   else
-    check.problems.push_back(sheet.problem().field == "format" ? sheet.problem().sentence + " " + sheet.problem().remedy
-                                                                 : "The record inside the file was changed: " + sheet.problem().sentence);
+    check.problems.push_back(sheet.problem().field == "format"
+                                 ? sheet.problem().sentence + " " + sheet.problem().remedy
+                                 : "The record inside the file was changed: " +
+                                       sheet.problem().sentence);
   if (!sheet && sheet.problem().field != "format") return;
   check.record = words_of(content).find(db::sha256_hex(attached->second)) != std::string::npos;
-  if (!check.record) check.problems.push_back("The digest printed on the page is not that of the record inside the file.");
+  if (!check.record)
+    check.problems.push_back(
+        "The digest printed on the page is not that of the record inside the file.");
 }
 
 // The picture of the record among those that the pages show.
 std::string photo_in(CertificateCheck& check, const reports::PdfContent& content) {
   if (content.photographs.empty()) return {};
   for (const std::string& jpeg : content.photographs)
-    if (!check.sheet->pictures.empty() && db::sha256_hex(jpeg) == check.sheet->pictures.back().sha256) return jpeg;
+    if (!check.sheet->pictures.empty() &&
+        db::sha256_hex(jpeg) == check.sheet->pictures.back().sha256)
+      return jpeg;
   check.record = false;
   check.problems.push_back("The photograph on the page is not the one of the record.");
   return {};
@@ -74,7 +80,12 @@ std::string drawn_words(const reports::Document& document) {
 
 // Twenty letters around the first difference, so that the reader can look at the place.
 std::string first_difference(const std::string& seen, const std::string& meant) {
-  const auto at = static_cast<std::size_t>(std::mismatch(seen.begin(), seen.begin() + static_cast<std::ptrdiff_t>(std::min(seen.size(), meant.size())), meant.begin()).first - seen.begin());
+  const auto at = static_cast<std::size_t>(
+      std::mismatch(seen.begin(),
+                    seen.begin() + static_cast<std::ptrdiff_t>(std::min(seen.size(), meant.size())),
+                    meant.begin())
+          .first -
+      seen.begin());
   auto from = at > 20 ? at - 20 : 0;
   while (from > 0 && (static_cast<unsigned char>(seen[from]) & 0xC0) == 0x80) --from;
   auto to = std::min(seen.size(), at + 20);
@@ -83,32 +94,43 @@ std::string first_difference(const std::string& seen, const std::string& meant) 
 }
 
 // The file that the record gives here, ready for the same signature.
-std::string set_anew_file(const CertificateCheck& check, const reports::Document& document, const reports::FontBook& fonts) {
+std::string set_anew_file(const CertificateCheck& check, const reports::Document& document,
+                          const reports::FontBook& fonts) {
   std::string bytes = reports::pdf_bytes(document, fonts);
   if (!check.signer) return bytes;
-  return reports::SealedPdf::around(bytes, {certificate_words(*check.sheet), check.signer->key.owner, check.sheet->issued}).unsigned_bytes();
+  return reports::SealedPdf::around(
+             bytes, {certificate_words(*check.sheet), check.signer->key.owner, check.sheet->issued})
+      .unsigned_bytes();
 }
 
-// The same words may still be covered, or stand beside a drawing that says more. With the fonts that
-// the record names the page must come out alike; without them it can only be looked at.
-void compare_drawing(CertificateCheck& check, const std::string& pdf, const reports::PdfContent& content, const std::string& set_anew,
+// The same words may still be covered, or stand beside a drawing that says more. With the fonts
+// that the record names the page must come out alike; without them it can only be looked at.
+void compare_drawing(CertificateCheck& check, const std::string& pdf,
+                     const reports::PdfContent& content, const std::string& set_anew,
                      const reports::FontBook& fonts) {
   check.same_page = check.signer ? reports::same_unsigned(pdf, set_anew) : set_anew == pdf;
   if (check.same_page) return;
   const auto meant = reports::pdf_content(set_anew);
   const bool drawn_alike = meant && meant->drawings == content.drawings;
   if (drawn_alike) {
-    check.remarks.push_back("The page is drawn as its record gives it, but the file was written by another version of the program.");
+    check.remarks.push_back(
+        "The page is drawn as its record gives it, but the file was written by another version of "
+        "the program.");
   } else if (check.sheet->fonts == fonts.digest()) {
     check.visible = false;
-    check.problems.push_back("The page is drawn otherwise than its record gives it: something was put on it or covered before it was signed.");
+    check.problems.push_back(
+        "The page is drawn otherwise than its record gives it: something was put on it or covered "
+        "before it was signed.");
   } else {
-    check.remarks.push_back("The page was set with other fonts than this machine has: its words are those of the record, but what is drawn "
-                            "could not be compared. Look whether anything covers a word or stands beside the text.");
+    check.remarks.push_back(
+        "The page was set with other fonts than this machine has: its words are those of the "
+        "record, but what is drawn "
+        "could not be compared. Look whether anything covers a word or stands beside the text.");
   }
 }
 
-void check_words(CertificateCheck& check, const std::string& pdf, const reports::PdfContent& content, const reports::FontBook& fonts) {
+void check_words(CertificateCheck& check, const std::string& pdf,
+                 const reports::PdfContent& content, const reports::FontBook& fonts) {
   const std::string photo = photo_in(check, content);
   const std::string key = check.signer ? check.signer->key.fingerprint : "";
   const auto document = certificate_page(*check.sheet, {PageState::issued, key, photo}, fonts);
@@ -119,7 +141,8 @@ void check_words(CertificateCheck& check, const std::string& pdf, const reports:
   const std::string seen = words_of(content), meant = drawn_words(*document);
   check.visible = seen == meant;
   if (!check.visible) {
-    check.problems.push_back("The words on the page are not those of the record, first near “" + first_difference(seen, meant) + "”.");
+    check.problems.push_back("The words on the page are not those of the record, first near “" +
+                             first_difference(seen, meant) + "”.");
     return;
   }
   compare_drawing(check, pdf, content, set_anew_file(check, *document, fonts), fonts);
@@ -129,8 +152,9 @@ void check_signer(CertificateCheck& check) {
   if (check.signer && check.sheet && check.signer->at != check.sheet->issued)
     check.problems.push_back("The day of the signature is not the day of issue.");
   if (check.signer)
-    check.remarks.push_back("Signed by " + check.signer->key.owner + ", key " + check.signer->key.fingerprint +
-                            ". The key speaks for itself alone: compare it with the one that the maker publishes.");
+    check.remarks.push_back(
+        "Signed by " + check.signer->key.owner + ", key " + check.signer->key.fingerprint +
+        ". The key speaks for itself alone: compare it with the one that the maker publishes.");
 }
 
 }  // namespace
@@ -155,13 +179,16 @@ void compare_with_shop(CertificateCheck& check, const std::string& pdf, const db
   for (const db::IssuedCertificate& issued : db::all_certificates(shop)) {
     if (db::certificate_pdf(shop, issued.id) != pdf) continue;
     found = true;
-    const std::string name = "Certificate " + std::to_string(issued.number) + ", issue " + std::to_string(issued.issue) + ",";
+    const std::string name = "Certificate " + std::to_string(issued.number) + ", issue " +
+                             std::to_string(issued.issue) + ",";
     if (db::sha256_hex(db::certificate_record(shop, issued.id)) != issued.digest)
       check.problems.push_back("The record kept in the shop is not the one that was issued.");
-    if (issued.revoked_at) check.problems.push_back(name + " was revoked: " + issued.revoked_why.value_or("") + ".");
+    if (issued.revoked_at)
+      check.problems.push_back(name + " was revoked: " + issued.revoked_why.value_or("") + ".");
     const auto newest = db::find_certificate(shop, std::to_string(issued.number), "certificate");
     if (newest && newest->issue > issued.issue)
-      check.problems.push_back(name + " was replaced by issue " + std::to_string(newest->issue) + ": " + newest->why.value_or("") + ".");
+      check.problems.push_back(name + " was replaced by issue " + std::to_string(newest->issue) +
+                               ": " + newest->why.value_or("") + ".");
   }
   if (!found) check.problems.push_back("No certificate that this shop issued has these bytes.");
   if (!check.signer) return;

@@ -22,7 +22,8 @@ db::MadeKey made(const reports::SigningKey& key, const std::string& passphrase) 
 
 db::KeySmith smith() {
   db::KeySmith smith;
-  smith.make = [](const std::string& maker, const std::string& shop, const std::string& passphrase, Instant from, Instant to) {
+  smith.make = [](const std::string& maker, const std::string& shop, const std::string& passphrase,
+                  Instant from, Instant to) {
     return made(reports::SigningKey::make({maker, shop}, from, to), passphrase);
   };
   smith.renew = [](const db::SealWith& old, Instant from, Instant to) -> Outcome<db::MadeKey> {
@@ -53,22 +54,26 @@ Outcome<db::PrintedCertificate> print(const db::CertificateToPrint& asked) {
 
 }  // namespace
 
-Outcome<std::string> unsealed_certificate(const certificate::CertificateSheet& sheet, const std::string& photo,
-                                          const std::string& key, const reports::FontBook& fonts) {
+Outcome<std::string> unsealed_certificate(const certificate::CertificateSheet& sheet,
+                                          const std::string& photo, const std::string& key,
+                                          const reports::FontBook& fonts) {
   const auto document = certificate_page(sheet, {PageState::issued, key, photo}, fonts);
   if (!document) return document.problems();
   return reports::pdf_bytes(*document, fonts);
 }
 
-Outcome<reports::SealedPdf> prepared_certificate(const certificate::CertificateSheet& sheet, const std::string& photo,
-                                                 const reports::KeyCertificate& key, const reports::FontBook& fonts) {
+Outcome<reports::SealedPdf> prepared_certificate(const certificate::CertificateSheet& sheet,
+                                                 const std::string& photo,
+                                                 const reports::KeyCertificate& key,
+                                                 const reports::FontBook& fonts) {
   const auto pdf = unsealed_certificate(sheet, photo, key.fingerprint, fonts);
   if (!pdf) return pdf.problems();
   return reports::SealedPdf::around(*pdf, {certificate_words(sheet), key.owner, sheet.issued});
 }
 
-Outcome<std::string> sealed_certificate(const certificate::CertificateSheet& sheet, const std::string& photo,
-                                        const reports::SigningKey& key, const reports::FontBook& fonts) {
+Outcome<std::string> sealed_certificate(const certificate::CertificateSheet& sheet,
+                                        const std::string& photo, const reports::SigningKey& key,
+                                        const reports::FontBook& fonts) {
   const reports::KeyCertificate& facts = key.certificate();
   if (sheet.issued < facts.from || sheet.issued > facts.to)
     return Problem{"key_file", "The key is not good for this day.", "Renew it with renew_key."};

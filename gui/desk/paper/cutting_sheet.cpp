@@ -41,10 +41,11 @@ Outcome<reports::Document> cutting_sheet_paper(const Press& press, std::string_v
   if (!lot) return lot.problems();
   reports::CuttingSheet sheet;
   sheet.title = "Lot " + std::string(number) + ", cut for the queue";
-  sheet.under = std::to_string(lot->items.size() - plan.unplaced.size()) + " of " +
-                std::to_string(lot->items.size()) + " blanks, steel for " +
-                to_text(Money(static_cast<std::int64_t>(plan.value_used + 0.5), settings.currency)) +
-                ". " + (plan.proven ? "No better plan exists." : "The best plan found.");
+  sheet.under =
+      std::to_string(lot->items.size() - plan.unplaced.size()) + " of " +
+      std::to_string(lot->items.size()) + " blanks, steel for " +
+      to_text(Money(static_cast<std::int64_t>(plan.value_used + 0.5), settings.currency)) + ". " +
+      (plan.proven ? "No better plan exists." : "The best plan found.");
   sheet.kerf = to_text(Length::millimetres(lot->cutting.kerf_mm), settings.length_unit);
   for (const auto& cut : plan.cuts) sheet.bars.push_back(bar_of(*lot, cut, settings.length_unit));
   for (const std::size_t blank : plan.unplaced)

@@ -36,7 +36,8 @@ std::string doing(kiln::FiringKind kind) {
   return {};
 }
 
-void add_firings(const Press& press, const commission::ShopSettings& s, CalendarDate day, reports::DayList& list) {
+void add_firings(const Press& press, const commission::ShopSettings& s, CalendarDate day,
+                 reports::DayList& list) {
   const Instant from = s.zone.at(day, Duration{});
   for (const auto& firing : db::firings_after(press.shop, from)) {
     if (firing.state == kiln::FiringState::done) continue;
@@ -44,28 +45,45 @@ void add_firings(const Press& press, const commission::ShopSettings& s, Calendar
     const std::string blades = blade_list(press.shop, firing);
     const std::string heat = to_text(firing.set, s.temperature_unit);
     if (s.zone.date_of(firing.starts_at) == day)
-      list.entries.push_back({firing.starts_at, firing.kind == kiln::FiringKind::harden ? std::optional(firing.ends_at) : std::nullopt,
-                              doing(firing.kind) + " " + blades + " at " + heat, kiln, "firing " + std::to_string(firing.number),
-                              firing.starts_at < press.now && firing.state == kiln::FiringState::booked});
+      list.entries.push_back(
+          {firing.starts_at,
+           firing.kind == kiln::FiringKind::harden ? std::optional(firing.ends_at) : std::nullopt,
+           doing(firing.kind) + " " + blades + " at " + heat, kiln,
+           "firing " + std::to_string(firing.number),
+           firing.starts_at < press.now && firing.state == kiln::FiringState::booked});
     if (firing.kind != kiln::FiringKind::harden && s.zone.date_of(firing.ends_at) == day)
-      list.entries.push_back({firing.ends_at, {}, "Take out " + blades, kiln, "firing " + std::to_string(firing.number), false});
+      list.entries.push_back({firing.ends_at,
+                              {},
+                              "Take out " + blades,
+                              kiln,
+                              "firing " + std::to_string(firing.number),
+                              false});
   }
 }
 
 void add_tempers(const Press& press, reports::DayList& list) {
   for (const auto& waiting : db::blades_waiting_for_temper(press.shop))
-    list.entries.push_back({waiting.due, {}, "Temper blade " + std::to_string(waiting.blade.number), "temper oven",
-                            blade::state_text(waiting.state, press.now), waiting.due && *waiting.due < press.now});
+    list.entries.push_back({waiting.due,
+                            {},
+                            "Temper blade " + std::to_string(waiting.blade.number),
+                            "temper oven",
+                            blade::state_text(waiting.state, press.now),
+                            waiting.due && *waiting.due < press.now});
 }
 
 void add_promises(const Press& press, CalendarDate day, reports::DayList& list) {
-  db::Query q(press.shop, "SELECT c.number, p.day FROM promise p JOIN commission c ON c.id = p.commission_id WHERE p.id IN "
-                          "(SELECT max(id) FROM promise GROUP BY commission_id) AND c.state IN('accepted','in work','ready') "
-                          "AND p.day <= ? ORDER BY p.day");
+  db::Query q(press.shop,
+              "SELECT c.number, p.day FROM promise p JOIN commission c ON c.id = p.commission_id "
+              "WHERE p.id IN "
+              "(SELECT max(id) FROM promise GROUP BY commission_id) AND c.state IN('accepted','in "
+              "work','ready') "
+              "AND p.day <= ? ORDER BY p.day");
   q.bind(to_stored(day));
   while (q.next()) {
     const CalendarDate due = q.date("day");
-    list.notes.push_back("Job " + q.text("number") + (due == day ? " is promised for today." : " was promised for " + short_text(due) + "."));
+    list.notes.push_back(
+        "Job " + q.text("number") +
+        (due == day ? " is promised for today." : " was promised for " + short_text(due) + "."));
   }
 }
 
@@ -89,7 +107,9 @@ Outcome<std::string> calendar_file(const Press& press) {
   for (const auto& firing : db::firings_after(press.shop, press.now)) {
     reports::CalendarEvent event;
     event.uid = "firing-" + std::to_string(firing.number) + "@tangmark";
-    event.summary = kiln_name(press.shop, firing.kiln) + " " + to_text(firing.set, settings.temperature_unit) + ": " + blade_list(press.shop, firing);
+    event.summary = kiln_name(press.shop, firing.kiln) + " " +
+                    to_text(firing.set, settings.temperature_unit) + ": " +
+                    blade_list(press.shop, firing);
     event.description = doing(firing.kind) + ", firing " + std::to_string(firing.number);
     event.location = settings.shop_name;
     event.start = firing.starts_at;
@@ -97,8 +117,11 @@ Outcome<std::string> calendar_file(const Press& press) {
     event.remind_before = std::chrono::minutes(15);
     events.push_back(std::move(event));
   }
-  db::Query q(press.shop, "SELECT p.id, p.day, c.number FROM promise p JOIN commission c ON c.id = p.commission_id WHERE p.id IN "
-                          "(SELECT max(id) FROM promise GROUP BY commission_id) AND c.state IN('accepted','in work','ready')");
+  db::Query q(press.shop,
+              "SELECT p.id, p.day, c.number FROM promise p JOIN commission c ON c.id = "
+              "p.commission_id WHERE p.id IN "
+              "(SELECT max(id) FROM promise GROUP BY commission_id) AND c.state IN('accepted','in "
+              "work','ready')");
   while (q.next()) {
     reports::CalendarEvent event;
     event.uid = "promise-" + q.text("number") + "@tangmark";

@@ -55,12 +55,15 @@ reports::Scatter scatter_of(const std::vector<blade::TrialBlade>& blades,
 
 }  // namespace
 
-std::vector<reports::FittedStretch> fitted_curve(const Press& press, const kiln::KeptFiring& firing) {
+std::vector<reports::FittedStretch> fitted_curve(const Press& press,
+                                                 const kiln::KeptFiring& firing) {
   const auto settings = db::load_settings(press.shop);
   std::vector<reports::FittedStretch> fitted;
-  for (const db::FittedStretch& stretch : db::fitted_over(press.shop, firing, settings.temperature_unit)) {
+  for (const db::FittedStretch& stretch :
+       db::fitted_over(press.shop, firing, settings.temperature_unit)) {
     fitted.push_back({stretch.text, {}});
-    for (const auto& [at, temperature] : stretch.points) fitted.back().points.push_back({at, temperature});
+    for (const auto& [at, temperature] : stretch.points)
+      fitted.back().points.push_back({at, temperature});
   }
   return fitted;
 }

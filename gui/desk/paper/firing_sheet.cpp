@@ -28,7 +28,8 @@ reports::Curve planned_curve(const kiln::KeptFiring& firing, const kiln::Kiln& k
   Temperature off_at = firing.set;
   if (firing.kind == kiln::FiringKind::anneal && firing.cool_to && firing.cool_per_h) {
     const Instant soaked = firing.starts_at + kiln.load + firing.soak;
-    const double hours = (firing.set - *firing.cool_to).kelvins() / std::max(0.1, firing.cool_per_h->kelvins());
+    const double hours =
+        (firing.set - *firing.cool_to).kelvins() / std::max(0.1, firing.cool_per_h->kelvins());
     off = soaked + std::chrono::seconds(static_cast<std::int64_t>(hours * 3600));
     off_at = *firing.cool_to;
     add(soaked, firing.set);
@@ -38,7 +39,8 @@ reports::Curve planned_curve(const kiln::KeptFiring& firing, const kiln::Kiln& k
   for (int step = 1; step <= 12; ++step) {
     const double after_s = tau_s * step / 6.0;
     const double c = 20 + (off_at.in_celsius() - 20) * std::exp(-after_s / tau_s);
-    add(off + std::chrono::seconds(static_cast<std::int64_t>(after_s)), Temperature::nearest_celsius(c));
+    add(off + std::chrono::seconds(static_cast<std::int64_t>(after_s)),
+        Temperature::nearest_celsius(c));
   }
   return curve;
 }
@@ -48,8 +50,8 @@ struct Own {
   std::optional<Temperature> low, high;
 };
 
-Own blade_line(const db::ShopFile& shop, const kiln::KeptFiring& firing, const kiln::Kiln& kiln, const kiln::FiringBlade& member,
-               std::size_t index) {
+Own blade_line(const db::ShopFile& shop, const kiln::KeptFiring& firing, const kiln::Kiln& kiln,
+               const kiln::FiringBlade& member, std::size_t index) {
   Own own;
   const auto kept = db::load_blade(shop, member.blade);
   if (kept) {
@@ -98,7 +100,8 @@ Outcome<reports::Document> firing_sheet_paper(const Press& press, std::string_vi
   if (!firing) return firing.problems();
   const auto settings = db::load_settings(press.shop);
   const auto kilns = db::all_kilns(press.shop);
-  const auto kiln = std::find_if(kilns.begin(), kilns.end(), [&](const auto& k) { return k.id == firing->kiln; });
+  const auto kiln =
+      std::find_if(kilns.begin(), kilns.end(), [&](const auto& k) { return k.id == firing->kiln; });
   reports::FiringSheet sheet;
   sheet.number = std::to_string(firing->number);
   sheet.kiln = kiln->name;
@@ -116,13 +119,15 @@ Outcome<reports::Document> firing_sheet_paper(const Press& press, std::string_vi
   }
   if (low && high) sheet.window = reports::Window{*low, *high};
   sheet.programme.push_back({firing->set, kiln->heat_per_h, firing->ends_at - firing->starts_at});
-  if (firing->cool_to) sheet.programme.push_back({*firing->cool_to, firing->cool_per_h, std::nullopt});
+  if (firing->cool_to)
+    sheet.programme.push_back({*firing->cool_to, firing->cool_per_h, std::nullopt});
   sheet.planned = planned_curve(*firing, *kiln);
   sheet.planned.window = sheet.window;
   sheet.recorded = recorded_curve(press, number);
   sheet.attendance = firing->kind == kiln::FiringKind::harden
                          ? "Somebody stays from loading to the last quench."
-                         : "Hands are needed to load and to unload; your insurer and fire code decide what may run alone.";
+                         : "Hands are needed to load and to unload; your insurer and fire code "
+                           "decide what may run alone.";
   sheet.qr = "TANGMARK FIRING " + sheet.number;
   sheet.printed = press.now;
   return reports::firing_sheet_document(sheet, look_of(settings), press.fonts);

@@ -24,7 +24,8 @@ std::vector<std::string> lines_of(const std::string& text) {
   std::string line;
   const auto take = [&] {
     const auto first = line.find_first_not_of(' ');
-    if (first != std::string::npos) lines.push_back(line.substr(first, line.find_last_not_of(' ') - first + 1));
+    if (first != std::string::npos)
+      lines.push_back(line.substr(first, line.find_last_not_of(' ') - first + 1));
     line.clear();
   };
   for (const char c : text) {
@@ -35,9 +36,12 @@ std::vector<std::string> lines_of(const std::string& text) {
   return lines;
 }
 
-std::optional<reports::Picture> photo_of(const db::ShopFile& shop, std::string_view subject, std::int64_t id) {
-  db::Query q(shop, "SELECT bytes FROM attachment WHERE kind = 'photo' AND subject = ? AND subject_id = ? "
-                    "ORDER BY id DESC LIMIT 1");
+std::optional<reports::Picture> photo_of(const db::ShopFile& shop, std::string_view subject,
+                                         std::int64_t id) {
+  db::Query q(
+      shop,
+      "SELECT bytes FROM attachment WHERE kind = 'photo' AND subject = ? AND subject_id = ? "
+      "ORDER BY id DESC LIMIT 1");
   q.bind(subject).bind(id);
   if (!q.next()) return std::nullopt;
   auto picture = reports::decode_picture(q.text("bytes"), "photo", 1600);

@@ -21,7 +21,10 @@ Outcome<reports::Document> quote_paper(const Press& press, std::string_view numb
   if (!commission) return commission.problems();
   const auto settings = db::load_settings(press.shop);
   const auto quote = db::latest_quote(press.shop, commission->id);
-  if (!quote) return Problem{"commission", "Nothing has been quoted on commission " + std::string(number) + ".", "Make a quote first."};
+  if (!quote)
+    return Problem{"commission",
+                   "Nothing has been quoted on commission " + std::string(number) + ".",
+                   "Make a quote first."};
   reports::QuotePaper paper;
   paper.shop = letterhead_of(settings);
   paper.buyer = buyer_of(press, *commission);
@@ -65,7 +68,10 @@ Outcome<reports::Document> receipt_to_come(const Press& press, const KeptCommiss
     before += payment.amount;
   }
   if (deposit == nullptr) {
-    return Problem{"commission", "No deposit has been taken on commission " + std::to_string(commission.number) + ".", "Take the deposit first."};
+    return Problem{
+        "commission",
+        "No deposit has been taken on commission " + std::to_string(commission.number) + ".",
+        "Take the deposit first."};
   }
   reports::ReceiptPaper paper;
   paper.shop = letterhead_of(settings);

@@ -35,8 +35,8 @@ Outcome<reports::Document> receipt_paper(const Press& press, std::string_view co
 Outcome<reports::Document> invoice_paper(const Press& press, std::string_view commission);
 /// Any issued paper about money by its own number.
 Outcome<reports::Document> issued_paper(const Press& press, std::string_view number);
-/// The letter of delay: the text given, else what the buyer was told last and has not answered, else
-/// the draft. Refuses a commission that is not late and whose buyer was never told of a delay.
+/// The letter of delay: the text given, else what the buyer was told last and has not answered,
+/// else the draft. Refuses a commission that is not late and whose buyer was never told of a delay.
 Outcome<reports::Document> delay_letter_paper(const Press& press, std::string_view commission,
                                               const std::optional<std::string>& text);
 Outcome<reports::Document> traveller_paper(const Press& press, std::string_view blade);
@@ -47,11 +47,12 @@ Outcome<reports::Document> record_paper(const Press& press, std::string_view fir
 Outcome<reports::Document> trial_paper(const Press& press, std::string_view trial);
 /// What needs hands on a day.
 Outcome<reports::Document> day_list_paper(const Press& press, CalendarDate day);
-/// The cuts of a lot for the queue, to scale, with boxes to tick. Refuses a lot of which nothing lies
-/// free or nothing is wanted; the plan must be of that lot as it stands.
+/// The cuts of a lot for the queue, to scale, with boxes to tick. Refuses a lot of which nothing
+/// lies free or nothing is wanted; the plan must be of that lot as it stands.
 Outcome<reports::Document> cutting_sheet_paper(const Press& press, std::string_view lot,
                                                const stock::CuttingPlan& plan);
-/// Labels of "lots", "pieces" or "blades" by number or tag; none named: all that are on hand or in work.
+/// Labels of "lots", "pieces" or "blades" by number or tag; none named: all that are on hand or in
+/// work.
 Outcome<reports::Document> label_paper(const Press& press, std::string_view kind,
                                        const std::vector<std::string>& numbers);
 

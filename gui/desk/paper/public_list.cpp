@@ -29,12 +29,17 @@ reports::PublicList public_list(const Press& press) {
     if (held == nullptr || held->issue < issued.issue) held = &issued;
   }
   for (const auto& issued : issues)
-    list.issues.push_back({std::to_string(issued.number), static_cast<int>(issued.issue), static_cast<int>(issued.blade_number), issued.title,
-                           settings.zone.date_of(issued.issued_at), state_of(issued, *newest.at(issued.number)), issued.digest,
+    list.issues.push_back({std::to_string(issued.number), static_cast<int>(issued.issue),
+                           static_cast<int>(issued.blade_number), issued.title,
+                           settings.zone.date_of(issued.issued_at),
+                           state_of(issued, *newest.at(issued.number)), issued.digest,
                            issued.signed_by.value_or("")});
   for (const db::KeptSigningKey& key : db::signing_keys(press.shop)) {
-    const std::string retired = key.retired_at ? to_stored(settings.zone.date_of(*key.retired_at)) + ": " + key.retired_why.value_or("") : "";
-    list.keys.push_back({key.fingerprint, key.owner, settings.zone.date_of(key.valid_from), settings.zone.date_of(key.valid_to), retired});
+    const std::string retired = key.retired_at ? to_stored(settings.zone.date_of(*key.retired_at)) +
+                                                     ": " + key.retired_why.value_or("")
+                                               : "";
+    list.keys.push_back({key.fingerprint, key.owner, settings.zone.date_of(key.valid_from),
+                         settings.zone.date_of(key.valid_to), retired});
   }
   return list;
 }

@@ -12,7 +12,8 @@
 namespace tangmark::desk {
 
 /// What the fit of the kiln's records says over the record of a firing.
-std::vector<reports::FittedStretch> fitted_curve(const Press& press, const kiln::KeptFiring& firing);
+std::vector<reports::FittedStretch> fitted_curve(const Press& press,
+                                                 const kiln::KeptFiring& firing);
 
 /// The controller's record of a firing with the fit over it; nothing when it has no record.
 std::optional<reports::Curve> recorded_curve(const Press& press, std::string_view firing);

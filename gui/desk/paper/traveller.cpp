@@ -22,18 +22,22 @@ std::vector<std::string> to_fill(const std::string& operation, blade::Heat heat)
     case blade::Heat::none: break;
   }
   if (operation == "etch") return {"strength", "passes", "min"};
-  if (operation == "hand sand" || operation == "finish grind" || operation == "rough grind") return {"grit", "edge", "min"};
+  if (operation == "hand sand" || operation == "finish grind" || operation == "rough grind")
+    return {"grit", "edge", "min"};
   if (operation == "straighten") return {"warp", "min"};
   return {"min"};
 }
 
-bool is_gate(const std::string& operation) { return operation == "temper" || operation == "drill" || operation == "normalize"; }
+bool is_gate(const std::string& operation) {
+  return operation == "temper" || operation == "drill" || operation == "normalize";
+}
 
 reports::TravellerStep step_of(const blade::RouteStep& step, int& tempers) {
   reports::TravellerStep card;
   card.operation = step.operation;
   if (step.operation == "temper") card.operation = "temper " + std::to_string(++tempers);
-  card.operation[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(card.operation[0])));
+  card.operation[0] =
+      static_cast<char>(std::toupper(static_cast<unsigned char>(card.operation[0])));
   if (step.temperature) card.set.push_back(*step.temperature);
   card.hold = step.soak;
   card.note = step.medium.value_or(step.note.value_or(""));
@@ -52,7 +56,10 @@ std::vector<std::string> cautions_for(const std::vector<blade::KeptRouteStep>& r
     etch = etch || step.operation == "etch";
   }
   std::vector<std::string> cautions;
-  if (hot) cautions.push_back("Hot steel, oil and gas: lid and extinguisher at hand, ventilate; follow your local fire code.");
+  if (hot)
+    cautions.push_back(
+        "Hot steel, oil and gas: lid and extinguisher at hand, ventilate; follow your local fire "
+        "code.");
   cautions.push_back("Grinding dust: respirator and extraction.");
   if (etch) cautions.push_back("Etchant: gloves, goggles; the product's own safety sheet decides.");
   return cautions;
@@ -73,8 +80,11 @@ Outcome<reports::Document> traveller_paper(const Press& press, std::string_view 
   card.height_at_heel = kept->width;
   card.spine_thickness = kept->thickness;
   card.hardness_aim = kept->hardness_aim.value_or("");
-  db::Query q(press.shop, "SELECT c.number AS commission, p.tag FROM blade b LEFT JOIN item i ON i.id = b.item_id "
-                          "LEFT JOIN commission c ON c.id = i.commission_id LEFT JOIN piece p ON p.id = b.piece_id WHERE b.id = ?");
+  db::Query q(
+      press.shop,
+      "SELECT c.number AS commission, p.tag FROM blade b LEFT JOIN item i ON i.id = b.item_id "
+      "LEFT JOIN commission c ON c.id = i.commission_id LEFT JOIN piece p ON p.id = b.piece_id "
+      "WHERE b.id = ?");
   q.bind(kept->id);
   if (q.next()) {
     card.job = q.is_null("commission") ? "stock" : "job " + q.text("commission");

@@ -171,11 +171,13 @@ TEST_CASE("the XMP packet says what the information dictionary says, as XML that
   cert.shop.shop = "Hammer & Tongs <Σίδερο>";
   const std::string path = written(scratch, certificate_document(cert, metric(), fonts()));
   REQUIRE(run("pdfinfo -meta " + path + " > " + scratch.path("meta.xml")).status == 0);
-  const Ran parsed = run("python3 -c 'import sys, xml.dom.minidom as m; "
-                         "d = m.parse(sys.argv[1]); "
-                         "print(d.getElementsByTagName(\"dc:creator\")[0].getElementsByTagName(\"rdf:li\")[0].firstChild.data); "
-                         "print(d.getElementsByTagName(\"xmp:CreateDate\")[0].firstChild.data)' " +
-                         scratch.path("meta.xml"));
+  const Ran parsed =
+      run("python3 -c 'import sys, xml.dom.minidom as m; "
+          "d = m.parse(sys.argv[1]); "
+          "print(d.getElementsByTagName(\"dc:creator\")[0].getElementsByTagName(\"rdf:li\")[0]."
+          "firstChild.data); "
+          "print(d.getElementsByTagName(\"xmp:CreateDate\")[0].firstChild.data)' " +
+          scratch.path("meta.xml"));
   CHECK(parsed.said == "Hammer & Tongs <Σίδερο>\n2026-11-24T11:00:00Z\n");
   CHECK_THAT(run("pdfinfo " + path).said, Contains("Metadata Stream: yes"));
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Checkers that had no part in sealing: pdfsig (its own reading of CMS, by NSS), the openssl program,
-// qpdf --check, pdftotext, pdffonts, pdfdetach and pdftoppm of poppler-utils, and zbarimg.
+// Checkers that had no part in sealing: pdfsig (its own reading of CMS, by NSS), the openssl
+// program, qpdf --check, pdftotext, pdffonts, pdfdetach and pdftoppm of poppler-utils, and zbarimg.
 #include <sys/wait.h>
 
 #include <array>
@@ -79,7 +79,8 @@ TEST_CASE("openssl verifies the signature over the bytes outside its place") {
   const auto verified = [&](const std::string& bytes) {
     write_file(covered, bytes);
     return run("openssl cms -verify -binary -inform DER -in '" + der + "' -content '" + covered +
-               "' -CAfile '" + own + "' -purpose any -attime 1794200000 -cades -out /dev/null").exit == 0;
+               "' -CAfile '" + own + "' -purpose any -attime 1794200000 -cades -out /dev/null")
+               .exit == 0;
   };
   std::string bytes = file.bytes.substr(0, place.from) + file.bytes.substr(place.to);
   CHECK(verified(bytes));
@@ -91,29 +92,33 @@ TEST_CASE("openssl opens the locked key, and its certificate is its own") {
   Scratch scratch;
   const std::string file = (scratch / "key.pem").string();
   write_file(file, key().locked("a long sentence"));
-  const Ran open = run("openssl pkey -in '" + file + "' -passin 'pass:a long sentence' -noout -text");
+  const Ran open =
+      run("openssl pkey -in '" + file + "' -passin 'pass:a long sentence' -noout -text");
   CHECK(open.exit == 0);
   CHECK_THAT(open.said, Contains("3072 bit"));
   CHECK(run("openssl pkey -in '" + file + "' -passin pass:another -noout").exit != 0);
   CHECK_THAT(run("sed -n '/BEGIN ENC/,/END ENC/p' '" + file + "' | openssl asn1parse").said,
              Contains("scrypt"));
   CHECK(run("openssl verify -CAfile '" + file + "' -attime 1794200000 '" + file + "'").exit == 0);
-  const Ran digest = run("openssl x509 -in '" + file +
-                         "' -noout -pubkey | openssl pkey -pubin -outform DER | openssl dgst -sha256");
+  const Ran digest =
+      run("openssl x509 -in '" + file +
+          "' -noout -pubkey | openssl pkey -pubin -outform DER | openssl dgst -sha256");
   CHECK_THAT(digest.said, Contains(key().certificate().fingerprint));
 }
 
 TEST_CASE("qpdf finds no fault, every font is embedded, and the record comes out whole") {
   SealedFile file;
   CHECK(run("qpdf --check '" + file.path + "'").exit == 0);
-  const Ran fonts = run("pdffonts '" + file.path + "' | tail -n +3 | awk '{print $(NF-4)}' | sort -u");
+  const Ran fonts =
+      run("pdffonts '" + file.path + "' | tail -n +3 | awk '{print $(NF-4)}' | sort -u");
   CHECK(fonts.said == "yes\n");
   const std::string record = (file.scratch / "record.json").string();
   CHECK(run("pdfdetach -save 1 -o '" + record + "' '" + file.path + "'").exit == 0);
   CHECK(bytes_of(record) == certificate::record_text(file.sheet));
   const Ran digest = run("openssl dgst -sha256 '" + record + "'");
   CHECK_THAT(digest.said, Contains(db::sha256_hex(certificate::record_text(file.sheet))));
-  CHECK_THAT(run("pdfinfo '" + file.path + "'").said, Contains("Title:           Build certificate"));
+  CHECK_THAT(run("pdfinfo '" + file.path + "'").said,
+             Contains("Title:           Build certificate"));
 }
 
 TEST_CASE("words stand in reading order, and the code holds what the seal prints") {
@@ -129,7 +134,9 @@ TEST_CASE("words stand in reading order, and the code holds what the seal prints
   }
   const std::string page = (file.scratch / "page").string();
   run("pdftoppm -r 200 -png '" + file.path + "' '" + page + "'");
-  const std::string code = run("cat /dev/null; for p in '" + page + "'-*.png; do zbarimg -q --raw \"$p\"; done").said;
-  CHECK_THAT(code, Contains("CERTIFICATE 7/1 BLADE 42 SHA256 " + db::sha256_hex(certificate::record_text(file.sheet)) +
-                            " KEY " + key().certificate().fingerprint));
+  const std::string code =
+      run("cat /dev/null; for p in '" + page + "'-*.png; do zbarimg -q --raw \"$p\"; done").said;
+  CHECK_THAT(code, Contains("CERTIFICATE 7/1 BLADE 42 SHA256 " +
+                            db::sha256_hex(certificate::record_text(file.sheet)) + " KEY " +
+                            key().certificate().fingerprint));
 }

@@ -51,7 +51,8 @@ std::size_t unnoticed_in(std::string pdf, std::size_t from, std::size_t to, std:
 
 }  // namespace
 
-TEST_CASE("the three certificates are one of two pages, a first issue and the one that replaced it") {
+TEST_CASE(
+    "the three certificates are one of two pages, a first issue and the one that replaced it") {
   const auto pdfs = three_certificates();
   const auto pages = [](const std::string& pdf) { return reports::pdf_content(pdf)->pages; };
   CHECK(pages(pdfs[0]).size() == 2);
