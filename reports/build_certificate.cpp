@@ -181,7 +181,12 @@ class Setter {
     std::vector<Flow> parts = fact_parts(set_, c_, plan_.spread, each_half());
     if (!hardness_beside_heat())
       parts.insert(parts.begin(), hardness_part(set_, c_.hardness, each_half()));
-    Columns two = in_columns(std::move(parts));
+    Columns two = in_columns(parts);
+    const Points page = pour_.sheet().floor() - top_margin - 4 * set_.type.leading;
+    if (std::max(height_of(two.left), height_of(two.right)) > page) {
+      two = in_columns(paragraphs_of(parts));
+      if (!pour_.at_head()) pour_.new_page();
+    }
     band({std::move(two.left), 0, each_half()},
          {std::move(two.right), each_half() + column_gap, each_half()});
   }
@@ -190,6 +195,25 @@ class Setter {
     Flow left;
     Flow right;
   };
+
+  // A part that is higher than a page goes on at the head of the other column.
+  static std::vector<Flow> paragraphs_of(const std::vector<Flow>& parts) {
+    std::vector<Flow> paragraphs;
+    for (const Flow& part : parts) {
+      bool opens = true;
+      for (const Block& block : part) {
+        if (opens) paragraphs.emplace_back();
+        paragraphs.back().push_back(block);
+        opens = !block.keep_with_next && block.marks.size() == 1 && !continued_by(part, block);
+      }
+    }
+    return paragraphs;
+  }
+
+  static bool continued_by(const Flow& part, const Block& block) {
+    const auto next = static_cast<std::size_t>(&block - part.data()) + 1;
+    return next < part.size() && !part[next].marks.empty() && part[next].marks.front().continues;
+  }
 
   // Parts in two columns of like height, in the order left, right.
   Columns in_columns(std::vector<Flow> parts) const {

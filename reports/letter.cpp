@@ -86,7 +86,15 @@ void Letter::open(const Addressee& buyer, const std::string& title,
   pour_.space(type_.half());
 }
 
+void Letter::put_last_section() {
+  if (last_section_.empty()) return;
+  pour_.add(last_section_);
+  pour_.space(type_.half());
+  last_section_.clear();
+}
+
 void Letter::text(const std::string& words) {
+  put_last_section();
   if (words.empty()) return;
   pour_.add(
       paragraph(fonts_, {{words, type_.text, ink}}, pour_.sheet().text_width(), type_.leading));
@@ -112,11 +120,12 @@ void Letter::section(const std::string& head, const std::vector<std::string>& po
                            type_.leading));
   }
   flow.front().outline = head;
-  pour_.add(flow);
-  pour_.space(type_.half());
+  put_last_section();
+  last_section_ = std::move(flow);
 }
 
 void Letter::prices(const std::vector<PriceLine>& lines) {
+  put_last_section();
   const bool counted = std::any_of(lines.begin(), lines.end(),
                                    [](const PriceLine& line) { return line.count != 1; });
   Table table;
@@ -141,6 +150,7 @@ void Letter::prices(const std::vector<PriceLine>& lines) {
 }
 
 void Letter::sums(const std::vector<SumLine>& lines) {
+  put_last_section();
   Table table;
   table.leading = type_.leading;
   table.row_space = type_.half();
@@ -173,10 +183,19 @@ void Letter::signatures(const std::vector<std::string>& under) {
     block.elements.push_back(
         fitted_run(fonts_, {x, line_y + type_.leading}, under[i], type_.note, each, 6));
   }
-  pour_.add({block});
+  const Points most_along = (pour_.sheet().floor() - pour_.sheet().top) / 4;
+  const Points section = height_of(last_section_);
+  const bool along = !last_section_.empty() && section < most_along &&
+                     pour_.room() < section + type_.half() + block.height;
+  for (Block& line : last_section_) line.keep_with_next = line.keep_with_next || along;
+  block.space_before = last_section_.empty() ? 0 : type_.half();
+  last_section_.push_back(std::move(block));
+  pour_.add(last_section_);
+  last_section_.clear();
 }
 
 Document Letter::close(std::string title, std::string subject) {
+  put_last_section();
   document_.title = title;
   document_.subject = std::move(subject);
   add_feet(document_, fonts_, pour_.sheet(), type_.note, shop_.shop + ". " + title + ".");

@@ -35,7 +35,7 @@ class Letter {
     Grey grey = ink;
   };
   void sums(const std::vector<SumLine>& lines);
-  /// Places to sign, side by side.
+  /// Places to sign, side by side. They never open a page alone: the section before comes along.
   void signatures(const std::vector<std::string>& under);
   /// Adds the foot to every page and hands the document over.
   Document close(std::string title, std::string subject);
@@ -43,12 +43,14 @@ class Letter {
  private:
   Flow head(Points width) const;
   Flow heading(const std::string& words) const;
+  void put_last_section();
 
   const Letterhead& shop_;
   const FontBook& fonts_;
   TypeScale type_ = letter_type();
   Document document_;
   Pour pour_;
+  Flow last_section_;  ///< held back until it is known whether places to sign follow
 };
 
 /// The maker's mark in a square of this side, or the shop's initials in a ring.

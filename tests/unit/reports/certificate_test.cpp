@@ -63,6 +63,14 @@ TEST_CASE("statements that outrun the facts begin at the left and go on at the r
   CHECK(place("Told openly").y > last.y);
 }
 
+TEST_CASE("more to tell than a page holds goes on at the head of the other column") {
+  BuildCertificate cert = certificate(Strain::ordinary);
+  cert.told_openly.assign(45, "Pit in the left side near the spine, 1 mm, ground and etched again.");
+  const Document document = set(cert);
+  for (const Page& page : document.pages) CHECK(page.elements.size() > 40);
+  CHECK(document.pages.size() <= 3);
+}
+
 TEST_CASE("forty heats stand in two halves beside each other, each under its head") {
   BuildCertificate cert = certificate(Strain::ordinary);
   const HeatLine cycle = cert.heat.front();

@@ -30,6 +30,19 @@ Money eur(std::int64_t minor) {
 
 }  // namespace
 
+TEST_CASE("places to sign never stand alone on a page: the section before comes along") {
+  for (std::size_t more = 0; more < 8; ++more) {
+    QuotePaper paper = quote(Strain::ordinary);
+    paper.cautions.insert(paper.cautions.end(), more, "Dry it.");
+    const Document document = *quote_document(paper, customary(), fonts());
+    INFO(more);
+    REQUIRE(document.pages.size() == 2);
+    Document last;
+    last.pages.push_back(document.pages.back());
+    CHECK_THAT(words_of(last), Contains("Cautions") && Contains("Accepted"));
+  }
+}
+
 TEST_CASE("a quote says what the buyer must know before accepting") {
   const std::string said = quote_words(quote(Strain::ordinary));
   for (const char* each :
