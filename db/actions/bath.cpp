@@ -9,6 +9,12 @@ namespace {
 
 using namespace stock;
 
+void refuse_idle_constant(Form& form, const std::optional<Duration>& cooling) {
+  if (cooling && *cooling < std::chrono::minutes(1))
+    form.add({"cooling_time_constant", "A bath takes longer than that to cool.",
+              "Give a minute at least, or leave it empty."});
+}
+
 Outcome<ActionResult> add(Work& work, Form& form) {
   Bath bath;
   bath.name = form.text("name");
@@ -20,12 +26,14 @@ Outcome<ActionResult> add(Work& work, Form& form) {
   bath.volume = form.maybe_volume("volume");
   bath.low = form.maybe_temperature("low");
   bath.high = form.maybe_temperature("high");
+  bath.cooling = form.maybe_duration("cooling_time_constant");
   bath.check_days = form.maybe_whole("check_days", 1, 3650);
   bath.strength = form.maybe_share("strength");
   bath.filled_at = work.at();
   bath.checked_at = work.at();
   if (bath.low && bath.high && *bath.high < *bath.low)
     form.add({"high", "The band ends below its beginning.", "Give the higher temperature here."});
+  refuse_idle_constant(form, bath.cooling);
   if (form.refused()) return form.problems();
   if (find_bath(work.shop(), bath.name))
     return Problem{"name", "There is a bath of this name already.", "Choose another name."};
@@ -39,6 +47,8 @@ Outcome<ActionResult> check(Work& work, Form& form) {
   const auto strength = form.maybe_share("strength");
   const auto depth = form.maybe_length("depth");
   const auto volume = form.maybe_volume("volume");
+  const auto cooling = form.maybe_duration("cooling_time_constant");
+  refuse_idle_constant(form, cooling);
   const bool filled = form.yes("filled");
   const bool retired = form.yes("retired");
   if (bath && bath->retired_at) form.add({"bath", "This bath is out of use.", "Choose another."});
@@ -51,6 +61,7 @@ Outcome<ActionResult> check(Work& work, Form& form) {
   if (strength) bath->strength = strength;
   if (depth) bath->depth = depth;
   if (volume) bath->volume = volume;
+  if (cooling) bath->cooling = cooling;
   if (retired) bath->retired_at = work.at();
   store_bath(work.shop(), *bath);
   return work.done(bath->name);
@@ -69,6 +80,8 @@ const Action add_bath{
      {"volume", "Volume", FieldKind::volume, false, "15 l"},
      {"low", "Used from", FieldKind::temperature, false, "40 C"},
      {"high", "Used up to", FieldKind::temperature, false, "70 C"},
+     {"cooling_time_constant", "Cooling time constant", FieldKind::duration, false,
+      "45 min, until two thirds of the heat are gone"},
      {"check_days", "Check every days", FieldKind::number, false, "180"},
      {"strength", "Strength", FieldKind::share, false, "20 %, of an etchant or brine"}},
     add};
@@ -81,6 +94,7 @@ const Action check_bath{"check_bath",
                          {"strength", "Strength", FieldKind::share, false, "20 %"},
                          {"depth", "Depth", FieldKind::length, false, "450 mm"},
                          {"volume", "Volume", FieldKind::volume, false, "15 l"},
+                         {"cooling_time_constant", "Cooling time constant", FieldKind::duration, false, "45 min"},
                          {"retired", "Out of use", FieldKind::yes_no, false, "no", "no"}},
                         check};
 

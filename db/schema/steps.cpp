@@ -14,13 +14,14 @@
 #include "db/schema/step_009.h"
 #include "db/schema/step_010.h"
 #include "db/schema/step_011.h"
+#include "db/schema/step_012.h"
 
 namespace tangmark::db {
 
 std::span<const char* const> schema_steps() {
-  static const std::array<const char*, 11> steps{step_001, step_002, step_003, step_004,
+  static const std::array<const char*, 12> steps{step_001, step_002, step_003, step_004,
                                                  step_005, step_006, step_007, step_008,
-                                                 step_009, step_010, step_011};
+                                                 step_009, step_010, step_011, step_012};
   return steps;
 }
 

@@ -18,6 +18,7 @@ KeptBath bath_from(const Query& row) {
   bath.volume = row.maybe_volume("volume_ul");
   bath.low = row.maybe_temperature("low_k1800");
   bath.high = row.maybe_temperature("high_k1800");
+  bath.cooling = row.maybe_duration("cooling_tau_s");
   bath.filled_at = row.maybe_instant("filled_at");
   bath.checked_at = row.maybe_instant("checked_at");
   bath.check_days = row.maybe_integer("check_days");
@@ -31,6 +32,7 @@ Row row_of(const Bath& bath) {
   row.set("name", bath.name).set("medium", bath.medium).set_word("use", bath.use);
   row.set("lot_id", bath.lot).set("depth_nm", bath.depth).set("volume_ul", bath.volume);
   row.set("low_k1800", bath.low).set("high_k1800", bath.high).set("filled_at", bath.filled_at);
+  row.set("cooling_tau_s", bath.cooling);
   row.set("checked_at", bath.checked_at).set("check_days", bath.check_days);
   row.set("strength_ppm", bath.strength).set("retired_at", bath.retired_at);
   return row;

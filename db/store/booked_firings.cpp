@@ -15,6 +15,7 @@ namespace {
 
 using std::chrono::minutes;
 
+constexpr int bath_step_c = 10;
 constexpr int most_rules = 8;  // easing one rule can bring another one to light
 
 std::string kiln_name(const ShopFile& shop, kiln::KilnId id) {
@@ -82,12 +83,17 @@ class Booked {
   /// The maker put it there against this rule and said why: it holds for this one no longer.
   void ease(const kiln::PlanFiring& firing, const kiln::PlanViolation& violation) {
     if ((violation.rule == 6 || violation.rule == 7) && violation.span) return stay(*violation.span);
+    if (violation.rule == 13 && !violation.other && violation.span)
+      std::erase_if(made_.a_case.hands_taken, [&](const auto& taken) {
+        return taken.first < violation.span->second && violation.span->first < taken.second;
+      });
     for (kiln::PlanBlade& blade : made_.a_case.blades)
       for (const kiln::PlanMember& member : firing.members) {
         if (member.blade != blade.id) continue;
         auto& op = blade.operations[static_cast<std::size_t>(member.operation)];
         if (violation.rule == 10) blade.release_min = std::min(blade.release_min, firing.start_min);
         if (violation.rule == 5) ease_soak(firing, op);
+        if (violation.rule == 16 && violation.blade == blade.id) let_hotter(op.bath);
         if (violation.rule == 11 && violation.blade == blade.id && violation.span) {
           const int gap = violation.span->second - violation.span->first;
           op.shortest_gap_min = std::min(op.shortest_gap_min, gap);
@@ -100,6 +106,11 @@ class Booked {
     op.shortest_soak_min = std::min(op.shortest_soak_min, firing.soak_min);
     op.longest_soak_min = std::max(
         op.longest_soak_min, firing.soak_min + op.quench_min * static_cast<int>(firing.members.size()));
+  }
+
+  void let_hotter(const std::string& bath) {
+    for (kiln::PlanBath& b : made_.a_case.baths)
+      if (b.id == bath) b.highest_c += bath_step_c;
   }
 
   void stay(std::pair<int, int> span) {

@@ -42,9 +42,10 @@ class Wording {
       case 11: return gap();
       case 12: return "The " + kiln() + " cannot be at " + degrees(firing_ ? firing_->temp_c : 0) +
                       " by then: not free in time to heat, or too hot still.";
-      case 13: return "Your hands are at the " + other() + " " + span() + ".";
+      case 13: return "Your hands are at " + (other_ ? "the " + other() : "a firing that runs") + " " + span() + ".";
       case 14: return "The " + other() + " is on then, on the same circuit.";
       case 15: return "A firing that you keep in place stands there.";
+      case 16: return too_hot();
       default: return "It does not fit with what is booked.";
     }
   }
@@ -70,6 +71,15 @@ class Wording {
     if (!kiln_) return "The " + kiln() + " does not go to that temperature.";
     return fmt::format("The {} goes from {} to {}, not to {}.", kiln(), degrees(kiln_->lowest_c),
                        degrees(kiln_->highest_c), degrees(firing_->temp_c));
+  }
+
+  std::string too_hot() const {
+    for (const kiln::PlanMember& m : firing_ && blade_ ? firing_->members : std::vector<kiln::PlanMember>())
+      for (const kiln::PlanBath& bath : from_.a_case.baths)
+        if (m.blade == blade_->id && bath.id == blade_->operations[static_cast<std::size_t>(m.operation)].bath)
+          return fmt::format("The quench of blade {} would take the {} above {}.", m.blade, bath.id,
+                             degrees(bath.highest_c));
+    return "A bath would get too hot.";
   }
 
   std::string ready() const {

@@ -117,6 +117,7 @@ class CaseMaker {
     add_kilns();
     add_blades();
     allow_for_loads();
+    add_baths(shop_, made_);
     add_booked(shop_, keep_, made_);
     return std::move(made_);
   }
@@ -148,6 +149,7 @@ class CaseMaker {
       plan.load_min = whole_minutes(k.load);
       plan.unload_min = whole_minutes(k.unload);
       plan.circuit = k.circuit;
+      take_hands(k);
       plan.state = heating_now(k);
       if (!plan.state) plan.state = how_it_was_left(k);
       if (k.values_from == "plate") made_.plate_kilns.push_back(k.name);
@@ -155,6 +157,17 @@ class CaseMaker {
       made_.models.emplace(k.name, k);
       made_.a_case.kilns.push_back(std::move(plan));
     }
+  }
+
+  /// A firing that runs is unloaded, or its blades are quenched, before its end.
+  void take_hands(const kiln::KeptKiln& k) {
+    const auto last = last_run(shop_, k.id, made_.origin);
+    if (!last || last->state != kiln::FiringState::running || last->ends_at <= made_.origin) return;
+    const int end = minute_up(last->ends_at);
+    const int busy = last->kind == kiln::FiringKind::harden
+                         ? quench_min * static_cast<int>(last->blades.size())
+                         : whole_minutes(k.unload);
+    if (busy > 0) made_.a_case.hands_taken.emplace_back(std::max(0, end - busy), end);
   }
 
   std::optional<kiln::PlanKilnState> how_it_was_left(const kiln::KeptKiln& k) const {
@@ -178,6 +191,9 @@ class CaseMaker {
           if (op.target_c <= k.highest_c) hottest = std::max(hottest, op.target_c);
       const auto effect = kiln::load_effect(made_.models.at(k.id), Temperature::celsius(hottest), k.slots);
       k.load_min += whole_minutes(effect.back_at_heat);
+      // A joule for each blade over a thousand degrees is a sixtieth of a milliwatt minute for one.
+      const auto thousand = Temperature::celsius(made_.a_case.ambient_c + 1000);
+      k.load_mw_min_per_c = kiln::load_effect(made_.models.at(k.id), thousand, 1).energy.joules() / 60;
     }
   }
 

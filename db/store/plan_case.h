@@ -23,10 +23,13 @@ namespace tangmark::db {
 /// work after the last is taken off the promised day; a temper after a quench starts within the
 /// step's own limit, else the shop's; the last firing of each kiln says how hot it still is; a firing
 /// still marked as running after its end ends now; a kiln whose next firing should be heating is
-/// heating; a kiln whose load effect is known is back at heat as late as when it is full, at the hottest
-/// of the heats ahead, and its loading takes so much longer; a blade that is out of the shop is back at the end of the day it is due. What the maker
-/// keeps in place although it breaks a rule stands: the rule is eased for it (the maker stays late,
-/// the blade waits longer).
+/// heating; a kiln whose load effect is known is back at heat as late as when it is full, at the
+/// hottest of the heats ahead, its loading takes so much longer, and each blade draws its own heat; a
+/// firing that runs is unloaded (or its blades are quenched) in its last minutes, by the same hands; a
+/// quench tank with volume, band and time constant is not taken above its band (domain/kiln/
+/// plan_bath.h); a blade that is out of the shop is back at the end of the day it is due. What the
+/// maker keeps in place although it breaks a rule stands: the rule is eased for it (the maker stays
+/// late, the blade waits longer).
 struct ShopCase {
   Instant origin;  ///< minute 0
   kiln::PlanCase a_case;
@@ -74,6 +77,9 @@ kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned,
 /// when none does.
 std::optional<kiln::PlanFiring> as_planned(const ShopCase& from, const kiln::KeptFiring& firing);
 
+/// Adds the quench tanks whose figures are known, and which blade goes into which: the one that the
+/// step's medium names, by its own name or by what it holds.
+void add_baths(const ShopFile& shop, ShopCase& made);
 /// Adds what is booked to a case that has its kilns and blades.
 void add_booked(const ShopFile& shop, Keep keep, ShopCase& made);
 

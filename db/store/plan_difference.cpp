@@ -35,9 +35,9 @@ Energy energy_of(const ShopCase& from, const kiln::PlanFiring& planned, const ki
   } else {
     watt_minutes += kiln::holding_w(ambient, k, planned.temp_c) * (timed.end_min - timed.start_min);
   }
-  const auto load = kiln::load_effect(from.models.at(planned.kiln), Temperature::celsius(planned.temp_c),
+  watt_minutes += kiln::load_watt_min(ambient, k, planned.temp_c,
                                       static_cast<std::int64_t>(planned.members.size()));
-  return Energy::watt_minutes(watt_minutes) + load.energy;
+  return Energy::watt_minutes(watt_minutes);
 }
 
 kiln::FiringKind kind_of(kiln::PlanKind kind) {

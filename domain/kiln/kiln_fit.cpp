@@ -13,7 +13,8 @@ constexpr double room_c = 20;
 constexpr double over_min = 5;         // slopes are taken over so long, loggers being noisy
 constexpr double least_rise_c = 100;   // a stretch of heating
 constexpr double least_fall_c = 60;    // a stretch of free cooling
-constexpr double near_room_c = 40;     // below that above the room a curve tells the room, not the kiln
+constexpr double near_room_c =
+    40;  // below that above the room a curve tells the room, not the kiln
 
 /// A stretch of samples, both ends included.
 struct Stretch {
@@ -61,7 +62,8 @@ std::optional<Stretch> heating_of(const FitRun& run, const std::vector<double>& 
   const auto middle = rising.begin() + static_cast<std::ptrdiff_t>(rising.size() / 2);
   std::nth_element(rising.begin(), middle, rising.end());
   const double usual = *middle;
-  return longest(run, slope, least_rise_c, [usual](double s, std::size_t) { return s > 0.6 * usual; });
+  return longest(run, slope, least_rise_c,
+                 [usual](double s, std::size_t) { return s > 0.6 * usual; });
 }
 
 /// Switched off: falling, after the last of the heating, well above the room.
@@ -147,7 +149,8 @@ class Fitting {
       }
     }
     const Line line = least_squares(a, b);
-    fit_.heat_c_per_h = FittedValue{line.solution(0) * 60, line.error, static_cast<int>(used.size())};
+    fit_.heat_c_per_h =
+        FittedValue{line.solution(0) * 60, line.error, static_cast<int>(used.size())};
     if (varied) fit_.load_c_per_h = line.solution(1) * 60;
     draw(used, heating_, a * line.solution);
   }
@@ -196,7 +199,8 @@ class Fitting {
       a(index(u), 1) = degree_minutes(used[u], hot_at) / 1000;
       b(index(u)) = *run.metered_watt_min;
     }
-    if (a.colPivHouseholderQr().rank() < 2) return;  // all firings alike: nothing tells the two apart
+    if (a.colPivHouseholderQr().rank() < 2)
+      return;  // all firings alike: nothing tells the two apart
     const Line line = least_squares(a, b);
     if (line.solution(0) <= 0 || line.solution(1) <= 0) return;
     const auto runs = static_cast<int>(used.size());

@@ -17,9 +17,10 @@ namespace tangmark::kiln {
 ///
 /// Assumes: while it heats at full power the temperature rises along a straight line, slower with
 /// blades inside; switched off it falls towards the room exponentially (Newton's law of cooling);
-/// what it draws is one power while heating and one in proportion to its height above the room while
-/// it holds. The room is at 20 C. The judged sensor is the first of the record. What a blade slows the
-/// heating by is its share of the heat: put cold into a hot kiln it asks for the same share again.
+/// what it draws is one power while heating and one in proportion to its height above the room
+/// while it holds. The room is at 20 C. The judged sensor is the first of the record. What a blade
+/// slows the heating by is its share of the heat: put cold into a hot kiln it asks for the same
+/// share again.
 
 /// One record of a firing.
 struct FitRun {
@@ -42,8 +43,10 @@ struct FittedValue {
 };
 
 struct KilnFit {
-  std::optional<FittedValue> heat_c_per_h;  ///< empty kiln, or at the mean load when that never varied
-  std::optional<double> load_c_per_h;       ///< by how much each blade slows the heating; varied loads only
+  /// Of the empty kiln, or at the mean load when that never varied.
+  std::optional<FittedValue> heat_c_per_h;
+  /// By how much each blade slows the heating; from varied loads only.
+  std::optional<double> load_c_per_h;
   std::optional<FittedValue> tau_min;
   std::optional<FittedValue> heat_w, hold_mw_per_c;  ///< from metered firings, two at least
   /// The fitted curve of a run at its own samples, NaN where the model says nothing (door, soak).
@@ -57,8 +60,8 @@ Outcome<KilnFit> fit_kiln(const std::vector<FitRun>& runs);
 /// The kiln with the fitted values in place of its own, and `values_from` "kiln records".
 Kiln with_fit(Kiln kiln, const KilnFit& fit);
 
-/// What accepting would change, one sentence each: "It heats by 862 °C/h (now 900); error 3.1 °C over
-/// 2 records." Degrees as the shop shows them.
+/// What accepting would change, one sentence each: "It heats by 862 °C/h (now 900); error 3.1 °C
+/// over 2 records." Degrees as the shop shows them.
 std::vector<std::string> proposal(const Kiln& kiln, const KilnFit& fit, TemperatureUnit unit);
 
 /// What a fit came to, one sentence each: "It heats by 862 °C/h, error 3.1 °C over 2 records."

@@ -35,7 +35,8 @@ struct Said {
 
   std::string in_words(std::optional<double> now) const {
     return fmt::format("{} {:.0f} {}{}; error {:.1f} {} over {}.", what, value, unit,
-                       now ? fmt::format(" (now {:.0f})", *now) : "", error, error_unit, over(*fitted));
+                       now ? fmt::format(" (now {:.0f})", *now) : "", error, error_unit,
+                       over(*fitted));
   }
 };
 
@@ -51,8 +52,8 @@ std::vector<std::string> told(const KilnFit& fit, TemperatureUnit unit, const Ki
     all.push_back(fmt::format("Each blade inside slows that by {:.1f} {}/h.",
                               degrees.of(*fit.load_c_per_h), degrees.unit()));
   if (fit.tau_min)
-    add({"Its time constant of cooling is", "min", fit.tau_min->value, degrees.of(fit.tau_min->error),
-         degrees.unit(), &*fit.tau_min},
+    add({"Its time constant of cooling is", "min", fit.tau_min->value,
+         degrees.of(fit.tau_min->error), degrees.unit(), &*fit.tau_min},
         now ? std::optional(std::chrono::duration<double, std::ratio<60>>(now->tau).count())
             : std::nullopt);
   if (fit.heat_w)

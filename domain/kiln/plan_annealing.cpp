@@ -11,8 +11,8 @@ namespace tangmark::kiln {
 namespace {
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-// In shares of what a firing costs: by how much the estimate of a change may be too high, and by how
-// much a change may be too dear while it still spreads.
+// In shares of what a firing costs: by how much the estimate of a change may be too high, and by
+// how much a change may be too dear while it still spreads.
 constexpr double estimate_slack = 0.2;
 constexpr double patience = 0.6;
 // A minute by which firings are pushed is reckoned as this share of a firing.
@@ -141,9 +141,8 @@ void PlanAnnealing::write_best() {
 
 /// Makes one change; keeps it when it costs at most `allowance` more than before.
 void PlanAnnealing::step() {
-  const std::int64_t before = table_.cost_mc();
   const double allowance = -warmth_ * std::log(1 - chance_.share());
-  limit_ = before + static_cast<std::int64_t>(allowance);
+  limit_ = table_.cost_mc() + static_cast<std::int64_t>(allowance);
   trying_ = -1;
   table_.begin();
   const bool made = try_step() && table_.settle(limit_ + part(patience, firing_mc_), 12) &&

@@ -10,8 +10,8 @@
 
 namespace tangmark::kiln {
 
-/// The search for a better plan: takes a few blades or one firing out, puts them back elsewhere, and
-/// keeps what is better; what is worse it keeps less and less often (simulated annealing).
+/// The search for a better plan: takes a few blades or one firing out, puts them back elsewhere,
+/// and keeps what is better; what is worse it keeps less and less often (simulated annealing).
 /// Source: Kirkpatrick, Gelatt, Vecchi, Science 220 (1983) 671.
 class PlanAnnealing {
  public:
@@ -23,7 +23,7 @@ class PlanAnnealing {
   /// `bound_mc`. Warmth falls from the first to the second share of what a firing costs.
   struct Spell {
     double until = 1;
-    double warmest = 1.2, coldest = 0.05;
+    double warmest = 0.7, coldest = 0.05;
   };
   void run(SearchClock& clock, const Spell& spell, std::int64_t bound_mc);
   /// So many steps without cooling down.
@@ -56,6 +56,11 @@ class PlanAnnealing {
   bool shift_firing();
   bool shift_block();
   bool merge_firings();
+  int random_like(int firing);
+  bool follow(int op, int guide);
+  bool follow_guide();
+  bool swap_blades();
+  bool swap_kilns();
   bool hold_firing();
   bool change_temp();
   bool take_out(Stretch s);
@@ -67,6 +72,7 @@ class PlanAnnealing {
   void write_best();
   std::int64_t cost() const;
   int random_firing();
+  int sparse_firing();
   int random_blade();
 
   const PlanTables& tables_;

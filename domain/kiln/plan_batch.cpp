@@ -11,12 +11,14 @@ bool Timetable::refit(Batch& b) {
   b.highest_c = tables_.kiln(b.kiln).kiln.highest_c;
   b.quench = 0;
   b.attended = false;
+  b.warms_bath = false;
   for (int m : b.members) {
     const OpFacts& o = tables_.op(m);
     b.lowest_c = std::max(b.lowest_c, o.lowest_c);
     b.highest_c = std::min(b.highest_c, o.highest_c);
     b.quench += o.quench;
     b.attended = b.attended || o.attended;
+    b.warms_bath = b.warms_bath || o.bath >= 0;
   }
   if (!settle_soak(b) || !settle_temp(b)) return false;
   settle_cooling(b);
@@ -51,7 +53,8 @@ bool Timetable::settle_soak(Batch& b) const {
   return limits();
 }
 
-/// Keeps the temperature where it is if it serves and is somebody's target, else the lowest that is.
+/// Keeps the temperature where it is if it serves and is somebody's target, else the lowest that
+/// is.
 bool Timetable::settle_temp(Batch& b) const {
   int lowest = never;
   for (int m : b.members) {
@@ -94,6 +97,9 @@ std::int64_t Timetable::cost_of(const Batch& b) const {
       b.kind == PlanKind::anneal ? kiln.load_min + b.soak : b.end - b.start;
   std::int64_t watt_min =
       holding_w(c.ambient_c, kiln, b.temp_c) * at_heat + kiln.heat_w * b.heating;
+  if (kiln.load_mw_min_per_c > 0)
+    watt_min +=
+        load_watt_min(c.ambient_c, kiln, b.temp_c, static_cast<std::int64_t>(b.members.size()));
   if (b.cooling > 0)
     watt_min += holding_w(c.ambient_c, kiln, (b.temp_c + b.off_c) / 2) * b.cooling;
   const int hands = b.loading + (b.kind == PlanKind::harden ? b.quench : kiln.unload_min);

@@ -77,8 +77,9 @@ class SharedFirings {
     return static_cast<double>(tables_.the_case().prices.attention_mc_per_min);
   }
   std::int64_t hold_w(int kiln, int op) const {
-    return std::max<std::int64_t>(0, holding_w(tables_.the_case().ambient_c,
-                                               tables_.kiln(kiln).kiln, coolest(tables_, kiln, op)));
+    return std::max<std::int64_t>(0,
+                                  holding_w(tables_.the_case().ambient_c, tables_.kiln(kiln).kiln,
+                                            coolest(tables_, kiln, op)));
   }
   int least_minutes_at_heat(int kiln, int op) const {
     const OpFacts& o = tables_.op(op);
@@ -136,8 +137,8 @@ class SharedFirings {
     return std::max(0.0, least);
   }
 
-  /// As many firings at least: the range that ends first is served at its end, together with as many
-  /// others as the largest kiln takes, those that end first.
+  /// As many firings at least: the range that ends first is served at its end, together with as
+  /// many others as the largest kiln takes, those that end first.
   int firings() {
     int slots = 1;
     for (int k = 0; k < tables_.kilns(); ++k)
@@ -220,7 +221,8 @@ std::int64_t least_heating_mc(const PlanTables& tables, const std::vector<int>& 
     }
     most = std::max(most, least);
   }
-  // Heating joins the holding of firings that are rounded each by itself: one millicent may be lost.
+  // Heating joins the holding of firings that are rounded each by itself: one millicent may be
+  // lost.
   const std::int64_t cents = tables.the_case().prices.energy_cents_per_kwh;
   return std::max<std::int64_t>(0, most * cents / 60 - 1);
 }

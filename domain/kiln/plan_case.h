@@ -9,15 +9,16 @@
 
 namespace tangmark::kiln {
 
-/// A planning case and its plan, as plain integers: minutes from the start of the plan, whole degrees
-/// Celsius, money in millicents (1000 to a cent). Every span of time is half open, [from, to). The
-/// planner works on these; the shop's own values are turned into them at its door. The rules that
-/// a plan must keep are stated in plan_check.h.
+/// A planning case and its plan, as plain integers: minutes from the start of the plan, whole
+/// degrees Celsius, money in millicents (1000 to a cent). Every span of time is half open, [from,
+/// to). The planner works on these; the shop's own values are turned into them at its door. The
+/// rules that a plan must keep are stated in plan_check.h.
 
 enum class PlanKind { soak, harden, anneal };
 
-/// One heat operation of a blade. The gaps run from the blade's own end of its previous operation to
-/// the start of the firing; on a first operation they count only if the blade says `previous_end`.
+/// One heat operation of a blade. The gaps run from the blade's own end of its previous operation
+/// to the start of the firing; on a first operation they count only if the blade says
+/// `previous_end`.
 struct PlanOperation {
   PlanKind kind = PlanKind::soak;
   int target_c = 0;           ///< the temperature wanted
@@ -31,6 +32,8 @@ struct PlanOperation {
   int cool_to_c = 0;          ///< anneal only: controlled cooling down to here
   int shortest_gap_min = 0;
   std::optional<int> longest_gap_min{};
+  std::string bath{};         ///< harden only: the tank it is quenched in; empty: none is watched
+  int warms_mk = 0;           ///< thousandths of a degree by which its quench warms that tank
   friend bool operator==(const PlanOperation&, const PlanOperation&) = default;
 };
 
@@ -74,10 +77,23 @@ struct PlanKiln {
   int unload_min = 0;
   std::optional<std::string> circuit{};    ///< of the kilns on one circuit only one may be on
   std::optional<PlanKilnState> state{};    ///< empty: cold when the plan begins
-  /// Blades for hardening go in one by one, at the intervals at which they will be quenched, so that
-  /// each soaks as long as the next. The maker stays at the door until the last is in.
+  /// Blades for hardening go in one by one, at the intervals at which they will be quenched, so
+  /// that each soaks as long as the next. The maker stays at the door until the last is in.
   bool staggered = false;
+  /// What each blade in a firing draws beside holding, milliwatt-minutes for each degree of the
+  /// firing above the room: the load effect of the kiln's records. Zero: only the brick counts.
+  std::int64_t load_mw_min_per_c = 0;
   friend bool operator==(const PlanKiln&, const PlanKiln&) = default;
+};
+
+/// A quench tank that may not get too hot; how it warms stands in plan_bath.h.
+struct PlanBath {
+  std::string id;
+  int rest_c = 0;             ///< where it stands when it is left alone
+  int highest_c = 0;          ///< no quench may take it above
+  int time_constant_min = 0;  ///< of its way back to rest
+  std::optional<int> now_c{}; ///< when the plan begins; empty: at rest
+  friend bool operator==(const PlanBath&, const PlanBath&) = default;
 };
 
 struct PlanMember {
@@ -106,7 +122,9 @@ struct PlanPrices {
   friend bool operator==(const PlanPrices&, const PlanPrices&) = default;
 };
 
-/// Everything the planner may know. `locked` firings are kept exactly as they stand.
+/// Everything the planner may know. `locked` firings are kept exactly as they stand. In the spans
+/// of `hands_taken` the maker is in the shop but has no hand free: a firing that ran before the
+/// plan is unloaded then.
 struct PlanCase {
   std::string name;
   int horizon_min = 0;  ///< nothing ends later
@@ -116,6 +134,8 @@ struct PlanCase {
   std::vector<PlanKiln> kilns{};
   std::vector<PlanBlade> blades{};
   std::vector<PlanFiring> locked{};
+  std::vector<PlanBath> baths{};
+  std::vector<std::pair<int, int>> hands_taken{};
   friend bool operator==(const PlanCase&, const PlanCase&) = default;
 };
 

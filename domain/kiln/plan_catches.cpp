@@ -25,8 +25,10 @@ Meaning meaning_of(int rule) {
     case 11: return {8, Weight::ask, "start", "Move it nearer to the blade's step before."};
     case 12: return {21, Weight::stop, "start", "Leave the kiln time to heat or to cool."};
     case 13: return {21, Weight::ask, "start", "Move one of the two: you have one pair of hands."};
-    case 14: return {21, Weight::stop, "start", "Move it until the other kiln on the circuit is off."};
+    case 14:
+      return {21, Weight::stop, "start", "Move it until the other kiln on the circuit is off."};
     case 15: return {21, Weight::stop, "start", "Unlock the firing first."};
+    case 16: return {22, Weight::ask, "start", "Let the bath cool first, or quench fewer blades."};
     default: return {21, Weight::stop, "firing", "Correct the firing."};
   }
 }
@@ -37,8 +39,8 @@ Catches catches_of(const PlanCheck& check) {
   Catches caught;
   for (const PlanViolation& violation : check.violations) {
     const Meaning meaning = meaning_of(violation.rule);
-    caught.push_back({meaning.number, meaning.weight, std::string(meaning.field), violation.sentence,
-                      std::string(meaning.remedy)});
+    caught.push_back({meaning.number, meaning.weight, std::string(meaning.field),
+                      violation.sentence, std::string(meaning.remedy)});
   }
   return caught;
 }

@@ -6,8 +6,8 @@
 namespace tangmark::kiln {
 
 /// A small, fast stream of chance, the same on every machine for the same seed.
-/// Source: Blackman and Vigna, "Scrambled linear pseudorandom number generators", ACM TOMS 47 (2021)
-/// 36: splitmix64, as used there for seeding.
+/// Source: Blackman and Vigna, "Scrambled linear pseudorandom number generators", ACM TOMS 47
+/// (2021) 36: splitmix64, as used there for seeding.
 class PlanChance {
  public:
   explicit PlanChance(std::uint64_t seed) : state_(seed) {}

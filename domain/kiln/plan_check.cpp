@@ -6,19 +6,13 @@
 #include <algorithm>
 #include <map>
 
+#include "domain/kiln/plan_bath.h"
 #include "domain/kiln/plan_heat.h"
+#include "domain/kiln/plan_kind.h"
+#include "domain/kiln/plan_times.h"
 
 namespace tangmark::kiln {
 namespace {
-
-const char* word(PlanKind kind) {
-  switch (kind) {
-    case PlanKind::soak: return "soak";
-    case PlanKind::harden: return "harden";
-    case PlanKind::anneal: return "anneal";
-  }
-  return "";
-}
 
 /// A firing while it is being judged.
 struct Judged {
@@ -26,7 +20,8 @@ struct Judged {
   const PlanFiring* plan = nullptr;
   const PlanKiln* kiln = nullptr;
   std::vector<std::pair<std::size_t, int>> members;  ///< blade, operation
-  std::int64_t holding_watt_min = 0;
+  std::vector<const PlanOperation*> operations;      ///< likewise
+  std::int64_t watt_min = 0;                         ///< all but heating up
   std::string name;
 };
 
@@ -46,6 +41,8 @@ class Judge {
     judge_locked();
     if (!missing_) out_.cost = cost();
     for (Judged& j : judged_) out_.firings.push_back(std::move(j.timed));
+    for (PlanViolation& hot : judge_baths(case_, plan_, out_.firings))
+      out_.violations.push_back(std::move(hot));
     return std::move(out_);
   }
 
@@ -77,7 +74,8 @@ class Judge {
     j.name = fmt::format("The firing in {} at minute {}", j.plan->kiln, j.plan->start_min);
     if (!known(j)) return;
     if (!judge_load(j)) return;
-    time(j);
+    set_times(*j.kiln, *j.plan, j.operations, j.timed);
+    j.watt_min = watt_min_at_heat(case_.ambient_c, *j.kiln, *j.plan, j.timed);
     about_.span = std::pair(j.timed.start_min, j.timed.end_min);
     judge_soaks(j);
     judge_attendance(j);
@@ -101,6 +99,7 @@ class Judge {
         return bad(1, "{} names blade {} operation {}, which does not exist.", j.name, m.blade,
                    m.operation), false;
       j.members.emplace_back(blade->second, m.operation);
+      j.operations.push_back(&operation(j.members.back()));
     }
     if (j.members.empty()) return bad(1, "{} has no blades.", j.name), false;
     if (f.rest_min > 0 && f.kind != PlanKind::anneal)
@@ -134,61 +133,14 @@ class Judge {
       bad(2, "Blade {} is {} mm long, {} takes {} mm.", blade.id, blade.length_mm, j.kiln->id,
           j.kiln->max_length_mm);
     if (op.kind != f.kind) {
-      bad(4, "{} is {}, blade {} operation {} is {}.", j.name, word(f.kind), blade.id, m.second,
-          word(op.kind));
+      bad(4, "{} is {}, blade {} operation {} is {}.", j.name, word_of(f.kind), blade.id, m.second,
+          word_of(op.kind));
       return false;
     }
     if (f.temp_c < op.lowest_c || f.temp_c > op.highest_c)
       bad(4, "Blade {} operation {} takes {} to {} C, not {}.", blade.id, m.second, op.lowest_c,
           op.highest_c, f.temp_c);
     return true;
-  }
-
-  void time(Judged& j) const {
-    const PlanFiring& f = *j.plan;
-    TimedFiring& t = j.timed;
-    t.start_min = f.start_min;
-    t.soak_from_min = f.start_min + j.kiln->load_min;
-    t.soak_to_min = t.soak_from_min + f.soak_min;
-    t.off_c = f.temp_c;
-    t.hands.emplace_back(t.start_min, t.soak_from_min);
-    if (f.kind == PlanKind::harden) {
-      int quenched = t.soak_to_min;
-      if (j.kiln->staggered)
-        for (std::size_t i = 0; i + 1 < j.members.size(); ++i)
-          t.hands[0].second += operation(j.members[i]).quench_min;
-      for (auto& m : j.members) t.member_end_min.push_back(quenched += operation(m).quench_min);
-      t.end_min = t.off_min = quenched;
-      t.hands.emplace_back(t.soak_to_min, t.end_min);
-      j.holding_watt_min = holding_w(case_.ambient_c, *j.kiln, f.temp_c) * (t.end_min - t.start_min);
-      return;
-    }
-    const int cooling = f.kind == PlanKind::anneal ? cooling_min(j) : 0;
-    t.off_min = t.soak_to_min + cooling + (f.kind == PlanKind::soak ? j.kiln->unload_min : 0);
-    t.end_min = t.soak_to_min + cooling + f.rest_min + j.kiln->unload_min;
-    t.hands.emplace_back(t.end_min - j.kiln->unload_min, t.end_min);
-    t.member_end_min.assign(j.members.size(), t.end_min);
-    const int at_heat = f.kind == PlanKind::soak ? t.end_min - t.start_min
-                                                 : t.soak_to_min - t.start_min;
-    j.holding_watt_min = holding_w(case_.ambient_c, *j.kiln, f.temp_c) * at_heat;
-    if (f.kind == PlanKind::anneal) {
-      const int sum = f.temp_c + t.off_c;
-      const int middle = sum >= 0 ? sum / 2 : -((1 - sum) / 2);
-      j.holding_watt_min += holding_w(case_.ambient_c, *j.kiln, middle) * cooling;
-    }
-  }
-
-  /// Minutes of controlled cooling; also sets where it ends. Slower and lower is always acceptable.
-  int cooling_min(Judged& j) const {
-    int rate = operation(j.members.front()).cool_c_per_h;
-    int down_to = operation(j.members.front()).cool_to_c;
-    for (auto& m : j.members) {
-      rate = std::min(rate, operation(m).cool_c_per_h);
-      down_to = std::min(down_to, operation(m).cool_to_c);
-    }
-    j.timed.off_c = down_to;
-    return static_cast<int>(
-        divided_up(std::max<std::int64_t>(0, j.plan->temp_c - down_to) * 60, rate));
   }
 
   void judge_soaks(const Judged& j) {
@@ -313,20 +265,37 @@ class Judge {
 
   /// R13.
   void judge_hands() {
-    std::vector<std::tuple<int, int, const Judged*>> spans;
+    struct Taken {
+      int from, to;
+      const Judged* by;  ///< nullptr: by what ran before the plan
+    };
+    std::vector<Taken> spans;
+    for (const auto& [from, to] : case_.hands_taken)
+      if (from < to) spans.push_back({from, to, nullptr});
     for (const Judged& j : judged_)
       for (auto& h : j.timed.hands)
-        if (h.first < h.second) spans.emplace_back(h.first, h.second, &j);
-    std::sort(spans.begin(), spans.end());
-    for (std::size_t i = 0, last = 0; i < spans.size(); ++i) {
-      about_ = {std::get<2>(spans[i])->timed.firing, std::get<2>(spans[last])->timed.firing};
-      about_.span = std::pair(std::get<0>(spans[i]),
-                              std::min(std::get<1>(spans[i]), std::get<1>(spans[last])));
-      if (i > 0 && std::get<0>(spans[i]) < std::get<1>(spans[last]))
-        bad(13, "The maker is needed twice at minute {}: {} and {}.", std::get<0>(spans[i]),
-            std::get<2>(spans[last])->name, std::get<2>(spans[i])->name);
-      if (std::get<1>(spans[i]) > std::get<1>(spans[last])) last = i;
+        if (h.first < h.second) spans.push_back({h.first, h.second, &j});
+    std::sort(spans.begin(), spans.end(), [](const Taken& a, const Taken& b) {
+      return std::pair(a.from, a.to) < std::pair(b.from, b.to);
+    });
+    for (std::size_t i = 1, last = 0; i < spans.size(); ++i) {
+      const Taken& now = spans[i];
+      const Taken& before = spans[last];
+      if (now.from < before.to && (now.by || before.by)) {
+        about_ = {place_of(now.by ? now.by : before.by), place_of(now.by ? before.by : now.by)};
+        about_.span = std::pair(now.from, std::min(now.to, before.to));
+        bad(13, "The maker is needed twice at minute {}: {} and {}.", now.from, name_of(before.by),
+            name_of(now.by));
+      }
+      if (now.to > before.to) last = i;
     }
+  }
+
+  static std::optional<std::size_t> place_of(const Judged* j) {
+    return j ? std::optional(j->timed.firing) : std::nullopt;
+  }
+  static std::string name_of(const Judged* j) {
+    return j ? j->name : "a firing that ran before";
   }
 
   /// R14.
@@ -363,7 +332,7 @@ class Judge {
       c.flow_mc += case_.prices.flow_mc_per_min * (*done_min_[b] - blade.release_min);
     }
     for (const Judged& j : judged_) {
-      c.energy_mc += energy_mc(j.holding_watt_min + j.kiln->heat_w * j.timed.heating_min,
+      c.energy_mc += energy_mc(j.watt_min + j.kiln->heat_w * j.timed.heating_min,
                                case_.prices.energy_cents_per_kwh);
       for (auto& h : j.timed.hands)
         c.attention_mc += case_.prices.attention_mc_per_min * (h.second - h.first);

@@ -10,15 +10,15 @@
 
 namespace tangmark::kiln {
 
-/// The rules of a firing plan, judged on their own, without the planner: a plan that comes out of the
-/// planner is looked at by this before anybody sees it. Common practice, no source.
+/// The rules of a firing plan, judged on their own, without the planner: a plan that comes out of
+/// the planner is looked at by this before anybody sees it. Common practice, no source.
 ///
-/// R1  kilns, blades and operations exist; start, soak and rest are not negative; only anneals rest.
+/// R1  kilns, blades, operations exist; start, soak, rest are not negative; only anneals rest.
 /// R2  no more blades than slots, no blade twice, no blade longer than the kiln.
 /// R3  the temperature is within the kiln's reach.
 /// R4  one kind of work in a firing; its temperature suits every member and is the target of one.
-/// R5  every member soaks within its limits (waiting for its quench counts as soaking, unless the kiln
-///     is loaded at the same intervals: then the last is in before the first comes out).
+/// R5  every member soaks within its limits (waiting for its quench counts as soaking, unless the
+///     kiln is loaded at the same intervals: then the last is in before the first comes out).
 /// R6  loading and unloading each lie within one attended window.
 /// R7  attended work lies within one attended window from loading to the end.
 /// R8  nothing ends after the horizon.
@@ -26,11 +26,12 @@ namespace tangmark::kiln {
 /// R10 no blade starts before its release.
 /// R11 the gap since the blade's previous operation is neither too short nor too long.
 /// R12 the kiln can be at temperature in time: heated after unloading, or cooled by itself.
-/// R13 the maker has one pair of hands.
+/// R13 the maker has one pair of hands, also for what ran before the plan.
 /// R14 of the kilns on one circuit only one is on.
 /// R15 firings locked by the maker stand as they were.
+/// R16 no quench takes its tank above the tank's limit (plan_bath.h).
 struct PlanViolation {
-  int rule = 0;          ///< 1 to 15
+  int rule = 0;          ///< 1 to 16
   std::string sentence;  ///< what is wrong, in words
   // Where it is wrong, as far as it can be told.
   std::optional<std::size_t> firing{}, other{};  ///< by their places in the plan

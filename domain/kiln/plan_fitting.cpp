@@ -183,6 +183,50 @@ bool ChainFitting::put(int first, int last, const std::vector<int>& chosen) {
   return true;
 }
 
+/// From when to when the operation may begin on its way from the one before it.
+std::pair<int, int> ChainFitting::span_after(int op, const Way& way) const {
+  const PlanTables& tables = table_.tables();
+  const OpFacts& o = tables.op(op);
+  if (o.before >= 0)
+    return {way.end + o.gap_min, o.gap_max == never || way.loose ? never : way.end + o.gap_max};
+  const auto& end = tables.the_case().blades[at(o.blade)].previous_end_min;
+  return {std::max({0, not_before_, tables.blade(o.blade).release, end ? *end + o.gap_min : 0}),
+          end && o.gap_max != never ? *end + o.gap_max : never};
+}
+
+void ChainFitting::find_ways(int op) {
+  adding_ = &ways_[at(op - first_ + 1)];
+  adding_->clear();
+  probed_.clear();
+  const std::vector<Way>& before = ways_[at(op - first_)];
+  for (int i = 0; i < static_cast<int>(before.size()); ++i) {
+    const auto [from, until] = span_after(op, before[at(i)]);
+    try_join(op, before[at(i)], i, from, until);
+    try_open(op, before[at(i)], i, from, until);
+  }
+}
+
+/// The cheapest way through all of them, back from its end; false when there is none.
+bool ChainFitting::choose(int last) {
+  std::optional<std::int64_t> best;
+  int chosen = -1;
+  const std::vector<Way>& ends = ways_[at(last - first_ + 1)];
+  for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
+    const auto cost = closing_cost(last, ends[at(i)]);
+    if (!cost || *cost > most_mc_ || (best && *cost >= *best)) continue;
+    best = cost;
+    chosen = i;
+  }
+  if (!best) return false;
+  cost_mc_ = *best;
+  chosen_.assign(at(last - first_ + 1), 0);
+  for (int op = last; op >= first_; --op) {
+    chosen_[at(op - first_)] = chosen;
+    chosen = ways_[at(op - first_ + 1)][at(chosen)].from;
+  }
+  return true;
+}
+
 bool ChainFitting::fit(int first, int last, std::int64_t most_mc) {
   const PlanTables& tables = table_.tables();
   first_ = first;
@@ -193,43 +237,10 @@ bool ChainFitting::fit(int first, int last, std::int64_t most_mc) {
   late_too_ = chance_.one_in(2);
   ways_.resize(std::max(ways_.size(), at(last - first + 2)));
   const OpFacts& start = tables.op(first);
-  ways_[0].assign(1, {start.before >= 0 ? table_.end_of(start.before) : 0, 0, -1, -1, 0, -1, false, false});
-  for (int op = first; op <= last; ++op) {
-    const OpFacts& o = tables.op(op);
-    adding_ = &ways_[at(op - first + 1)];
-    adding_->clear();
-    probed_.clear();
-    const std::vector<Way>& before = ways_[at(op - first)];
-    for (int i = 0; i < static_cast<int>(before.size()); ++i) {
-      const Way& way = before[at(i)];
-      int from = way.end + o.gap_min;
-      int until = o.gap_max == never || way.loose ? never : way.end + o.gap_max;
-      if (o.before < 0) {
-        const auto& end = tables.the_case().blades[at(o.blade)].previous_end_min;
-        from = std::max({0, not_before_, tables.blade(o.blade).release, end ? *end + o.gap_min : 0});
-        until = end && o.gap_max != never ? *end + o.gap_max : never;
-      }
-      try_join(op, way, i, from, until);
-      try_open(op, way, i, from, until);
-    }
-  }
-  std::optional<std::int64_t> best;
-  int chosen_last = -1;
-  const std::vector<Way>& ends = ways_[at(last - first + 1)];
-  for (int i = 0; i < static_cast<int>(ends.size()); ++i) {
-    const auto cost = closing_cost(last, ends[at(i)]);
-    if (!cost || *cost > most_mc || (best && *cost >= *best)) continue;
-    best = cost;
-    chosen_last = i;
-  }
-  if (!best) return false;
-  cost_mc_ = *best;
-  chosen_.assign(at(last - first + 1), 0);
-  for (int op = last, i = chosen_last; op >= first; --op) {
-    chosen_[at(op - first)] = i;
-    i = ways_[at(op - first + 1)][at(i)].from;
-  }
-  return put(first, last, chosen_);
+  const int left = start.before >= 0 ? table_.end_of(start.before) : 0;
+  ways_[0].assign(1, {left, 0, -1, -1, 0, -1, false, false});
+  for (int op = first; op <= last; ++op) find_ways(op);
+  return choose(last) && put(first, last, chosen_);
 }
 
 }  // namespace tangmark::kiln

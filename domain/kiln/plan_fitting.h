@@ -10,8 +10,9 @@
 namespace tangmark::kiln {
 
 /// Finds places for a stretch of a blade's chain in a timetable whose other firings stay where they
-/// are: for each operation the firings that it could join and the gaps where one of its own fits, the
-/// cheapest way through all of them. What it finds is an estimate; settling the timetable decides.
+/// are: for each operation the firings that it could join and the gaps where one of its own fits,
+/// the cheapest way through all of them. What it finds is an estimate; settling the timetable
+/// decides.
 class ChainFitting {
  public:
   ChainFitting(Timetable& table, PlanChance& chance) : table_(table), chance_(chance) {}
@@ -59,6 +60,9 @@ class ChainFitting {
   bool affordable(int op, std::int64_t cost, int end) const;
   void add(Way way);
   bool overlooked() { return overlook_ > 0 && chance_.below(1000) < overlook_; }
+  std::pair<int, int> span_after(int op, const Way& way) const;
+  void find_ways(int op);
+  bool choose(int last);
   std::optional<std::int64_t> closing_cost(int op, const Way& way) const;
   bool put(int first, int last, const std::vector<int>& chosen);
 

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "domain/kiln/plan_heat.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tangmark::kiln {
 
 double coasting_c(int ambient_c, int off_c, int time_constant_min, int minutes) {
-  return ambient_c + (off_c - ambient_c) * std::exp(-static_cast<double>(minutes) / time_constant_min);
+  return ambient_c +
+         (off_c - ambient_c) * std::exp(-static_cast<double>(minutes) / time_constant_min);
 }
 
 std::optional<int> heating_min(int ambient_c, const PlanKiln& kiln,
@@ -40,6 +42,10 @@ std::optional<int> heating_min(int ambient_c, const PlanKiln& kiln,
 std::int64_t holding_w(int ambient_c, const PlanKiln& kiln, int temp_c) {
   const std::int64_t milliwatts = kiln.hold_mw_per_c * (temp_c - ambient_c);
   return milliwatts >= 0 ? milliwatts / 1000 : -divided_up(-milliwatts, 1000);
+}
+
+std::int64_t load_watt_min(int ambient_c, const PlanKiln& kiln, int temp_c, std::int64_t blades) {
+  return kiln.load_mw_min_per_c * std::max(0, temp_c - ambient_c) * blades / 1000;
 }
 
 std::int64_t energy_mc(std::int64_t watt_minutes, std::int64_t cents_per_kwh) {

@@ -17,6 +17,16 @@ int PlanAnnealing::random_firing() {
   return table_.order()[at(chance_.below(static_cast<int>(table_.order().size())))];
 }
 
+/// The one of some with the fewest blades: it is the nearest to being saved.
+int PlanAnnealing::sparse_firing() {
+  int sparse = random_firing();
+  for (int more = 0; more < 2; ++more) {
+    const int other = random_firing();
+    if (table_.batch(other).members.size() < table_.batch(sparse).members.size()) sparse = other;
+  }
+  return sparse;
+}
+
 bool PlanAnnealing::take_out(Stretch s) {
   for (int op = s.first; op <= s.second; ++op)
     if (table_.batch_of(op) < 0 || !movable(op)) return false;
@@ -64,7 +74,8 @@ void PlanAnnealing::take_blades(int count) {
 
 /// Everything in one firing, with what comes before or after it for its blades.
 void PlanAnnealing::take_firing() {
-  const std::vector<int> members = table_.batch(random_firing()).members;
+  const int firing = chance_.one_in(2) ? sparse_firing() : random_firing();
+  const std::vector<int> members = table_.batch(firing).members;
   const int style = chance_.below(4);
   for (int m : members) {
     const OpFacts& o = tables_.op(m);
@@ -103,7 +114,8 @@ void PlanAnnealing::join_stretches() {
   for (std::size_t i = 1; i < taken_.size(); ++i) {
     Stretch& last = taken_[kept];
     const Stretch& next = taken_[i];
-    if (next.first == last.second + 1 && tables_.op(next.first).index > 0) last.second = next.second;
+    if (next.first == last.second + 1 && tables_.op(next.first).index > 0)
+      last.second = next.second;
     else taken_[++kept] = next;
   }
   taken_.resize(kept + 1);
@@ -123,14 +135,14 @@ bool PlanAnnealing::put_back() {
   join_stretches();
   for (std::size_t i = taken_.size(); i > 1; --i)
     std::swap(taken_[i - 1], taken_[at(chance_.below(static_cast<int>(i)))]);
-  std::int64_t spent = 0;
+  std::int64_t left = limit_ - table_.cost_mc() + slack_mc_;
   for (const Stretch& s : taken_) {
     begin_late(s);
-    if (!fitting_.fit(s.first, s.second, limit_ - table_.cost_mc() - spent + slack_mc_)) {
+    if (!fitting_.fit(s.first, s.second, left)) {
       fitting_.not_before(0);
       return false;
     }
-    spent += fitting_.cost_mc();
+    left -= fitting_.cost_mc();
   }
   fitting_.not_before(0);
   return true;
@@ -196,7 +208,7 @@ bool PlanAnnealing::shift_block() {
 
 /// All blades of one firing into another, which goes to a larger kiln if it must.
 bool PlanAnnealing::merge_firings() {
-  const int from = random_firing();
+  const int from = chance_.one_in(2) ? sparse_firing() : random_firing();
   const Batch& gone = table_.batch(from);
   const int n = static_cast<int>(table_.order().size());
   const int reach = 8 + n / 8;
@@ -247,6 +259,9 @@ bool PlanAnnealing::change_temp() {
 bool PlanAnnealing::try_step() {
   if (chance_.one_in(10)) return shift_block();
   if (chance_.one_in(16)) return merge_firings();
+  if (chance_.one_in(12)) return follow_guide();
+  if (chance_.one_in(24)) return swap_blades();
+  if (chance_.one_in(60)) return swap_kilns();
   const int style = chance_.below(16);
   if (style < 10) return remake();
   if (style < 13) return shift_firing();

@@ -69,7 +69,7 @@ int Timetable::free_from(int from, int length, int position) const {
                                [](const Span& s, int m) { return s.start < m; });
   for (; span != hands_.end() && span->start < from + length; ++span) {
     if (span->end <= from) continue;
-    if (position == never || this->position(span->batch) < position ||
+    if (position == never || span->batch == nobody || this->position(span->batch) < position ||
         (any_locked_ && batch(span->batch).locked))
       from = span->end;
   }
@@ -111,7 +111,8 @@ bool Timetable::fit_tail(const Batch& b, int position, int latest, int& start, T
   const PlanKiln& kiln = tables_.kiln(b.kiln).kiln;
   const int tail = b.kind == PlanKind::harden ? b.quench : kiln.unload_min;
   const int ready = start + kiln.load_min + b.soak_lo + b.cooling;
-  const int found = b.attended ? free_from(ready, tail, position) : tail_from(ready, tail, position);
+  const int found =
+      b.attended ? free_from(ready, tail, position) : tail_from(ready, tail, position);
   if (found == never) return start = never, false;
   const int wait = found - ready;
   t.soak = b.soak_lo;
@@ -163,7 +164,8 @@ bool Timetable::find_times(const Batch& b, int position, const std::optional<Kil
       continue;
     }
     const int on_at = start - t.heating;
-    const int free = circuit_free_from(b.kiln, position, start, on_at, t.off);
+    int free = circuit_free_from(b.kiln, position, start, on_at, t.off);
+    if (free == start && b.warms_bath) free = baths_cool_from(b, position, start, t.end - b.quench);
     if (free == start) break;
     t.blocked = true;
     start = free;
@@ -183,7 +185,8 @@ bool Timetable::find_locked_times(int id, Times& t) const {
   t.off = b.kind == PlanKind::anneal ? cooled : t.end;
   t.heating = tables_.heating(b.kiln, left_before(b), t.start, b.temp_c);
   return t.heating >= 0 && earliest(b) <= t.start &&
-         circuit_free_from(b.kiln, position(id), t.start, t.start - t.heating, t.off) == t.start;
+         circuit_free_from(b.kiln, position(id), t.start, t.start - t.heating, t.off) == t.start &&
+         (!b.warms_bath || baths_cool_from(b, position(id), t.start, t.end - b.quench) == t.start);
 }
 
 bool Timetable::place(int id) {
@@ -242,6 +245,7 @@ bool Timetable::apply(int id, const Times& t) {
   if (const int circuit = tables_.kiln(b.kiln).circuit; circuit >= 0)
     for (int other : on_circuit_[at(circuit)])
       if (this->position(other) > position && batch(other).kiln != b.kiln) mark(other);
+  if (b.warms_bath) mark_quenches_behind(position);
   return apply_members(id, position, reshaped);
 }
 
@@ -286,7 +290,8 @@ void Timetable::mark_collisions(int start, int end, int position) {
   auto span = std::lower_bound(hands_.begin(), hands_.end(), start - longest_span_,
                                [](const Span& s, int m) { return s.start < m; });
   for (; span != hands_.end() && span->start < end; ++span)
-    if (span->end > start && this->position(span->batch) > position) mark(span->batch);
+    if (span->end > start && span->batch != nobody && this->position(span->batch) > position)
+      mark(span->batch);
 }
 
 void Timetable::insert_span(Span span) {

@@ -6,7 +6,8 @@
 
 namespace tangmark::kiln {
 
-bool Timetable::probe(int op, int kiln, int after, int from, int until, Probe& found) const {
+/// A firing of one operation on a kiln, without its times; false when the kiln does not reach.
+bool Timetable::shape_probed(int op, int kiln) const {
   const OpFacts& o = tables_.op(op);
   Batch& b = probed_;
   b.kiln = kiln;
@@ -19,10 +20,18 @@ bool Timetable::probe(int op, int kiln, int after, int from, int until, Probe& f
   if (b.temp_c < b.lowest_c || b.temp_c > b.highest_c) return false;
   b.quench = o.quench;
   b.attended = o.attended;
+  b.warms_bath = o.bath >= 0;
   b.soak_lo = o.shortest_soak;
   b.soak_hi = o.longest_soak;
   settle_cooling(b);
   settle_loading(b);
+  return true;
+}
+
+bool Timetable::probe(int op, int kiln, int after, int from, int until, Probe& found) const {
+  if (!shape_probed(op, kiln)) return false;
+  Batch& b = probed_;
+  const PlanKiln& facts = tables_.kiln(kiln).kiln;
   std::optional<KilnLeft> left = tables_.kiln(kiln).left;
   if (after >= 0) left = KilnLeft{batch(after).end, batch(after).off, batch(after).off_c};
   Times t;

@@ -17,6 +17,10 @@ class Sifter {
   Problems run() {
     judge_windows();
     for (std::size_t k = 0; k < case_.kilns.size(); ++k) judge_kiln(k);
+    for (std::size_t i = 0; i < case_.baths.size(); ++i) judge_bath(i);
+    for (std::size_t i = 0; i < case_.hands_taken.size(); ++i)
+      if (case_.hands_taken[i].first >= case_.hands_taken[i].second)
+        bad(fmt::format("hands_taken[{}]", i), "ends before it begins.", "Write [from, to].");
     for (std::size_t b = 0; b < case_.blades.size(); ++b) judge_blade(b);
     if (problems_.empty()) judge_locked();
     return std::move(problems_);
@@ -51,6 +55,15 @@ class Sifter {
       bad(path + ".kiln_state.off_temp", "is below the room.");
   }
 
+  void judge_bath(std::size_t i) {
+    const PlanBath& bath = case_.baths[i];
+    const std::string path = fmt::format("baths[{}]", i);
+    if (bath.id.empty()) bad(path + ".id", "is empty.", "Give the tank a name.");
+    else if (!baths_.insert(bath.id).second) bad(path + ".id", "is used twice.", "Rename one.");
+    if (bath.highest_c < bath.rest_c) bad(path + ".t_max", "is below rest_temp.");
+    if (bath.now_c && *bath.now_c < bath.rest_c) bad(path + ".now_temp", "is below rest_temp.");
+  }
+
   void judge_blade(std::size_t b) {
     const PlanBlade& blade = case_.blades[b];
     const std::string path = fmt::format("blades[{}]", b);
@@ -64,10 +77,14 @@ class Sifter {
   void judge_operation(const PlanOperation& op, const std::string& path) {
     if (op.target_c < op.lowest_c) bad(path + ".t_lo", "is above the target.");
     if (op.target_c > op.highest_c) bad(path + ".t_hi", "is below the target.");
-    if (op.target_c < case_.ambient_c) bad(path + ".temp", "is below the room, no kiln cools to it.");
+    if (op.target_c < case_.ambient_c)
+      bad(path + ".temp", "is below the room, no kiln cools to it.");
     if (op.shortest_soak_min > op.longest_soak_min) bad(path + ".soak_min", "is above soak_max.");
     if (op.longest_gap_min && op.shortest_gap_min > *op.longest_gap_min)
       bad(path + ".gap_min", "is above gap_max.");
+    if (!op.bath.empty() && !baths_.contains(op.bath))
+      bad(path + ".bath", fmt::format("names {}, which is no tank of the case.", op.bath),
+          "Add it to baths, or leave the field away.");
     if (op.kind == PlanKind::anneal && op.cool_to_c < case_.ambient_c)
       bad(path + ".cool_to", "is below the room, no kiln cools to it.");
   }
@@ -82,6 +99,7 @@ class Sifter {
 
   const PlanCase& case_;
   std::set<std::string> kilns_;
+  std::set<std::string> baths_;
   std::set<std::string> blades_;
   Problems problems_;
 };

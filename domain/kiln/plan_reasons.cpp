@@ -10,12 +10,14 @@
 #include <set>
 
 #include "domain/kiln/plan_annealing.h"
+#include "domain/kiln/plan_check.h"
 
 namespace tangmark::kiln {
 namespace {
 
 constexpr std::array<int, 7> steps_min{15, 30, 60, 120, 240, 480, 1440};
 constexpr std::size_t most_windows_tried = 40;
+constexpr std::size_t most_firings_tried = 40;
 
 class Reasoning {
  public:
@@ -29,8 +31,9 @@ class Reasoning {
     if (auto told = by_itself()) return *told;
     const PlanCase alone = just_this(case_.locked);
     const bool fits_alone = fits(alone);
-    if (auto told = by_easing(fits_alone ? just_this(plan_.firings) : alone, fits_alone))
-      return *told;
+    if (auto told = by_easing(just_this(plan_.firings), fits_alone)) return *told;
+    if (!fits_alone)
+      if (auto told = by_easing(alone, fits_alone)) return *told;
     if (!in_time_())
       return told(0, 9, "There was no time left to find out what stops it.",
                   "Plan again and allow more time.");
@@ -70,6 +73,7 @@ class Reasoning {
       if (long_enough.empty()) return too_long(i);
       if (serve.empty()) return out_of_reach(i, long_enough);
       if (auto hours = short_hours(i, serve)) return hours;
+      if (auto hot = bath_too_small(i)) return hot;
     }
     if (blade_.release_min >= case_.horizon_min)
       return told(0, 10, fmt::format("It is released at {}, after the end of the plan.",
@@ -104,6 +108,20 @@ class Reasoning {
                 fmt::format("Let {} (now {} to {}) go to {}, or use another kiln.", nearest->id,
                             degrees(nearest->lowest_c), degrees(nearest->highest_c),
                             degrees(op.target_c)));
+  }
+
+  std::optional<Unplaced> bath_too_small(std::size_t i) const {
+    const PlanOperation& op = blade_.operations[i];
+    for (const PlanBath& bath : case_.baths) {
+      const int warmed_c = bath.rest_c + (op.warms_mk + 999) / 1000;
+      if (bath.id != op.bath || bath.rest_c * 1000 + op.warms_mk <= bath.highest_c * 1000) continue;
+      return told(i, 16,
+                  fmt::format("Its quench alone takes the {} to {}; the limit is {}.", bath.id,
+                              degrees(warmed_c), degrees(bath.highest_c)),
+                  fmt::format("Use a larger bath, or let the {} go to {}.", bath.id,
+                              degrees(warmed_c)));
+    }
+    return std::nullopt;
   }
 
   std::optional<Unplaced> short_hours(std::size_t i,
@@ -177,6 +195,7 @@ class Reasoning {
 
   std::optional<Unplaced> by_easing(const PlanCase& c, bool fits_alone) const {
     const std::string beside = fits_alone ? " beside the blades already planned" : "";
+    if (auto change = other_kiln(c, beside)) return change;
     for (int step : steps_min) {
       if (auto change = longer_hours(c, step))
         return told(0, 6, "The shop's hours leave no room for its firings" + beside + ".", *change);
@@ -191,7 +210,88 @@ class Reasoning {
                     fmt::format("Plan until {} instead of {}.", clock(more),
                                 clock(case_.horizon_min)));
     }
+    if (auto change = hotter_bath(c, beside)) return change;
     if (auto change = longer_plan(c, beside)) return change;
+    return std::nullopt;
+  }
+
+  std::optional<Unplaced> hotter_bath(const PlanCase& c, const std::string& beside) const {
+    for (std::size_t i = 0; i < blade_.operations.size(); ++i)
+      for (std::size_t k = 0; k < c.baths.size(); ++k) {
+        if (c.baths[k].id != blade_.operations[i].bath) continue;
+        for (int more : {5, 10, 20, 40}) {
+          PlanCase eased = c;
+          eased.baths[k].highest_c += more;
+          if (!fits(eased)) continue;
+          return told(i, 16, fmt::format("The {} would get too hot{}.", c.baths[k].id, beside),
+                      fmt::format("Use another bath, or let the {} go to {}.", c.baths[k].id,
+                                  degrees(eased.baths[k].highest_c)));
+        }
+      }
+    return std::nullopt;
+  }
+
+  /// What is planned in one kiln goes into another; or this blade into one whose end of the scale
+  /// would serve; or two kilns need not wait for each other.
+  std::optional<Unplaced> other_kiln(const PlanCase& c, const std::string& beside) const {
+    if (auto change = moved_over(c, beside)) return change;
+    if (auto change = set_within_reach(c, beside)) return change;
+    for (std::size_t k = 0; k < c.kilns.size(); ++k) {
+      if (!c.kilns[k].circuit) continue;
+      PlanCase eased = c;
+      eased.kilns[k].circuit.reset();
+      if (fits(eased))
+        return told(0, 14, fmt::format("Circuit {} is taken whenever it could go in{}.",
+                                       *c.kilns[k].circuit, beside),
+                    fmt::format("Put {} on a circuit of its own.", c.kilns[k].id));
+    }
+    return std::nullopt;
+  }
+
+  static bool holds(const PlanCase& c, const PlanKiln& kiln, const PlanFiring& firing) {
+    return kiln.id != firing.kiln && static_cast<int>(firing.members.size()) <= kiln.slots &&
+           kiln.lowest_c <= firing.temp_c && firing.temp_c <= kiln.highest_c &&
+           std::none_of(firing.members.begin(), firing.members.end(), [&](const PlanMember& m) {
+             return std::any_of(c.blades.begin(), c.blades.end(), [&](const PlanBlade& b) {
+               return b.id == m.blade && b.length_mm > kiln.max_length_mm;
+             });
+           });
+  }
+
+  std::optional<Unplaced> moved_over(const PlanCase& c, const std::string& beside) const {
+    std::set<std::string> all;
+    for (const PlanBlade& b : c.blades) all.insert(b.id);
+    for (std::size_t f = 0; f < c.locked.size() && f < most_firings_tried; ++f)
+      for (const PlanKiln& kiln : c.kilns) {
+        const PlanFiring& firing = c.locked[f];
+        if (!holds(c, kiln, firing)) continue;
+        PlanCase eased = c;
+        eased.locked[f].kiln = kiln.id;
+        if (!check_plan(eased, {c.name, eased.locked}, all).feasible() || !fits(eased)) continue;
+        return told(0, 12, fmt::format("{} is taken when it could go in{}.", firing.kiln, beside),
+                    fmt::format("Use {} instead of {} for the firing at {}.", kiln.id, firing.kiln,
+                                clock(firing.start_min)));
+      }
+    return std::nullopt;
+  }
+
+  std::optional<Unplaced> set_within_reach(const PlanCase& c, const std::string& beside) const {
+    for (std::size_t i = 0; i < blade_.operations.size(); ++i) {
+      const PlanOperation& op = blade_.operations[i];
+      for (const PlanKiln& kiln : c.kilns) {
+        const int set_c =
+            std::clamp(op.target_c, kiln.lowest_c, std::max(kiln.lowest_c, kiln.highest_c));
+        if (blade_.length_mm > kiln.max_length_mm || set_c == op.target_c || set_c < op.lowest_c ||
+            set_c > op.highest_c)
+          continue;
+        PlanCase eased = c;
+        blade_in(eased, blade_.id).operations[i].target_c = set_c;
+        if (fits(eased))
+          return told(i, 3, fmt::format("No kiln that goes to {} has room for it{}.",
+                                        degrees(op.target_c), beside),
+                      fmt::format("Use {} for it, set to {}.", kiln.id, degrees(set_c)));
+      }
+    }
     return std::nullopt;
   }
 

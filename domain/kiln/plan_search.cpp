@@ -16,8 +16,8 @@ namespace tangmark::kiln {
 
 namespace {
 
-// After so many steps for each operation a fresh start finds more than going on does; in a large plan
-// each needs more.
+// After so many steps for each operation a fresh start finds more than going on does; in a large
+// plan each needs more.
 constexpr double steps_per_operation = 400;
 constexpr double many_operations = 130;
 constexpr int most_starts = 12;

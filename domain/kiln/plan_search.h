@@ -28,9 +28,9 @@ struct PlanWords {
 /// How long to search. With `iterations` the same seed gives the same plan on every machine, unless
 /// time runs out first. With neither, only the first plan is made.
 struct SearchLimits {
-  /// The share of the allowed time that is used up, from 0 to 1; the search ends at 1. The domain has
-  /// no clock: the caller measures. Called every few hundred steps, on the searching thread; also the
-  /// way to stop a search early. Empty: no limit of time.
+  /// The share of the allowed time that is used up, from 0 to 1; the search ends at 1. The domain
+  /// has no clock: the caller measures. Called every few hundred steps, on the searching thread;
+  /// also the way to stop a search early. Empty: no limit of time.
   std::function<double()> time_used;
   std::int64_t iterations = 0;  ///< steps of the search; 0: no limit of steps
   /// Called on the searching thread when a better plan was found, at most a few times a second.
@@ -57,9 +57,9 @@ struct PlanAnswer {
   bool proven = false;             ///< the cost equals the bound
 };
 
-/// Plans the firings of a case: decides which operations share a firing, where, when and how hot, so
-/// that late blades, electricity and the maker's hands together cost little. Blades that cannot be
-/// placed are left out and explained. Needs a case that read_plan_case would accept.
+/// Plans the firings of a case: decides which operations share a firing, where, when and how hot,
+/// so that late blades, electricity and the maker's hands together cost little. Blades that cannot
+/// be placed are left out and explained. Needs a case that read_plan_case would accept.
 PlanAnswer plan_firings(const PlanCase& a_case, const SearchLimits& limits, std::uint64_t seed);
 
 }  // namespace tangmark::kiln

@@ -33,6 +33,8 @@ void PlanTables::add_blades() {
                 o.shortest_gap_min, o.longest_gap_min.value_or(never),
                 i > 0 ? first + i - 1 : -1, i + 1 < count ? first + i + 1 : -1};
       if (o.kind != PlanKind::harden) f.quench = 0;
+      for (std::size_t k = 0; k < case_.baths.size() && o.kind == PlanKind::harden; ++k)
+        if (case_.baths[k].id == o.bath) f.bath = static_cast<int>(k), f.warms_mk = o.warms_mk;
       ops_.push_back(f);
     }
   }
@@ -42,8 +44,9 @@ void PlanTables::add_kilns() {
   std::map<std::string, int> circuits;
   for (const PlanKiln& k : case_.kilns) {
     KilnFacts facts{k, -1, std::nullopt, nullptr};
-    if (k.circuit) facts.circuit = circuits.try_emplace(*k.circuit, static_cast<int>(circuits.size()))
-                                       .first->second;
+    if (k.circuit)
+      facts.circuit =
+          circuits.try_emplace(*k.circuit, static_cast<int>(circuits.size())).first->second;
     if (k.state)
       facts.left = KilnLeft{std::max(0, k.state->free_at_min), k.state->off_at_min, k.state->off_c};
     std::vector<double>& curve = coasting_[k.time_constant_min];
@@ -80,7 +83,8 @@ void PlanTables::add_least_costs() {
       const int at_heat = k.kiln.load_min + op.shortest_soak +
                           (op.kind == PlanKind::anneal ? 0 : tail);
       const int coldest = std::max(op.lowest_c, case_.ambient_c);
-      const auto watt_min = holding_w(case_.ambient_c, k.kiln, coldest) * at_heat;
+      const auto watt_min = holding_w(case_.ambient_c, k.kiln, coldest) * at_heat +
+                            load_watt_min(case_.ambient_c, k.kiln, coldest, 1);
       least_firing_.push_back(energy_mc(watt_min, case_.prices.energy_cents_per_kwh) +
                               case_.prices.attention_mc_per_min * (k.kiln.load_min + tail));
       int cooling = 0;

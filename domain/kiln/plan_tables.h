@@ -26,6 +26,8 @@ struct OpFacts {
   int cool_c_per_h = 0, cool_to_c = 0;
   int gap_min = 0, gap_max = never;
   int before = -1, after = -1;  ///< operations of the same blade, -1 for none
+  int bath = -1;                ///< by its place in the case, -1 for none
+  int warms_mk = 0;
 };
 
 struct BladeFacts {
@@ -42,8 +44,8 @@ struct KilnFacts {
   const std::vector<double>* coasting;  ///< exp(-minute / time constant)
 };
 
-/// A case turned into tables that answer the search's questions quickly. Holds no plan, but remembers
-/// answers: one search, one thread.
+/// A case turned into tables that answer the search's questions quickly. Holds no plan, but
+/// remembers answers: one search, one thread.
 class PlanTables {
  public:
   explicit PlanTables(const PlanCase& a_case);
@@ -102,8 +104,8 @@ class PlanTables {
   /// by idle minutes, and the shortest gap when the kiln is emptied as it is switched off.
   struct Passage {
     std::vector<int> heating;
-    /// After a long idling: the last idle minute at which one minute less of heating will do, and so
-    /// on downwards; beyond the first of them the kiln is as good as cold.
+    /// After a long idling: the last idle minute at which one minute less of heating will do, and
+    /// so on downwards; beyond the first of them the kiln is as good as cold.
     std::vector<int> colder_after;
     int cold = unknown;
     int ready = unknown;

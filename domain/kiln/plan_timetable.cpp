@@ -26,6 +26,11 @@ Timetable::Timetable(const PlanTables& tables) : tables_(tables) {
     longest_span_ = std::max({longest_span_, kiln.unload_min,
                               kiln.load_min + kiln.slots * longest_quench});
   }
+  for (const auto& [from, to] : tables.the_case().hands_taken) {
+    if (to <= 0) continue;
+    longest_span_ = std::max(longest_span_, to - std::max(0, from));
+    insert_span({std::max(0, from), to, nobody});
+  }
 }
 
 int Timetable::position_at(int minute) const {
@@ -256,6 +261,7 @@ void Timetable::leave(int op) {
     free_up(mine);
     mine.placed = false;
   }
+  if (mine.warms_bath) mark_quenches_behind(position(b));
   unlink(b);
   erase_from_order(b);
   dropped_.push_back(b);

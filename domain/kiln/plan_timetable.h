@@ -23,6 +23,7 @@ struct Batch {
   int quench = 0, cooling = 0, off_c = 0;
   int loading = 0;  ///< the hands are at the door so long from the start
   bool attended = false;
+  bool warms_bath = false;  ///< a member is quenched in a tank that has a limit
 
   // What follows from the place in the order.
   int before = -1, after = -1;  ///< neighbours on the same kiln
@@ -71,11 +72,13 @@ class Timetable {
   int open(int kiln, PlanKind kind, int position, int around);
   /// Whether the operation suits the firing: kind, temperature, soak, slots, length, one per blade.
   bool suits(int batch, int op) const;
-  /// Puts an operation into a firing that it suits; false when it does not, nothing is changed then.
+  /// Puts an operation into a firing that it suits; false when it does not, nothing is changed
+  /// then.
   bool join(int batch, int op);
   /// Takes an operation out; a firing left empty is dropped.
   void leave(int op);
-  /// Moves a firing to a place in the order, maybe on another kiln. False when that kiln cannot serve.
+  /// Moves a firing to a place in the order, maybe on another kiln. False when that kiln cannot
+  /// serve.
   bool move(int batch, int kiln, int position);
   void hold(int batch, int not_before);
   bool set_temp(int batch, int temp_c);
@@ -99,8 +102,9 @@ class Timetable {
   bool settle(std::int64_t most_mc, int retries);
 
  private:
+  static constexpr int nobody = -1;
   struct Span {
-    int start, end, batch;
+    int start, end, batch;  ///< nobody's: the hands are at what ran before the plan
   };
   struct Times {
     int start = 0, soak = 0, rest = 0, off = 0, end = 0, heating = 0;
@@ -146,6 +150,8 @@ class Timetable {
   int free_from(int from, int length, int position) const;
   int tail_from(int from, int length, int position) const;
   int circuit_free_from(int kiln, int position, int from, int on_at, int off) const;
+  void mark_quenches_behind(int position);
+  int baths_cool_from(const Batch& b, int position, int start, int quench_at) const;
   bool place(int b);
   bool apply(int b, const Times& t);
   bool apply_members(int b, int position, bool reshaped);
@@ -155,6 +161,8 @@ class Timetable {
   std::int64_t blade_cost(int op, int end) const;
 
   const PlanTables& tables_;
+  bool shape_probed(int op, int kiln) const;
+
   mutable Batch probed_;
   std::vector<Batch> batches_;
   std::vector<int> free_batches_;

@@ -17,20 +17,23 @@ constexpr std::array<std::int64_t, most_decimals + 1> powers = {
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 bool says_missing(std::string_view cell) {
-  if (std::all_of(cell.begin(), cell.end(), [](char c) { return c == '-' || c == '*' || c == '.'; })) {
+  if (std::all_of(cell.begin(), cell.end(),
+                  [](char c) { return c == '-' || c == '*' || c == '.'; })) {
     return true;  // empty, "--", "---.-", "***"
   }
   const std::string word = steel::lower(cell);
-  for (const std::string_view known :
-       {"nan", "n/a", "na", "null", "none", "open", "err", "error", "fault", "fail", "missing", "inf"}) {
+  for (const std::string_view known : {"nan", "n/a", "na", "null", "none", "open", "err", "error",
+                                       "fault", "fail", "missing", "inf"}) {
     if (word == known) return true;
   }
   return false;
 }
 
-// The unit behind a figure, with or without a degree sign in UTF-8 or Latin-1; none when it is none.
+// The unit behind a figure, with or without a degree sign in UTF-8 or Latin-1; none when it is
+// none.
 std::optional<TemperatureUnit> unit_behind(std::string_view rest) {
-  while (!rest.empty() && (rest.front() == ' ' || rest.front() == '\xC2' || rest.front() == '\xB0')) {
+  while (!rest.empty() &&
+         (rest.front() == ' ' || rest.front() == '\xC2' || rest.front() == '\xB0')) {
     rest.remove_prefix(1);
   }
   if (rest == "C" || rest == "c") return TemperatureUnit::celsius;

@@ -29,9 +29,9 @@ struct ReadingCell {
   Temperature reading;
 };
 
-/// Reads "802.5", "802,5" (point ','), "802 C", "1475F". Missing: empty, dashes, NaN, n/a, null, open,
-/// err and the like. Malformed: anything else, and a reading outside -100 to 2000 C, which no sensor of
-/// this trade gives. A unit in the cell outranks the column's.
+/// Reads "802.5", "802,5" (point ','), "802 C", "1475F". Missing: empty, dashes, NaN, n/a, null,
+/// open, err and the like. Malformed: anything else, and a reading outside -100 to 2000 C, which no
+/// sensor of this trade gives. A unit in the cell outranks the column's.
 ReadingCell read_reading(std::string_view cell, TemperatureUnit unit, char point);
 
 /// Without blanks, tabs, carriage returns and one pair of quotation marks.

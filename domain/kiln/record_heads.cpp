@@ -42,7 +42,8 @@ std::optional<TemperatureUnit> unit_in(const std::vector<std::string>& words) {
 }
 
 std::optional<ElapsedUnit> elapsed_unit_in(const std::vector<std::string>& words) {
-  if (any_of_words(words, {"ms", "msec", "millis", "milliseconds"})) return ElapsedUnit::millisecond;
+  if (any_of_words(words, {"ms", "msec", "millis", "milliseconds"}))
+    return ElapsedUnit::millisecond;
   if (any_of_words(words, {"s", "sec", "secs", "second", "seconds"})) return ElapsedUnit::second;
   if (any_of_words(words, {"m", "min", "mins", "minute", "minutes"})) return ElapsedUnit::minute;
   if (any_of_words(words, {"h", "hr", "hrs", "hour", "hours"})) return ElapsedUnit::hour;
@@ -55,21 +56,24 @@ Head read_head(std::string_view text) {
   const auto words = words_of(text);
   Head head;
   const bool other =
-      any_of_words(words, {"set", "setpoint", "sp", "target", "output", "out", "power", "duty", "%",
-                           "pct", "percent", "segment", "seg", "step", "status", "state", "alarm",
-                           "event", "note", "notes", "comment", "battery", "humidity", "rh", "index",
-                           "no", "nr", "number", "row", "sample", "count", "id", "cycle", "amps",
-                           "current", "volts", "watts", "kwh", "unit", "units", "soll", "relay"});
-  const bool time = any_of_words(
-      words, {"time", "times", "elapsed", "timestamp", "date", "datetime", "clock", "seconds", "sec",
-              "minutes", "min", "mins", "hours", "hrs", "epoch", "unix", "duration", "runtime",
-              "zeit", "uhrzeit", "datum", "ms", "millis"});
+      any_of_words(words, {"set",     "setpoint", "sp",    "target",  "output",  "out",   "power",
+                           "duty",    "%",        "pct",   "percent", "segment", "seg",   "step",
+                           "status",  "state",    "alarm", "event",   "note",    "notes", "comment",
+                           "battery", "humidity", "rh",    "index",   "no",      "nr",    "number",
+                           "row",     "sample",   "count", "id",      "cycle",   "amps",  "current",
+                           "volts",   "watts",    "kwh",   "unit",    "units",   "soll",  "relay"});
+  const bool time =
+      any_of_words(words, {"time",  "times",   "elapsed", "timestamp", "date",     "datetime",
+                           "clock", "seconds", "sec",     "minutes",   "min",      "mins",
+                           "hours", "hrs",     "epoch",   "unix",      "duration", "runtime",
+                           "zeit",  "uhrzeit", "datum",   "ms",        "millis"});
   const bool sensor = any_of_words(
       words, {"temp", "temperature", "tempc", "tempf", "pv", "actual", "process", "probe", "sensor",
               "thermocouple", "tc", "ist", "degc", "degf", "celsius", "fahrenheit", "measured"});
   // A small t is a time, a large one or one with a unit of temperature is a temperature.
   const bool small_t = any_of_words(words, {"t"}) && text.find('T') == std::string_view::npos;
-  head.elapsed = any_of_words(words, {"elapsed", "duration", "runtime", "seconds", "minutes", "sec"});
+  head.elapsed =
+      any_of_words(words, {"elapsed", "duration", "runtime", "seconds", "minutes", "sec"});
   if (other) {
     head.role = HeadRole::other;
   } else if (sensor) {
@@ -79,7 +83,8 @@ Head read_head(std::string_view text) {
   }
   if (head.role == HeadRole::time) head.elapsed_unit = elapsed_unit_in(words);
   head.minutes_and_seconds = any_of_words(words, {"mm", "min"}) &&
-                             any_of_words(words, {"ss", "sec"}) && !any_of_words(words, {"h", "hh"});
+                             any_of_words(words, {"ss", "sec"}) &&
+                             !any_of_words(words, {"h", "hh"});
   if (head.role != HeadRole::time) head.unit = unit_in(words);
   return head;
 }

@@ -14,9 +14,9 @@ struct RecordGap {
   friend bool operator==(const RecordGap&, const RecordGap&) = default;
 };
 
-/// The intervals between samples: their median, and the gaps over three times of it. Samples at one time
-/// make no interval. Holds a count per distinct interval and the intervals that may still turn out to be
-/// gaps: the first 100,000, and from then on those that were gaps by the median so far.
+/// The intervals between samples: their median, and the gaps over three times of it. Samples at one
+/// time make no interval. Holds a count per distinct interval and the intervals that may still turn
+/// out to be gaps: the first 100,000, and from then on those that were gaps by the median so far.
 class RecordIntervals {
  public:
   void add(std::int64_t from_ms, std::int64_t to_ms);

@@ -24,11 +24,13 @@ struct SoakWindow {
 /// One sensor against the judged one.
 struct SensorComparison {
   std::int64_t samples = 0;          ///< rows in which both read, inside the window if there is one
-  double mean_above_judged_c = 0;    ///< how much higher it read, on the mean; drift when two sit together
+  double mean_above_judged_c =
+      0;  ///< how much higher it read, on the mean; drift when two sit together
   Temperature peak;
 };
 
-/// A record judged by its first sensor. Between samples the temperature is taken as a straight line.
+/// A record judged by its first sensor. Between samples the temperature is taken as a straight
+/// line.
 struct RecordJudgement {
   std::int64_t samples = 0;  ///< rows with a reading of the judged sensor
   std::int64_t start_ms = 0, end_ms = 0;

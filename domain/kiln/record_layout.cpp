@@ -88,7 +88,8 @@ std::string names_in(const std::vector<std::string_view>& cells) {
   return names;
 }
 
-// The widest line above the first row of samples; the heads of a record without any are its numbers.
+// The widest line above the first row of samples; the heads of a record without any are its
+// numbers.
 std::string columns_there_are(const std::vector<std::string_view>& lines, char separator) {
   std::vector<std::string_view> widest;
   for (const std::string_view line : lines) {
@@ -114,8 +115,9 @@ Outcome<std::size_t> column_named(const std::vector<std::string_view>& lines, ch
       if (steel::lower(bare_cell(cells[i])) == steel::lower(name)) return i;
     }
   }
-  return Problem{field, "The record has no column \"" + std::string(name) + "\".",
-                 "Give its head or its number; it has: " + columns_there_are(lines, separator) + "."};
+  return Problem{
+      field, "The record has no column \"" + std::string(name) + "\".",
+      "Give its head or its number; it has: " + columns_there_are(lines, separator) + "."};
 }
 
 }  // namespace

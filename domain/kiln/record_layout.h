@@ -35,7 +35,8 @@ struct NamedColumns {
 /// The first lines of a record, without a byte order mark and carriage returns.
 std::vector<std::string_view> first_lines(std::string_view text);
 /// The cut under which most lines are rows of samples, and of those most cells are readings, within
-/// what the hints say; of equals the first of ; with point, ; with comma, tab, |, comma, blanks. None when no line is.
+/// what the hints say; of equals the first of ; with point, ; with comma, tab, |, comma, blanks.
+/// None when no line is.
 std::optional<RecordCut> best_cut(const std::vector<std::string_view>& lines,
                                   const ShapeHints& hints);
 /// The columns that the hints name. Refuses a name that no line has as a cell, listing those of the

@@ -7,8 +7,9 @@
 
 namespace tangmark::kiln {
 
-/// The steepest rise and fall over any 5 minutes of a curve of straight lines. The extremes lie where
-/// either end of the 5 minutes is a sample, so only those are looked at. Holds the last 5 minutes.
+/// The steepest rise and fall over any 5 minutes of a curve of straight lines. The extremes lie
+/// where either end of the 5 minutes is a sample, so only those are looked at. Holds the last 5
+/// minutes.
 class RecordRamp {
  public:
   void add(std::int64_t ms, double kelvin);
@@ -24,7 +25,8 @@ class RecordRamp {
   void meet(double change_k);
   std::optional<double> steepest(double change_k) const;
 
-  std::vector<Point> points_;  // from first_ on: the last point at or before 5 minutes ago, and later
+  std::vector<Point>
+      points_;  // from first_ on: the last point at or before 5 minutes ago, and later
   std::size_t first_ = 0;
   std::size_t next_start_ = 0;  // the first point that has not yet been a beginning
   double rise_k_ = 0, fall_k_ = 0;

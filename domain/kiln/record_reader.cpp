@@ -40,7 +40,8 @@ bool RecordReader::feed(std::string_view piece) {
       broken_line_ += piece;
       if (broken_line_.size() > longest_line) {
         ++line_;
-        refuse("", "The line is longer than 64 kB.", "This does not look like a record: export CSV.");
+        refuse("", "The line is longer than 64 kB.",
+               "This does not look like a record: export CSV.");
       }
       break;
     }
@@ -75,7 +76,8 @@ Outcome<RecordRemarks> RecordReader::finish() {
 bool RecordReader::take_line(std::string_view line) {
   if (++line_ <= head_lines_) return true;
   if (line.size() > longest_line) {
-    return refuse("", "The line is longer than 64 kB.", "This does not look like a record: export CSV.");
+    return refuse("", "The line is longer than 64 kB.",
+                  "This does not look like a record: export CSV.");
   }
   if (line.ends_with('\r')) line.remove_suffix(1);
   if (line.empty() || line.front() < '-' || line.front() == '/') {

@@ -59,9 +59,9 @@ class RecordReader {
 
   /// False once the record is refused; more pieces change nothing then.
   bool feed(std::string_view piece);
-  /// Takes the last line and answers. Refuses a record without samples, and names line and column of
-  /// a cell that is neither a reading nor missing, of a time that is none, of a line too short or
-  /// longer than 64 kB.
+  /// Takes the last line and answers. Refuses a record without samples, and names line and column
+  /// of a cell that is neither a reading nor missing, of a time that is none, of a line too short
+  /// or longer than 64 kB.
   Outcome<RecordRemarks> finish();
 
  private:

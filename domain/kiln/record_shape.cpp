@@ -203,7 +203,8 @@ class Recognition {
   bool reads_as_sensor(std::size_t column) const {
     bool any = false;
     for (std::size_t row = 0; row < layout_.rows.size(); ++row) {
-      const auto read = read_reading(cell(row, column), TemperatureUnit::celsius, found_.shape.point);
+      const auto read =
+          read_reading(cell(row, column), TemperatureUnit::celsius, found_.shape.point);
       const bool named = heads_[column].role == HeadRole::sensor;
       if (read.kind == CellKind::malformed && !named) return false;
       any = any || read.kind == CellKind::reading;

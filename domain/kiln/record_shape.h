@@ -35,9 +35,10 @@ struct SensorColumn {
   friend bool operator==(const SensorColumn&, const SensorColumn&) = default;
 };
 
-/// How a kiln's logger writes its records: recognised once or mapped by hand, remembered per kiln. It
-/// reads any later record of the same logger without guessing. The separator blank means any number
-/// of blanks; separator and point are both commas when cells with decimals stand in quotation marks.
+/// How a kiln's logger writes its records: recognised once or mapped by hand, remembered per kiln.
+/// It reads any later record of the same logger without guessing. The separator blank means any
+/// number of blanks; separator and point are both commas when cells with decimals stand in
+/// quotation marks.
 struct RecordShape {
   char separator = ',';
   char point = '.';
@@ -51,10 +52,10 @@ struct RecordShape {
   friend bool operator==(const RecordShape&, const RecordShape&) = default;
 };
 
-/// What the reader is told beforehand; everything that is left out is recognised. Columns are named by
-/// their head or by their number from 1. What is named outranks what heads say.
+/// What the reader is told beforehand; everything that is left out is recognised. Columns are named
+/// by their head or by their number from 1. What is named outranks what heads say.
 struct ShapeHints {
-  std::optional<TemperatureUnit> unit;    ///< of all sensors; else when neither head nor cells say it
+  std::optional<TemperatureUnit> unit;  ///< of all sensors; else when neither head nor cells say it
   std::optional<DateOrder> date_order;    ///< when 03/04/2026 may mean two days
   std::optional<char> separator;
   std::optional<char> point;
@@ -67,11 +68,11 @@ struct ShapeHints {
   friend bool operator==(const ShapeHints&, const ShapeHints&) = default;
 };
 
-/// Reads a mapping as typed, each part empty when it is not said: unit "C" or "F"; dates "day first",
-/// "month first" or "year first"; separator "comma", "semicolon", "tab", "bar" or "blanks"; decimals
-/// "point" or "comma"; counts "seconds", "minutes", "hours", "milliseconds" (since the start), "time
-/// of day"; time, date and sensors as in ShapeHints, sensors with commas between; an IANA zone.
-/// Refuses a word it does not know and a zone that is none, the field named.
+/// Reads a mapping as typed, each part empty when it is not said: unit "C" or "F"; dates "day
+/// first", "month first" or "year first"; separator "comma", "semicolon", "tab", "bar" or "blanks";
+/// decimals "point" or "comma"; counts "seconds", "minutes", "hours", "milliseconds" (since the
+/// start), "time of day"; time, date and sensors as in ShapeHints, sensors with commas between; an
+/// IANA zone. Refuses a word it does not know and a zone that is none, the field named.
 struct TypedMapping {
   std::string unit, dates, separator, decimals, counts, time, date, sensors, zone;
 };
@@ -83,11 +84,11 @@ struct RecognisedShape {
   std::vector<std::string> assumptions;   ///< what was taken for granted, in sentences
 };
 
-/// Recognises the shape from the beginning of a record (its first 64 kB are plenty): separator , ; tab
-/// , | or blanks, decimal comma with ; or tab or in quotation marks, comment lines (# or //), lines of
-/// any kind before the samples, column heads with units, a date in its own column, set points and
-/// outputs left aside. Refuses text that is not text, has no samples, has dates that mean two days, or
-/// lacks a column that the hints name.
+/// Recognises the shape from the beginning of a record (its first 64 kB are plenty): separator , ;
+/// tab , | or blanks, decimal comma with ; or tab or in quotation marks, comment lines (# or //),
+/// lines of any kind before the samples, column heads with units, a date in its own column, set
+/// points and outputs left aside. Refuses text that is not text, has no samples, has dates that
+/// mean two days, or lacks a column that the hints name.
 Outcome<RecognisedShape> recognise_shape(std::string_view beginning, const ShapeHints& hints = {});
 
 /// One line that reads back to the same shape, for keeping with a kiln.
@@ -97,8 +98,8 @@ Outcome<RecordShape> shape_from_stored(std::string_view text, std::string_view f
 /// The zone that times without an offset are in.
 Zone zone_of(const RecordShape& shape, const Zone& shop);
 
-/// Cuts a line at the separator; a separator inside quotation marks does not cut, and blanks cut once
-/// however many they are.
+/// Cuts a line at the separator; a separator inside quotation marks does not cut, and blanks cut
+/// once however many they are.
 std::vector<std::string_view> cells_of(std::string_view line, char separator);
 /// A comment or an empty line.
 bool says_nothing(std::string_view line);

@@ -59,7 +59,8 @@ struct Recovery {
   double lowest_k;
 };
 
-// Where the kiln made good half of a fall that was noticed at `fallen`; none when it did not in time.
+// Where the kiln made good half of a fall that was noticed at `fallen`; none when it did not in
+// time.
 std::optional<Recovery> recovered(const std::vector<Point>& points, std::size_t top,
                                   std::size_t fallen) {
   constexpr std::int64_t recovery_ms = 15 * 60'000;
@@ -103,8 +104,8 @@ BladeSoak sum_up(const std::vector<Point>& part, const SoakWindow& window, std::
 
 }  // namespace
 
-Outcome<BladeSoak> blade_soak(const KilnRecord& record, const SoakWindow& window, std::int64_t in_ms,
-                              std::int64_t out_ms) {
+Outcome<BladeSoak> blade_soak(const KilnRecord& record, const SoakWindow& window,
+                              std::int64_t in_ms, std::int64_t out_ms) {
   if (out_ms <= in_ms) {
     return Problem{"time_out", "The blade came out before it went in.", "Check both times."};
   }

@@ -45,10 +45,10 @@ class RecordStream {
   Problems refused_;
 };
 
-/// The outputs of the word kiln-record, in its order: samples, start, end, peak_c, soak_start, soak_end,
-/// in_window_min, overshoot_c, max_ramp_c_per_h, gaps [{at, minutes}], temper_parameter (as minutes at
-/// temper_at_c), sensors (their names), then what was met on the way. Times are seconds for an elapsed
-/// record, else text as stamp_text gives it.
+/// The outputs of the word kiln-record, in its order: samples, start, end, peak_c, soak_start,
+/// soak_end, in_window_min, overshoot_c, max_ramp_c_per_h, gaps [{at, minutes}], temper_parameter
+/// (as minutes at temper_at_c), sensors (their names), then what was met on the way. Times are
+/// seconds for an elapsed record, else text as stamp_text gives it.
 steel::DeskValue::Fields record_answer(const JudgedRecord& record, const Zone& zone);
 
 }  // namespace tangmark::kiln

@@ -167,7 +167,8 @@ std::optional<WrittenTime> read_written_time(std::string_view cell) {
   }
   if (!take_clock(cell, written)) return std::nullopt;
   if (!take_half_of_day(cell, written) || !take_offset(cell, written)) return std::nullopt;
-  if (!bare_cell(cell).empty() || (written.has_date && written.ms >= ms_per_day)) return std::nullopt;
+  if (!bare_cell(cell).empty() || (written.has_date && written.ms >= ms_per_day))
+    return std::nullopt;
   return written;
 }
 
@@ -202,7 +203,8 @@ std::optional<std::int64_t> RecordTimes::read(std::string_view time_cell,
 // "2026-11-25T", then hh:mm:ss in figures of two, then the rest.
 std::optional<std::int64_t> RecordTimes::like_the_last(std::string_view cell) const {
   constexpr std::size_t clock_size = 8;
-  if (before_clock_.empty() || cell.size() != before_clock_.size() + clock_size + behind_clock_.size() ||
+  if (before_clock_.empty() ||
+      cell.size() != before_clock_.size() + clock_size + behind_clock_.size() ||
       !cell.starts_with(before_clock_) || !cell.ends_with(behind_clock_)) {
     return std::nullopt;
   }

@@ -27,9 +27,9 @@ struct WrittenTime {
 /// "26:10:05"; none when it is none of these.
 std::optional<WrittenTime> read_written_time(std::string_view cell);
 
-/// Turns the time cells of a record into milliseconds: since the record's own zero for elapsed, since
-/// midnight of the first day for a time of day (midnight carries over), since 1970 for dates. The hour
-/// that happens twice in autumn is told apart by the order of the rows.
+/// Turns the time cells of a record into milliseconds: since the record's own zero for elapsed,
+/// since midnight of the first day for a time of day (midnight carries over), since 1970 for dates.
+/// The hour that happens twice in autumn is told apart by the order of the rows.
 class RecordTimes {
  public:
   RecordTimes(const RecordShape& shape, const Zone& zone) : shape_(shape), zone_(zone) {}
@@ -59,8 +59,8 @@ class RecordTimes {
   std::int64_t day_excess_ms_ = 0;  // what the day is longer (or shorter) than 24 h
 };
 
-/// A point of a record for printing: elapsed seconds as "754.5", a time of day as "07:51:00", a date as
-/// "2026-11-25T07:51:00+01:00" in the zone.
+/// A point of a record for printing: elapsed seconds as "754.5", a time of day as "07:51:00", a
+/// date as "2026-11-25T07:51:00+01:00" in the zone.
 std::string stamp_text(RecordClock clock, std::int64_t ms, const Zone& zone);
 
 }  // namespace tangmark::kiln

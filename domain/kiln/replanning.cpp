@@ -63,7 +63,8 @@ class Replanning {
     limits.reasons = false;
     const double share = part.to - part.from;
     if (share > 0) {
-      limits.iterations = static_cast<std::int64_t>(share * static_cast<double>(limits_.iterations));
+      limits.iterations =
+          static_cast<std::int64_t>(share * static_cast<double>(limits_.iterations));
       if (limits_.iterations > 0) limits.iterations = std::max<std::int64_t>(1, limits.iterations);
       if (limits_.time_used)
         limits.time_used = [this, part, share] { return (used() - part.from) / share; };
@@ -102,7 +103,8 @@ class Replanning {
     return lost_;
   }
 
-  /// Plans the rest around everything that can stand; a blade that is kept out so leaves its firings.
+  /// Plans the rest around everything that can stand; a blade that is kept out so leaves its
+  /// firings.
   std::vector<PlanFiring> hold_all() {
     std::vector<PlanFiring> held = fitting(standing_);
     for (std::size_t round = 0; round <= case_.blades.size(); ++round) {
@@ -133,17 +135,19 @@ class Replanning {
   }
 
   std::int64_t charged(const std::vector<PlanFiring>& held) const {
-    return booked_.moved_mc *
-           (static_cast<std::int64_t>(booked_.firings.size()) - static_cast<std::int64_t>(held.size()));
+    return booked_.moved_mc * (static_cast<std::int64_t>(booked_.firings.size()) -
+                               static_cast<std::int64_t>(held.size()));
   }
 
   /// Lets go each firing with those that share a blade with it, and keeps what that brings.
   void loosen(std::vector<PlanFiring> held) {
     const std::vector<PlanFiring> all = held;
-    const double each = (until_loosened - until_held) / std::max<double>(1, static_cast<double>(all.size()));
+    const double each =
+        (until_loosened - until_held) / std::max<double>(1, static_cast<double>(all.size()));
     for (std::size_t i = 0; i < all.size() && !settled(); ++i) {
       std::vector<PlanFiring> fewer = held;
-      std::erase_if(fewer, [&](const PlanFiring& f) { return f == all[i] || shares_a_blade(f, all[i]); });
+      std::erase_if(fewer,
+                    [&](const PlanFiring& f) { return f == all[i] || shares_a_blade(f, all[i]); });
       // Without a firing its kiln is colder, and the next one's longer heating may meet a circuit.
       if (fewer.size() == held.size() || !weighing_.keeps_rules_without_the_rest(fewer)) continue;
       const double from = until_held + each * static_cast<double>(i);

@@ -25,13 +25,14 @@ struct Replanned {
   std::int64_t bound_mc = 0;    ///< no plan of these blades has a lower total
 };
 
-/// Whether a booked firing stands in a plan: one in the same kiln, of the same kind and temperature,
-/// at the same minute, with at least one of its blades for the same operation. Its load may change.
+/// Whether a booked firing stands in a plan: one in the same kiln, of the same kind and
+/// temperature, at the same minute, with at least one of its blades for the same operation. Its
+/// load may change.
 bool stands(const PlanFiring& booked, const FiringPlan& plan);
 
-/// What the case no longer allows about a booked firing, whatever else is planned; empty while it may
-/// stand with one of its blades at least. Judged beside the locked firings alone, so that it never
-/// blames a firing that only another movable one is in the way of.
+/// What the case no longer allows about a booked firing, whatever else is planned; empty while it
+/// may stand with one of its blades at least. Judged beside the locked firings alone, so that it
+/// never blames a firing that only another movable one is in the way of.
 std::vector<PlanViolation> why_it_cannot_stand(const PlanCase& a_case, const PlanFiring& booked);
 
 /// Plans anew around what is booked, so that the cost of the plan and of the moved firings together

@@ -66,7 +66,8 @@ class Improving {
       if (stands(firing, best_.plan)) continue;
       auto ready = with_those_ready(case_, firing);
       if (!ready) continue;
-      std::erase_if(ready->members, [&](const PlanMember& m) { return best_.left_out.contains(m.blade); });
+      std::erase_if(ready->members,
+                    [&](const PlanMember& m) { return best_.left_out.contains(m.blade); });
       if (!ready->members.empty()) away.push_back(std::move(*ready));
     }
     bool better = false;
@@ -100,7 +101,8 @@ class Improving {
 
   /// Whether an operation may be put into a firing by its kind and temperature; makes room in time.
   bool put_in(PlanFiring& firing, const PlanMember& member) const {
-    const PlanOperation& op = blade(member.blade).operations[static_cast<std::size_t>(member.operation)];
+    const PlanOperation& op =
+        blade(member.blade).operations[static_cast<std::size_t>(member.operation)];
     if (op.kind != firing.kind || firing.temp_c < op.lowest_c || firing.temp_c > op.highest_c)
       return false;
     if (is_locked(case_, firing)) return false;
@@ -110,10 +112,12 @@ class Improving {
   }
 
   bool in_a_small_firing(const std::string& blade) const {
-    return std::any_of(best_.plan.firings.begin(), best_.plan.firings.end(), [&](const PlanFiring& f) {
-      return f.members.size() <= small &&
-             std::any_of(f.members.begin(), f.members.end(), [&](const PlanMember& m) { return m.blade == blade; });
-    });
+    return std::any_of(best_.plan.firings.begin(), best_.plan.firings.end(),
+                       [&](const PlanFiring& f) {
+                         return f.members.size() <= small &&
+                                std::any_of(f.members.begin(), f.members.end(),
+                                            [&](const PlanMember& m) { return m.blade == blade; });
+                       });
   }
 
   /// Blades of small firings through the firings that are there, one operation at a time and all
@@ -139,7 +143,8 @@ class Improving {
     return try_ways(without, members, 0, ways);
   }
 
-  bool try_ways(const FiringPlan& plan, const std::vector<PlanMember>& members, std::size_t next, int& ways) {
+  bool try_ways(const FiringPlan& plan, const std::vector<PlanMember>& members, std::size_t next,
+                int& ways) {
     if (next == members.size()) return accept(plan);
     for (std::size_t i = 0; i < plan.firings.size() && ways > 0 && !over_(); ++i) {
       FiringPlan changed = plan;
@@ -175,7 +180,8 @@ WeighedPlan Weighing::weigh(FiringPlan plan, const std::vector<Unplaced>& unplac
   return weighed ? std::move(*weighed) : WeighedPlan{};
 }
 
-std::optional<WeighedPlan> Weighing::weigh(FiringPlan plan, const std::set<std::string>& left_out) const {
+std::optional<WeighedPlan> Weighing::weigh(FiringPlan plan,
+                                           const std::set<std::string>& left_out) const {
   const PlanCheck check = check_plan(case_, plan, left_out);
   if (!check.feasible() || !check.cost) return std::nullopt;
   WeighedPlan weighed{std::move(plan), left_out, *check.cost, 0, check.cost->total_mc(), true};

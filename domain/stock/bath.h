@@ -30,6 +30,8 @@ struct Bath {
   std::optional<Length> depth{};
   std::optional<Volume> volume{};
   std::optional<Temperature> low{}, high{};  ///< the band it is used in
+  /// Time constant of its way back after a quench; with volume and band, firings are planned by it.
+  std::optional<Duration> cooling{};
   std::optional<Instant> filled_at{}, checked_at{};
   std::optional<std::int64_t> check_days{};  ///< a check is due this many days after the last
   std::optional<Share> strength{};           ///< mass fraction of an etchant or brine

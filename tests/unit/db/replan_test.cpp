@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Planning anew around what is booked, on a real shop file.
+#include "db/store/blade_store.h"
 #include "db/store/firing_reasons.h"
 #include "db/store/kiln_store.h"
 #include "db/store/plan_difference.h"
@@ -53,10 +54,15 @@ struct Week : KilnDay {
     for (const auto& firing : booked())
       for (const auto& member : firing.blades) CHECK(seen.emplace(member.blade.row(), member.step->row()).second);
   }
-  std::string first_hardening() const {
-    for (const auto& firing : booked())
-      if (firing.kind == kiln::FiringKind::harden) return std::to_string(firing.number);
-    return "";
+  std::string fullest_hardening() const {
+    std::int64_t number = 0;
+    std::size_t most = 0;
+    for (const auto& firing : booked()) {
+      if (firing.kind != kiln::FiringKind::harden || firing.blades.size() <= most) continue;
+      most = firing.blades.size();
+      number = firing.number;
+    }
+    return std::to_string(number);
   }
 };
 
@@ -82,7 +88,7 @@ TEST_CASE("a dead kiln moves its firings only, and the reason says so") {
   week.did("add_kiln", {{"name", "Small kiln"}, {"kind", "kiln"}, {"slots", "2"}, {"usable_length", "300 mm"}, {"lowest", "100 C"}, {"highest", "1100 C"},
                         {"heats_per_hour", "700 C"}, {"cooling_time_constant", "90 min"}, {"heating_watts", "2000"}, {"holding_mw_per_c", "900"}});
   week.accept(week.anew());
-  const auto hardening = db::find_firing(week.shop, week.first_hardening(), "firing");
+  const auto hardening = db::find_firing(week.shop, week.fullest_hardening(), "firing");
   REQUIRE(hardening);
   std::string dead;
   for (const auto& k : db::all_kilns(week.shop))
@@ -102,10 +108,14 @@ TEST_CASE("a blade that is not ready in time leaves its firing to the others") {
   Week week;
   week.did("change_setting", {{"name", "cost_of_moved_firing"}, {"value", "500.00"}});
   week.accept(week.anew());
-  const std::string number = week.first_hardening();
+  const std::string number = week.fullest_hardening();
   const auto before = db::find_firing(week.shop, number, "firing");
   REQUIRE(before->blades.size() > 1);
-  week.did("add_route_step", {{"blade", week.blades[0]}, {"operation", "drill"}, {"position", "2"}, {"hands_on", "7h"}});
+  const auto late = db::load_blade(week.shop, before->blades.front().blade);
+  week.did("add_route_step", {{"blade", std::to_string(late->number)},
+                              {"operation", "drill"},
+                              {"position", "2"},
+                              {"hands_on", "7h"}});
   const Anew anew = week.anew();
   CHECK(anew.difference.moved == 0);
   CHECK_THAT(anew.whys(), Catch::Contains("is not ready by then"));

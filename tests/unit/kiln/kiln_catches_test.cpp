@@ -29,8 +29,10 @@ PlanCase a_case() {
   c.name = "bench";
   c.horizon_min = 1440;
   c.windows = {{0, 600}};
-  c.kilns = {{"K1", 3, 400, 100, 1100, 600, 90, 2400, 1000, 5, 5, "shed", {}}, {"K2", 3, 400, 100, 1100, 600, 90, 2400, 1000, 5, 5, "shed", {}}};
-  for (const char* id : {"41", "42", "43"}) c.blades.push_back({id, 250, 0, 600, 1, {harden(800)}, {}});
+  c.kilns = {{"K1", 3, 400, 100, 1100, 600, 90, 2400, 1000, 5, 5, "shed", {}},
+             {"K2", 3, 400, 100, 1100, 600, 90, 2400, 1000, 5, 5, "shed", {}}};
+  for (const char* id : {"41", "42", "43"})
+    c.blades.push_back({id, 250, 0, 600, 1, {harden(800)}, {}});
   return c;
 }
 
@@ -40,13 +42,17 @@ FiringPlan one_firing(int start, int soak, std::vector<PlanMember> members) {
 
 bool caught(const PlanCase& c, const FiringPlan& plan, int number) {
   const Catches all = catches_of(check_plan(c, plan, {"41", "42", "43"}));
-  return std::any_of(all.begin(), all.end(), [&](const Caught& one) { return one.number == number && !one.sentence.empty() && !one.remedy.empty(); });
+  return std::any_of(all.begin(), all.end(), [&](const Caught& one) {
+    return one.number == number && !one.sentence.empty() && !one.remedy.empty();
+  });
 }
 
 }  // namespace
 
 TEST_CASE("a sound firing catches nothing") {
-  CHECK(catches_of(check_plan(a_case(), one_firing(90, 10, {{"41", 0}, {"42", 0}}), {"41", "42", "43"})).empty());
+  CHECK(catches_of(
+            check_plan(a_case(), one_firing(90, 10, {{"41", 0}, {"42", 0}}), {"41", "42", "43"}))
+            .empty());
 }
 
 TEST_CASE("5: a blade longer than the kiln is caught") {
@@ -87,7 +93,9 @@ TEST_CASE("21: a firing before the one before it has ended is caught") {
   anneal.cool_c_per_h = 25;
   anneal.cool_to_c = 650;
   c.blades[0].operations = {anneal};
-  FiringPlan plan{"bench", {{"K1", PlanKind::anneal, 790, 90, 30, 0, {{"41", 0}}}, {"K1", PlanKind::harden, 800, 300, 10, 0, {{"42", 0}}}}};
+  FiringPlan plan{"bench",
+                  {{"K1", PlanKind::anneal, 790, 90, 30, 0, {{"41", 0}}},
+                   {"K1", PlanKind::harden, 800, 300, 10, 0, {{"42", 0}}}}};
   CHECK(caught(c, plan, 21));
 }
 

@@ -10,7 +10,8 @@ using namespace tangmark::kiln;
 namespace {
 
 /// A firing by the model itself, with a logger that is off by up to a degree either way.
-FitRun a_firing(double heat_c_per_h, double tau_min, int soak_min, double heat_w, double hold_w_per_c) {
+FitRun a_firing(double heat_c_per_h, double tau_min, int soak_min, double heat_w,
+                double hold_w_per_c) {
   FitRun run;
   double c = 20, watt_min = 0;
   int soaked = 0;
@@ -38,7 +39,8 @@ FitRun a_firing(double heat_c_per_h, double tau_min, int soak_min, double heat_w
 }  // namespace
 
 TEST_CASE("a fit finds the heating, cooling and power that the records were made with") {
-  const auto fit = fit_kiln({a_firing(900, 120, 30, 2400, 1.0), a_firing(900, 120, 200, 2400, 1.0)});
+  const auto fit =
+      fit_kiln({a_firing(900, 120, 30, 2400, 1.0), a_firing(900, 120, 200, 2400, 1.0)});
   REQUIRE(fit);
   CHECK(fit->heat_c_per_h->value == Approx(900).epsilon(0.01));
   CHECK(fit->heat_c_per_h->error < 1.5);
@@ -85,7 +87,8 @@ TEST_CASE("the fit becomes the kiln's own values only when it is taken") {
   kiln.tau = std::chrono::minutes(90);
   const auto fit = fit_kiln({a_firing(900, 120, 30, 2400, 1.0)});
   REQUIRE(fit);
-  CHECK(proposal(kiln, *fit, TemperatureUnit::celsius).front().find("(now 1000)") != std::string::npos);
+  CHECK(proposal(kiln, *fit, TemperatureUnit::celsius).front().find("(now 1000)") !=
+        std::string::npos);
   CHECK(kiln.values_from == "plate");
   const Kiln fitted = with_fit(kiln, *fit);
   CHECK(fitted.values_from == "kiln records");
@@ -111,5 +114,6 @@ TEST_CASE("a load effect lost in the scatter of the records is taken as none") {
   fit.heat_c_per_h = FittedValue{900, 1, 2};
   fit.load_c_per_h = -0.4;
   CHECK(with_fit(Kiln{}, fit).load_per_h == TemperatureDifference{});
-  CHECK(fit_in_words(fit, TemperatureUnit::fahrenheit).front().find("1620 \u00B0F/h") != std::string::npos);
+  CHECK(fit_in_words(fit, TemperatureUnit::fahrenheit).front().find("1620 \u00B0F/h") !=
+        std::string::npos);
 }

@@ -36,7 +36,7 @@ inline FiringPlan hand_worked_plan() {
 /// Cases of many shapes, some of them with blades that no plan can hold.
 class CaseMaker {
  public:
-  explicit CaseMaker(std::uint64_t seed) : chance_(seed), loading_(seed) {}
+  explicit CaseMaker(std::uint64_t seed) : chance_(seed), loading_(seed), beyond_(seed + 77) {}
 
   PlanCase make() {
     const int days = 1 + chance_.below(8);
@@ -51,12 +51,27 @@ class CaseMaker {
     }
     for (int k = 0, n = 1 + chance_.below(4); k < n; ++k) c.kilns.push_back(kiln(k));
     for (int b = 0, n = 1 + chance_.below(9); b < n; ++b) c.blades.push_back(blade(b, days * 1440));
+    if (beyond_.one_in(4)) add_beyond(c);
     return c;
   }
 
  private:
   int one_of(std::initializer_list<int> values) {
     return values.begin()[chance_.below(static_cast<int>(values.size()))];
+  }
+
+  /// A tank that gets hot, hands that are elsewhere, a kiln whose load is known.
+  void add_beyond(PlanCase& c) {
+    c.baths = {
+        {"oil", 40, 60 + beyond_.below(40), 20 + beyond_.below(100), 40 + beyond_.below(15)}};
+    for (PlanBlade& b : c.blades)
+      for (PlanOperation& op : b.operations)
+        if (op.kind == PlanKind::harden && !beyond_.one_in(4)) {
+          op.bath = "oil";
+          op.warms_mk = 3000 + beyond_.below(15'000);
+        }
+    c.hands_taken = {{beyond_.below(600), 600 + beyond_.below(60)}};
+    c.kilns[0].load_mw_min_per_c = beyond_.below(2000);
   }
 
   PlanKiln kiln(int k) {
@@ -70,8 +85,13 @@ class CaseMaker {
   }
 
   PlanBlade blade(int b, int horizon) {
-    PlanBlade made{"B" + std::to_string(b), one_of({180, 300, 380}),
-                   chance_.one_in(3) ? chance_.below(horizon) : 0, 0, one_of({0, 50, 1000}), {}, {}};
+    PlanBlade made{"B" + std::to_string(b),
+                   one_of({180, 300, 380}),
+                   chance_.one_in(3) ? chance_.below(horizon) : 0,
+                   0,
+                   one_of({0, 50, 1000}),
+                   {},
+                   {}};
     made.due_min = made.release_min + one_of({0, 600, 4000});
     if (chance_.one_in(2)) add(made, PlanKind::soak, one_of({899, 843}), 10, 25);
     if (chance_.one_in(4)) add(made, PlanKind::anneal, 760, 30, 90);
@@ -82,9 +102,13 @@ class CaseMaker {
   }
 
   void add(PlanBlade& b, PlanKind kind, int target_c, int soak_min, int soak_max) {
-    PlanOperation op{.kind = kind, .target_c = target_c, .lowest_c = target_c - one_of({0, 8}),
-                     .highest_c = target_c + one_of({0, 15}), .shortest_soak_min = soak_min,
-                     .longest_soak_min = soak_max, .unattended = target_c < 300 || chance_.one_in(2),
+    PlanOperation op{.kind = kind,
+                     .target_c = target_c,
+                     .lowest_c = target_c - one_of({0, 8}),
+                     .highest_c = target_c + one_of({0, 15}),
+                     .shortest_soak_min = soak_min,
+                     .longest_soak_min = soak_max,
+                     .unattended = target_c < 300 || chance_.one_in(2),
                      .shortest_gap_min = one_of({0, 20})};
     if (kind == PlanKind::harden) {
       op.quench_min = one_of({0, 3, 5});
@@ -100,7 +124,7 @@ class CaseMaker {
   }
 
   PlanChance chance_;
-  PlanChance loading_;
+  PlanChance loading_, beyond_;
 };
 
 }  // namespace tangmark::kiln

@@ -51,7 +51,7 @@ TEST_CASE("blades loaded at intervals soak alike and keep the hands at the door"
   CHECK(w.breaks(5));
 }
 
-TEST_CASE("each rule is noticed when it is broken") {
+TEST_CASE("each rule of a firing by itself is noticed when it is broken") {
   Worked w;
   SECTION("R1 a kiln that does not exist") { w.hardening().kiln = "K9"; CHECK(w.breaks(1)); }
   SECTION("R1 rest in a soak") { w.temper().rest_min = 3; CHECK(w.breaks(1)); }
@@ -61,7 +61,10 @@ TEST_CASE("each rule is noticed when it is broken") {
   }
   SECTION("R2 more blades than slots") { w.the_case.kilns[0].slots = 1; CHECK(w.breaks(2)); }
   SECTION("R2 a blade too long") { w.the_case.blades[0].length_mm = 500; CHECK(w.breaks(2)); }
-  SECTION("R3 hotter than the oven goes") { w.the_case.kilns[1].highest_c = 190; CHECK(w.breaks(3)); }
+  SECTION("R3 hotter than the oven goes") {
+    w.the_case.kilns[1].highest_c = 190;
+    CHECK(w.breaks(3));
+  }
   SECTION("R4 nobody's target") { w.temper().temp_c = 205; CHECK(w.breaks(4)); }
   SECTION("R4 another kind of work") { w.temper().kind = PlanKind::anneal; CHECK(w.breaks(4)); }
   SECTION("R5 the second blade soaks too long") {
@@ -78,6 +81,10 @@ TEST_CASE("each rule is noticed when it is broken") {
     CHECK(w.breaks(7));
   }
   SECTION("R8 after the end of the plan") { w.the_case.horizon_min = 240; CHECK(w.breaks(8)); }
+}
+
+TEST_CASE("each rule of firings together is noticed when it is broken") {
+  Worked w;
   SECTION("R9 an operation left out") { w.plan.firings.pop_back(); CHECK(w.breaks(9)); }
   SECTION("R9 an operation done twice") {
     w.plan.firings.push_back(w.temper());
@@ -137,4 +144,20 @@ TEST_CASE("an anneal cools by the slowest member to the lowest, and may rest unt
   CHECK(check.cost == PlanCost{0, (watt_min * 30 + 30) / 60, 5000, 2890});
   w.plan.firings[0].rest_min = 0;
   CHECK(w.breaks(6));
+}
+
+TEST_CASE("what each blade draws beside holding joins the energy of its firing") {
+  // K1 has two blades at 780 above the room: 100 mW min for each degree and blade are 156 W min, so
+  // that 205296 W min cost 102648 mc.
+  PlanCase c = hand_worked_case();
+  c.kilns[0].load_mw_min_per_c = 100;
+  CHECK(check_plan(c, hand_worked_plan()).cost->energy_mc == 102648 + 28350);
+}
+
+TEST_CASE("hands that are at what ran before the plan are at no other kiln") {
+  Worked w;
+  w.the_case.hands_taken = {{70, 78}};
+  CHECK_FALSE(w.breaks(13));  // loading begins at 78
+  w.the_case.hands_taken = {{70, 79}};
+  CHECK(w.breaks(13));
 }

@@ -36,6 +36,11 @@ TEST_CASE("a case written and read again is the same case") {
   c.kilns[0].circuit = "north";
   c.kilns[0].staggered = true;
   c.kilns[1].state = PlanKilnState{180, -20, 0};
+  c.kilns[1].load_mw_min_per_c = 250;
+  c.baths = {{"oil", 40, 70, 60, 55}, {"brine", 20, 60, 90, {}}};
+  c.hands_taken = {{0, 12}};
+  c.blades[0].operations[0].bath = "oil";
+  c.blades[0].operations[0].warms_mk = 4'500;
   c.blades[0].previous_end_min = -30;
   c.locked.push_back(hand_worked_plan().firings[1]);
   CHECK(read_plan_case(write_plan_case(hand_worked_case())).value() == hand_worked_case());
@@ -51,6 +56,14 @@ TEST_CASE("locked firings stand in the case and are judged among themselves") {
   const auto refused = read_plan_case(write_plan_case(c));
   REQUIRE_FALSE(refused);
   CHECK(refused.problem().field == "locked");
+}
+
+TEST_CASE("a tank that no one entered and spans that end before they begin are named") {
+  PlanCase c = hand_worked_case();
+  c.blades[1].operations[0].bath = "oil";
+  c.hands_taken = {{30, 20}};
+  CHECK(fields(write_plan_case(c)) ==
+        std::vector<std::string>{"hands_taken[0]", "blades[1].ops[0].bath"});
 }
 
 TEST_CASE("a plan written and read again is the same plan") {
@@ -81,7 +94,8 @@ TEST_CASE("windows out of order, upside down or touching are refused") {
     PlanCase c = hand_worked_case();
     c.windows.clear();
     const std::string none = write_plan_case(c);
-    const auto found = fields(with(none, "\"windows\": []", std::string("\"windows\": ") + windows));
+    const auto found =
+        fields(with(none, "\"windows\": []", std::string("\"windows\": ") + windows));
     REQUIRE_FALSE(found.empty());
     CHECK(found[0].starts_with("windows["));
   }

@@ -47,6 +47,16 @@ bool follow(PlanCase& c, const Unplaced& u) {
     for (PlanKiln& k : c.kilns) k.max_length_mm = std::max(k.max_length_mm, std::stoi(m[1]));
     return true;
   }
+  if (reads(u.change, "^Use (\\S+) instead of (\\S+) for the firing at minute (\\d+)", m)) {
+    for (PlanFiring& f : c.locked)
+      if (f.kiln == m[2] && f.start_min == std::stoi(m[3])) return f.kiln = m[1], true;
+    return false;
+  }
+  if (reads(u.change, "^Use (\\S+) for it, set to (\\d+) C", m)) {
+    blade_in(c, u.blade).operations[static_cast<std::size_t>(u.operation)].target_c =
+        std::stoi(m[2]);
+    return true;
+  }
   if (reads(u.change, "^Let (\\S+) .* go to (\\d+) C", m)) {
     for (PlanKiln& k : c.kilns)
       if (k.id == m[1]) {
@@ -125,4 +135,41 @@ TEST_CASE("a proposal that was tried out holds when the maker follows it") {
     }
   }
   CHECK(followed >= 3);
+}
+
+TEST_CASE("a blade that finds its oven taken is told which other oven would free it") {
+  // The oven is locked for A's temper just when B would have to go in after its quench; the only
+  // other kiln that B could use is too short for it, but not for A.
+  PlanCase c = hand_worked_case();
+  PlanKiln small = c.kilns[1];
+  small.id = "OV2";
+  small.max_length_mm = 260;
+  c.kilns.push_back(small);
+  c.kilns[0].highest_c = 1100;
+  c.kilns[0].lowest_c = 400;
+  c.kilns[1].slots = 1;
+  c.blades[1].length_mm = 400;
+  c.windows = {{0, 275}};
+  c.locked = {{"K1", PlanKind::harden, 800, 78, 10, 0, {{"A", 0}}},
+              {"OV", PlanKind::soak, 200, 120, 140, 0, {{"A", 1}}}};
+  const PlanAnswer answer = planned(c);
+  REQUIRE(answer.unplaced.size() == 1);
+  CHECK(answer.unplaced[0].blade == "B");
+  CHECK_THAT(answer.unplaced[0].change, Catch::Contains("Use OV2 instead of OV"));
+  REQUIRE(follow(c, answer.unplaced[0]));
+  CHECK(planned(c).unplaced.empty());
+}
+
+TEST_CASE("a blade is told of an oven that reaches a temperature that serves it") {
+  PlanCase c = hand_worked_case();
+  c.kilns[0].lowest_c = 206;  // it could be set to B's target, but is long taken by then
+  c.kilns[1].highest_c = 206;
+  c.blades.erase(c.blades.begin());
+  c.blades[0].operations[1].target_c = 208;
+  c.blades[0].operations[1].longest_gap_min = 40;  // from 800 C it cools for over two hours
+  const PlanAnswer answer = planned(c);
+  REQUIRE(answer.unplaced.size() == 1);
+  CHECK_THAT(answer.unplaced[0].change, Catch::Contains("Use OV for it, set to 206 C"));
+  REQUIRE(follow(c, answer.unplaced[0]));
+  CHECK(planned(c).unplaced.empty());
 }

@@ -111,6 +111,27 @@ TEST_CASE("a firing that runs as the plan begins is followed by its blade's temp
       }
 }
 
+TEST_CASE("nothing is loaded or unloaded while the hands are at what ran before") {
+  PlanCase c = hand_worked_case();
+  c.hands_taken = {{60, 95}, {110, 140}, {300, 330}};
+  const PlanAnswer answer = plan(c, 1000);
+  CHECK(answer.unplaced.empty());
+  keeps_every_rule(c, answer);
+}
+
+TEST_CASE("the search reckons with what each blade draws, as the checker does") {
+  // In the kiln a blade draws so much that the oven, though it draws more to hold, is taken.
+  PlanCase c = hand_worked_case();
+  for (PlanBlade& b : c.blades) b.operations.erase(b.operations.begin());
+  c.kilns[1].hold_mw_per_c = 5000;
+  const auto kiln_of = [](const PlanAnswer& answer) { return answer.plan.firings.at(0).kiln; };
+  CHECK(kiln_of(plan(c, 500)) == "K1");
+  c.kilns[0].load_mw_min_per_c = 900'000;
+  const PlanAnswer answer = plan(c, 500);
+  keeps_every_rule(c, answer);
+  CHECK(kiln_of(answer) == "OV");
+}
+
 TEST_CASE("blades loaded at the intervals of their quench all soak alike") {
   PlanCase c = hand_worked_case();
   for (PlanBlade& b : c.blades) b.operations[0].longest_soak_min = 12;  // waiting 4 min is too long

@@ -126,7 +126,8 @@ TEST_CASE("the heat of a hold is its own length, and slicing it changes nothing"
 }
 
 TEST_CASE("sensors are compared inside the window") {
-  const auto result = judged("minutes,c1,c2\n0,20,40\n1,800,803\n2,800,805\n3,800,801\n", hardening);
+  const auto result =
+      judged("minutes,c1,c2\n0,20,40\n1,800,803\n2,800,805\n3,800,801\n", hardening);
   REQUIRE(result.sensors.size() == 2);
   CHECK(result.sensors[1].mean_above_judged_c == Approx(3));
   CHECK(result.sensors[1].peak == Temperature::celsius(805));
@@ -162,8 +163,8 @@ TEST_CASE("each blade has the soak between its own time in and out") {
 TEST_CASE("a blade of a dated record is found by the clock") {
   const auto record = read("time,c\n2026-11-25T09:00:00Z,800\n2026-11-25T10:00:00Z,800\n");
   const Instant nine = date::sys_days(date::year(2026) / 11 / 25) + std::chrono::hours(9);
-  const auto soak =
-      blade_soak(record, hardening, nine + std::chrono::minutes(5), nine + std::chrono::minutes(17));
+  const auto soak = blade_soak(record, hardening, nine + std::chrono::minutes(5),
+                               nine + std::chrono::minutes(17));
   CHECK(soak.value().in_window_min == Approx(12));
 }
 

@@ -125,7 +125,8 @@ TEST_CASE("columns parted by blanks, however many, are read") {
 }
 
 TEST_CASE("decimal commas within quotation marks are read between separating commas") {
-  const auto record = read("\"Time\",\"Temp C\"\n\"07:51:00\",\"612,5\"\n\"07:52:00\",\"640,25\"\n", {});
+  const auto record =
+      read("\"Time\",\"Temp C\"\n\"07:51:00\",\"612,5\"\n\"07:52:00\",\"640,25\"\n", {});
   CHECK(record.readings[0][0]->in_celsius() == Approx(612.5));
   CHECK(shape_from_stored(shape_to_stored(record.shape), "shape").ok());
   // "1,475" may be a thousand and more, so it is no decimal comma.
@@ -139,8 +140,8 @@ TEST_CASE("a year of two figures is one of this century") {
 }
 
 TEST_CASE("the first rows are shown with what each column would be taken for") {
-  const auto preview =
-      preview_record(bare_rows, berlin, read_hints(typed("2", "4")).value(), TemperatureUnit::celsius);
+  const auto preview = preview_record(bare_rows, berlin, read_hints(typed("2", "4")).value(),
+                                      TemperatureUnit::celsius);
   REQUIRE(preview.why_not.empty());
   REQUIRE(preview.columns.size() == 5);
   CHECK(preview.columns[0].head == "column 1");

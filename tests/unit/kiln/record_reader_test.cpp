@@ -162,9 +162,9 @@ TEST_CASE("a malformed cell is refused with its line and column") {
 
 TEST_CASE("what is no record is refused in words") {
   for (const std::string& text :
-       {std::string(), std::string("\n\n"), std::string("hello\nworld\n"), std::string("a,b\nc,d\n"),
-        std::string("time,temp\n"), std::string("PK\x03\x04\0\0", 6), std::string("1\n2\n3\n"),
-        std::string("time,c\n2026-13-45 07:51,20\n")}) {
+       {std::string(), std::string("\n\n"), std::string("hello\nworld\n"),
+        std::string("a,b\nc,d\n"), std::string("time,temp\n"), std::string("PK\x03\x04\0\0", 6),
+        std::string("1\n2\n3\n"), std::string("time,c\n2026-13-45 07:51,20\n")}) {
     CAPTURE(text);
     CHECK_FALSE(refusal(text).sentence.empty());
   }
@@ -201,7 +201,8 @@ TEST_CASE("the shape of a kiln's records is remembered in one line") {
   const auto later = read_kiln_record("some head\n26.11.2026;08:00;21,5;71\n", berlin(), *again);
   REQUIRE(later);
   CHECK(later->rows() == 1);
-  for (const char* bad : {"", "cut=comma", "cut=x;sensors=1:C:a", "sensors=1:C", "sensors=-1:C:a"}) {
+  for (const char* bad :
+       {"", "cut=comma", "cut=x;sensors=1:C:a", "sensors=1:C", "sensors=-1:C:a"}) {
     CHECK_FALSE(shape_from_stored(bad, "shape").ok());
   }
 }

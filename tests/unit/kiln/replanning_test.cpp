@@ -31,7 +31,9 @@ PlanCase a_week() {
   return c;
 }
 
-BookedPlan booked(const FiringPlan& plan, std::int64_t moved_mc) { return {plan.firings, moved_mc}; }
+BookedPlan booked(const FiringPlan& plan, std::int64_t moved_mc) {
+  return {plan.firings, moved_mc};
+}
 
 void take_out(PlanCase& c, BookedPlan& plan, const std::string& blade) {
   std::erase_if(c.blades, [&](const PlanBlade& b) { return b.id == blade; });
@@ -62,9 +64,9 @@ TEST_CASE("after a cracked blade nothing moves that need not") {
 TEST_CASE("a blade that is ready later leaves its firing, and the others in it stay") {
   PlanCase c = a_week();
   const BookedPlan plan = booked(plan_firings(c, steps(4000), 1).plan, dear);
-  const auto harden = std::find_if(plan.firings.begin(), plan.firings.end(), [](const PlanFiring& f) {
-    return f.kind == PlanKind::harden && f.members.size() > 1;
-  });
+  const auto harden = std::find_if(
+      plan.firings.begin(), plan.firings.end(),
+      [](const PlanFiring& f) { return f.kind == PlanKind::harden && f.members.size() > 1; });
   REQUIRE(harden != plan.firings.end());
   PlanBlade& late = *std::find_if(c.blades.begin(), c.blades.end(), [&](const PlanBlade& b) {
     return b.id == harden->members.back().blade;
@@ -92,12 +94,14 @@ TEST_CASE("after a kiln has died only its own firings move") {
   // A temper that follows a hardening by a limit goes with it; nothing else does.
   for (const PlanFiring& firing : plan.firings) {
     if (firing.kiln == dead || stands(firing, found.answer.plan)) continue;
-    const bool follows = std::any_of(plan.firings.begin(), plan.firings.end(), [&](const PlanFiring& f) {
-      return f.kiln == dead && std::any_of(f.members.begin(), f.members.end(), [&](const PlanMember& m) {
-               return std::any_of(firing.members.begin(), firing.members.end(),
-                                  [&](const PlanMember& n) { return n.blade == m.blade; });
-             });
-    });
+    const bool follows =
+        std::any_of(plan.firings.begin(), plan.firings.end(), [&](const PlanFiring& f) {
+          return f.kiln == dead &&
+                 std::any_of(f.members.begin(), f.members.end(), [&](const PlanMember& m) {
+                   return std::any_of(firing.members.begin(), firing.members.end(),
+                                      [&](const PlanMember& n) { return n.blade == m.blade; });
+                 });
+        });
     CHECK(follows);
   }
 }
