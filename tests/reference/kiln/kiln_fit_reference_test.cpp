@@ -38,7 +38,8 @@ std::string stretch(const FitRun& run, const std::vector<double>& curve, bool ri
   for (std::size_t i = 0; i < curve.size(); ++i) {
     if (std::isnan(curve[i])) continue;
     const std::size_t peer = i + 1 < curve.size() && !std::isnan(curve[i + 1]) ? i + 1 : i - 1;
-    const bool rises = (curve[peer] - curve[i]) * (static_cast<double>(peer) - static_cast<double>(i)) > 0;
+    const bool rises =
+        (curve[peer] - curve[i]) * (static_cast<double>(peer) - static_cast<double>(i)) > 0;
     if (rises != rising) continue;
     minutes += fmt::format("{:.10g},", run.minutes[i]);
     celsius += fmt::format("{:.10g},", run.celsius[i]);
@@ -98,7 +99,8 @@ TEST_CASE("the load effect agrees with a general least-squares solver") {
   for (std::size_t i = 0; i < runs.size(); ++i)
     program += fmt::format("({},{}),", stretch(runs[i], fit->curves[i], true), runs[i].blades);
   program +=
-      "]\ndef off(p):\n return np.concatenate([(p[0]-p[1]*n)*(np.array(x)-x[0])/60+p[2+i]-np.array(y) "
+      "]\ndef off(p):\n return "
+      "np.concatenate([(p[0]-p[1]*n)*(np.array(x)-x[0])/60+p[2+i]-np.array(y) "
       "for i,(x,y,n) in enumerate(runs)])\n"
       "s=least_squares(off,[500,0,0,0,0],method=\"lm\",xtol=1e-12,ftol=1e-12)\n"
       "print(s.x[0],s.x[1],np.sqrt(np.mean(off(s.x)**2)))";
