@@ -58,6 +58,7 @@ std::optional<int> read_call(const Word& word, int count, char** typed, Call& ca
       app.add_option("--" + name, values[name], std::string(option.help))
           ->type_name(std::string(option.value));
   }
+  app.footer(std::string(word.more));
   try {
     app.parse(count - 1, typed + 1);
   } catch (const CLI::ParseError& error) {

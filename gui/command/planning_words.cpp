@@ -9,6 +9,7 @@
 #include "domain/kiln/plan_search.h"
 #include "domain/stock/cutting_json.h"
 #include "domain/stock/cutting_plan.h"
+#include "gui/command/about_plan_cases.h"
 #include "gui/command/json_text.h"
 #include "gui/command/search_options.h"
 #include "gui/command/shop_of.h"
@@ -149,7 +150,7 @@ std::vector<Word> planning_words() {
             {"seed", "K", "for chance"},
             {"store", "", "book the plan"},
             {"json", "", "one JSON object on standard output"}},
-           plan},
+           plan, about_plan_cases},
           {"cut", "which blank comes from which bar of a lot, or of a case", "[FILE LOT]", 0, 2,
            {{"case", "CASE.json", "plan this case and print the answer"}, {"seconds", "S", "bound of the whole process; 10, or 1 for up to 20 blanks, unless given"},
             {"pdf", "OUT", "write the sheet for the saw, to scale"},

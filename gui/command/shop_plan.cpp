@@ -62,9 +62,12 @@ std::string_view one_word(What what) {
 Json changes_json(const Planned& p) {
   Json changes = Json::array();
   for (const auto& change : p.difference.changes) {
-    Json one{{"what", one_word(change.what)}, {"kiln", kiln_name(p.file, change.firing.kiln)},
-             {"start", to_stored(change.firing.starts_at)}, {"end", to_stored(change.firing.ends_at)},
-             {"temperature_c", change.firing.set.in_celsius()}, {"blades", blade_names(p.shop, change.firing)},
+    Json one{{"what", one_word(change.what)},
+             {"kiln", kiln_name(p.file, change.firing.kiln)},
+             {"start", to_stored(change.firing.starts_at)},
+             {"end", to_stored(change.firing.ends_at)},
+             {"temperature_c", change.firing.set.in_celsius()},
+             {"blades", blade_names(p.shop, change.firing)},
              {"why", change.why}};
     if (change.before) {
       one["firing"] = change.before->number;
@@ -113,7 +116,11 @@ Json difference_json(const Planned& p) {
 Json unplaced_json(const std::vector<kiln::Unplaced>& unplaced) {
   Json all = Json::array();
   for (const auto& u : unplaced)
-    all.push_back({{"blade", u.blade}, {"op", u.operation}, {"rule", "R" + std::to_string(u.rule)}, {"why", u.why}, {"change", u.change}});
+    all.push_back({{"blade", u.blade},
+                   {"op", u.operation},
+                   {"rule", "R" + std::to_string(u.rule)},
+                   {"why", u.why},
+                   {"change", u.change}});
   return all;
 }
 
@@ -154,9 +161,11 @@ void say_plan(const Planned& p) {
   say("Against what is booked: " + db::counted_changes(d) + ".");
   for (const auto& change : d.changes) say_change(p, change);
   for (const auto& shift : d.shifts) say("  " + db::in_words(shift, p.settings.zone));
-  say("Energy " + to_text(d.energy_after) + ", " + to_text(cost_of(p, d.energy_after)) + " (as booked " +
-      to_text(d.energy_before) + ", " + to_text(cost_of(p, d.energy_before)) + ").");
-  say("Your hands " + to_text(d.hands_on_after) + " (as booked " + to_text(d.hands_on_before) + ").");
+  say("Energy " + to_text(d.energy_after) + ", " + to_text(cost_of(p, d.energy_after)) +
+      " (as booked " + to_text(d.energy_before) + ", " + to_text(cost_of(p, d.energy_before)) +
+      ").");
+  say("Your hands " + to_text(d.hands_on_after) + " (as booked " + to_text(d.hands_on_before) +
+      ").");
   if (!p.shop.movable.empty())
     say("Booked firings that do not stay: " + std::to_string(d.moved) + ", each reckoned as " +
         to_text(p.settings.cost_of_moved_firing) + " (setting cost_of_moved_firing).");
@@ -165,11 +174,13 @@ void say_plan(const Planned& p) {
     say("Blade " + u.blade + " cannot be placed: " + u.why + " " + u.change);
   for (const auto& line : p.shop.left_aside) say(line);
   for (const kiln::KeptKiln& k : db::all_kilns(p.file))
-    if (p.shop.kilns.contains(k.name)) say(db::values_in_words(p.file, k, p.settings.temperature_unit));
+    if (p.shop.kilns.contains(k.name))
+      say(db::values_in_words(p.file, k, p.settings.temperature_unit));
 }
 
 Planned planned(const db::ShopFile& file, Instant from, const Search& search) {
-  Planned p{file, db::load_settings(file), db::shop_case(file, from, db::Keep::locked_only), {}, {}};
+  Planned p{
+      file, db::load_settings(file), db::shop_case(file, from, db::Keep::locked_only), {}, {}};
   kiln::SearchLimits limits = search.limits;
   limits.words = p.shop.words();
   p.found = kiln::replan_firings(p.shop.a_case, p.shop.booked(), limits, search.seed);
@@ -192,7 +203,8 @@ Exit plan_shop(const Call& call) {
     const Planned p = planned(file, from, *search);
     const std::string plan_text = kiln::write_firing_plan(p.found.answer.plan);
     if (call.has("store")) {
-      auto stored = db::perform(file, "accept_plan", {{"from", to_stored(p.shop.origin)}, {"plan", plan_text}}, call.now);
+      auto stored = db::perform(
+          file, "accept_plan", {{"from", to_stored(p.shop.origin)}, {"plan", plan_text}}, call.now);
       if (!stored) return refused(call, stored.problems());
     }
     if (call.has("json")) {

@@ -46,6 +46,7 @@ struct Word {
   int least, most;         ///< how many words behind it; most -1 for any number
   std::vector<Option> options;
   std::function<Exit(const Call&)> run;
+  std::string_view more{};  ///< what --help says behind the options
 };
 
 /// All words, in the order that help lists them.
