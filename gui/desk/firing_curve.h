@@ -18,8 +18,8 @@ struct SwitchedOff {
 /// cooling.
 SwitchedOff off_of(const db::KilnRow& kiln, const db::FiringRow& firing);
 
-/// The planned curve of a firing: heating from where the kiln had cooled to, the soak, the controlled
-/// cooling of an anneal, then natural cooling until `until`.
+/// The planned curve of a firing: heating from where the kiln had cooled to, the soak, the
+/// controlled cooling of an anneal, then natural cooling until `until`.
 /// Assumes: straight heating; cooling T = room + (T0 - room) exp(-t / tau) with a room of 20 C.
 /// Source of the cooling: Newton's law; the figures are the kiln's own. Common practice, no source.
 BoardCurve curve_of(const db::KilnRow& kiln, const db::FiringRow& firing,

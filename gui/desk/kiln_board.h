@@ -81,7 +81,7 @@ struct KilnBoard {
 /// What happens when a firing is put at another place: whether it may stand there, and if not, why.
 struct MoveTrial {
   bool may = false;
-  bool may_set_aside = false;         ///< not allowed, but the maker may do it all the same and say why
+  bool may_set_aside = false;  ///< not allowed, but the maker may do it all the same and say why
   std::string sentence;               ///< "Starts Thu 26 Nov, 16:40 in the long kiln."
   std::vector<std::string> reasons;   ///< why it may not go there
   BoardFiring there;                  ///< the firing as it would be

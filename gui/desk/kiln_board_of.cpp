@@ -21,16 +21,18 @@ constexpr hours after_now{40};
 constexpr hours earlier_heat{48};  // firings that long gone still warm a kiln
 
 void add_time(const Sight& sight, KilnBoard& board) {
-  for (auto day = date::sys_days{sight.zone().date_of(board.from)}; Instant{day} < board.to + hours{24};
-       day += date::days{1}) {
+  for (auto day = date::sys_days{sight.zone().date_of(board.from)};
+       Instant{day} < board.to + hours{24}; day += date::days{1}) {
     const CalendarDate date{day};
     for (int hour = 0; hour < 24; hour += 6) {
       const Instant at = sight.zone().at(date, hours{hour});
       if (at < board.from || at > board.to) continue;
-      board.ticks.push_back({at, hour == 0 ? desk::day(sight, date) : clock_text(at, sight.zone()), hour == 0});
+      board.ticks.push_back(
+          {at, hour == 0 ? desk::day(sight, date) : clock_text(at, sight.zone()), hour == 0});
     }
   }
-  for (const auto& [from, to] : db::attended_spans(db::load_bench_time(sight.shop), sight.zone(), board.from, board.to))
+  for (const auto& [from, to] :
+       db::attended_spans(db::load_bench_time(sight.shop), sight.zone(), board.from, board.to))
     board.attended.push_back({from, to});
 }
 
@@ -39,7 +41,8 @@ void add_key(const Sight& sight, KilnBoard& board) {
   board.key_title = std::string("Colour of the steel, ") +
                     (unit == TemperatureUnit::fahrenheit ? "°F:" : "°C:");
   for (const int celsius : {200, 255, 275, 295, 600, 780, 1060}) {
-    board.key.push_back({static_cast<double>(celsius), figure(Temperature::celsius(celsius), unit)});
+    board.key.push_back(
+        {static_cast<double>(celsius), figure(Temperature::celsius(celsius), unit)});
   }
 }
 
@@ -49,7 +52,8 @@ BoardCurve thinned(const kiln::KilnRecord& record) {
   BoardCurve all;
   for (std::size_t i = 0; i < record.rows(); ++i) {
     if (record.readings.empty() || !record.readings.front()[i]) continue;
-    const auto at = std::chrono::floor<std::chrono::seconds>(std::chrono::milliseconds(record.ms[i]));
+    const auto at =
+        std::chrono::floor<std::chrono::seconds>(std::chrono::milliseconds(record.ms[i]));
     all.push_back({Instant(at), record.readings.front()[i]->in_celsius()});
   }
   if (all.size() <= most) return all;
@@ -57,8 +61,9 @@ BoardCurve thinned(const kiln::KilnRecord& record) {
   const std::size_t step = 2 * all.size() / most + 1;
   for (std::size_t i = 0; i < all.size(); i += step) {
     const auto end = all.begin() + static_cast<std::ptrdiff_t>(std::min(all.size(), i + step));
-    const auto [low, high] = std::minmax_element(all.begin() + static_cast<std::ptrdiff_t>(i), end,
-                                                 [](const auto& a, const auto& b) { return a.celsius < b.celsius; });
+    const auto [low, high] =
+        std::minmax_element(all.begin() + static_cast<std::ptrdiff_t>(i), end,
+                            [](const auto& a, const auto& b) { return a.celsius < b.celsius; });
     few.push_back(std::min(low, high) == low ? *low : *high);
     if (low != high) few.push_back(std::min(low, high) == low ? *high : *low);
   }
@@ -70,8 +75,9 @@ const BoardCurve& recorded(const Sight& sight, const db::FiringRow& firing, Kiln
   const auto known = memory.recorded.find(firing.number);
   if (known != memory.recorded.end()) return known->second;
   BoardCurve curve;
-  const auto kept = firing.recorded ? db::find_firing(sight.shop, std::to_string(firing.number), "firing")
-                                    : Outcome<kiln::KeptFiring>(Problem{});
+  const auto kept = firing.recorded
+                        ? db::find_firing(sight.shop, std::to_string(firing.number), "firing")
+                        : Outcome<kiln::KeptFiring>(Problem{});
   if (kept) {
     const auto records = db::records_of_firing(sight.shop, kept->id);
     if (!records.empty()) curve = thinned(records.front().record);
@@ -95,9 +101,11 @@ BoardFiring drawn(const db::KilnRow& kiln, const db::FiringRow& firing, const st
 }
 
 // Firings of one kiln in order, each cooling until the next one heats.
-std::vector<BoardFiring> drawn_lane(const Sight& sight, const db::KilnRow& kiln, std::vector<db::FiringRow> firings,
-                                    Instant end, KilnMemory& memory) {
-  std::sort(firings.begin(), firings.end(), [](const auto& a, const auto& b) { return a.starts_at < b.starts_at; });
+std::vector<BoardFiring> drawn_lane(const Sight& sight, const db::KilnRow& kiln,
+                                    std::vector<db::FiringRow> firings, Instant end,
+                                    KilnMemory& memory) {
+  std::sort(firings.begin(), firings.end(),
+            [](const auto& a, const auto& b) { return a.starts_at < b.starts_at; });
   std::vector<BoardFiring> lane;
   std::optional<SwitchedOff> before;
   for (std::size_t i = 0; i < firings.size(); ++i) {
@@ -109,7 +117,8 @@ std::vector<BoardFiring> drawn_lane(const Sight& sight, const db::KilnRow& kiln,
   return lane;
 }
 
-void add_state(const Sight& sight, const db::KilnRow& kiln, const std::vector<db::FiringRow>& firings, BoardLane& lane) {
+void add_state(const Sight& sight, const db::KilnRow& kiln,
+               const std::vector<db::FiringRow>& firings, BoardLane& lane) {
   const db::FiringRow* last = nullptr;
   const db::FiringRow* next = nullptr;
   for (const db::FiringRow& firing : firings) {
@@ -135,7 +144,8 @@ void add_state(const Sight& sight, const db::KilnRow& kiln, const std::vector<db
 }
 
 // The firings as a proposal would have them: moved ones at their new place, dropped ones gone.
-std::vector<db::FiringRow> as_proposed(std::vector<db::FiringRow> firings, const KilnProposal& proposal) {
+std::vector<db::FiringRow> as_proposed(std::vector<db::FiringRow> firings,
+                                       const KilnProposal& proposal) {
   for (const ProposedFiring& change : proposal.firings) {
     if (change.number) {
       std::erase_if(firings, [&](const db::FiringRow& f) { return f.number == *change.number; });
@@ -145,8 +155,8 @@ std::vector<db::FiringRow> as_proposed(std::vector<db::FiringRow> firings, const
   return firings;
 }
 
-void mark_proposed(const Sight& sight, const db::KilnRow& kiln, const KilnProposal& proposal, Instant end,
-                   BoardLane& lane) {
+void mark_proposed(const Sight& sight, const db::KilnRow& kiln, const KilnProposal& proposal,
+                   Instant end, BoardLane& lane) {
   for (const ProposedFiring& change : proposal.firings) {
     for (BoardFiring& firing : lane.firings) {
       if (change.dropped || firing.id != std::to_string(change.firing.number)) continue;
@@ -155,7 +165,9 @@ void mark_proposed(const Sight& sight, const db::KilnRow& kiln, const KilnPropos
       firing.caption += ", proposed";
       if (!change.number) continue;
       const auto old = db::firing_row(sight.shop, *change.number);
-      if (old && old->kiln_id == kiln.id) firing.old_place = curve_of(kiln, *old, std::nullopt, std::min(end, old->ends_at + hours{3}));
+      if (old && old->kiln_id == kiln.id)
+        firing.old_place =
+            curve_of(kiln, *old, std::nullopt, std::min(end, old->ends_at + hours{3}));
     }
   }
 }
@@ -193,13 +205,15 @@ KilnBoard board_of(const Sight& sight, const std::string& selected,
   board.selected = selected;
   // A firing selected elsewhere in time is brought into sight, unless the maker looks around.
   const auto number = number_of(selected);
-  const auto far = number && memory.shift == Duration{} ? db::firing_row(sight.shop, *number) : std::nullopt;
+  const auto far =
+      number && memory.shift == Duration{} ? db::firing_row(sight.shop, *number) : std::nullopt;
   if (far && (far->ends_at < board.from || far->heat_from > board.to)) {
     board.from = far->heat_from - hours{12};
     board.to = board.from + before_now + after_now;
   }
   board.range = to_text(board.from, sight.zone()) + " to " + to_text(board.to, sight.zone());
-  std::vector<db::FiringRow> firings = db::firing_rows(sight.shop, board.from - earlier_heat, board.to);
+  std::vector<db::FiringRow> firings =
+      db::firing_rows(sight.shop, board.from - earlier_heat, board.to);
   add_time(sight, board);
   add_key(sight, board);
   if (proposal) firings = as_proposed(std::move(firings), *proposal);

@@ -9,8 +9,8 @@
 
 namespace tangmark::desk {
 
-/// The board of the shop's kilns around now, with a proposal drawn in when there is one, else with the
-/// conflicts of what is booked.
+/// The board of the shop's kilns around now, with a proposal drawn in when there is one, else with
+/// the conflicts of what is booked.
 KilnBoard board_of(const Sight& sight, const std::string& selected,
                    const std::optional<KilnProposal>& proposal, KilnMemory& memory);
 

@@ -22,8 +22,8 @@ std::string blade_names(const db::FiringRow& firing) {
 }
 
 std::vector<db::FiringRow> ahead(const Sight& sight) {
-  std::vector<db::FiringRow> firings =
-      db::firing_rows(sight.shop, sight.now - std::chrono::hours{24}, sight.now + std::chrono::hours{24 * 28});
+  std::vector<db::FiringRow> firings = db::firing_rows(
+      sight.shop, sight.now - std::chrono::hours{24}, sight.now + std::chrono::hours{24 * 28});
   std::erase_if(firings, [](const db::FiringRow& f) { return f.state == "done"; });
   return firings;
 }
@@ -49,17 +49,19 @@ Section proposal_section(const Sight& sight, const KilnProposal& proposal) {
   section.proposed = true;
   section.title = proposal.title;
   section.paragraphs = proposal.sentences;
-  section.table.columns = {{"Change"}, {"Kiln"}, {"Load"}, {"Out"}, {"At", Align::right}, {"Blades"}, {"Why"}};
+  section.table.columns = {{"Change"},           {"Kiln"},   {"Load"}, {"Out"},
+                           {"At", Align::right}, {"Blades"}, {"Why"}};
   for (const ProposedFiring& change : proposal.firings) {
-    const std::string what = change.dropped  ? "dropped, " + std::to_string(*change.number)
-                             : change.stays  ? "stays, other load, " + std::to_string(*change.number)
+    const std::string what = change.dropped ? "dropped, " + std::to_string(*change.number)
+                             : change.stays ? "stays, other load, " + std::to_string(*change.number)
                              : change.number ? "moved, " + std::to_string(*change.number)
                                              : "added";
-    section.table.rows.push_back({{what, change.firing.kiln, when(sight, change.firing.starts_at),
-                                   when(sight, change.firing.ends_at), words(sight, change.firing.set),
-                                   blade_names(change.firing), change.why},
-                                  false,
-                                  {}});
+    section.table.rows.push_back(
+        {{what, change.firing.kiln, when(sight, change.firing.starts_at),
+          when(sight, change.firing.ends_at), words(sight, change.firing.set),
+          blade_names(change.firing), change.why},
+         false,
+         {}});
   }
   for (const Fact& figure : proposal.figures) {
     section.facts.push_back({figure.label, figure.value, "", "as proposed " + figure.note});
@@ -88,11 +90,13 @@ Section firing_section(const Sight& sight, const db::FiringRow& firing) {
   const std::string number = std::to_string(firing.number);
   Section section;
   section.title = "Firing " + number + ": " + caption_of(sight, firing) + " in the " + firing.kiln;
-  section.facts = {{"Switch on", when(sight, firing.heat_from), "", ""},
-                   {"Load", when(sight, firing.starts_at), "", ""},
-                   {"Soak", to_text(firing.soak), "", ""},
-                   {"Out", when(sight, firing.ends_at), "", firing.locked ? "kept in place by you" : ""},
-                   {"Blades", blade_names(firing), "", firing.kind == "harden" ? "in the order of the quench" : ""}};
+  section.facts = {
+      {"Switch on", when(sight, firing.heat_from), "", ""},
+      {"Load", when(sight, firing.starts_at), "", ""},
+      {"Soak", to_text(firing.soak), "", ""},
+      {"Out", when(sight, firing.ends_at), "", firing.locked ? "kept in place by you" : ""},
+      {"Blades", blade_names(firing), "",
+       firing.kind == "harden" ? "in the order of the quench" : ""}};
   section.paragraphs = db::set_aside_for_firing(sight.shop, firing.number);
   for (std::string& reason : section.paragraphs) reason = "Set aside, because " + reason;
   const bool movable = firing.state == "booked" && !firing.locked;
@@ -113,7 +117,8 @@ Section firing_section(const Sight& sight, const db::FiringRow& firing) {
   }
   section.offers.push_back(
       {"Look at a record first", OpenForm{"desk.record", {{"firing", number}}}, "", ""});
-  section.offers.push_back({"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "", ""});
+  section.offers.push_back(
+      {"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "", ""});
   return section;
 }
 
@@ -141,8 +146,10 @@ Section conflict_section(const KilnBoard& board) {
   std::vector<std::string> said;
   for (const BoardLane& lane : board.lanes)
     for (const BoardConflict& conflict : lane.conflicts) {
-      std::string sentence = "Firing " + conflict.firing + ", " + lane.name + ": " + conflict.sentence;
-      if (std::find(said.begin(), said.end(), sentence) == said.end()) said.push_back(std::move(sentence));
+      std::string sentence =
+          "Firing " + conflict.firing + ", " + lane.name + ": " + conflict.sentence;
+      if (std::find(said.begin(), said.end(), sentence) == said.end())
+        said.push_back(std::move(sentence));
     }
   if (said.empty()) return section;
   section.title = "Does not fit as booked";
@@ -157,7 +164,8 @@ Section kilns_section(const Sight& sight, const KilnBoard& board) {
   section.title = "The kilns";
   for (const kiln::KeptKiln& k : db::all_kilns(sight.shop)) {
     if (k.out_of_use_on && *k.out_of_use_on <= sight.today()) continue;
-    section.paragraphs.push_back(db::values_in_words(sight.shop, k, sight.settings.temperature_unit));
+    section.paragraphs.push_back(
+        db::values_in_words(sight.shop, k, sight.settings.temperature_unit));
   }
   section.paragraphs.push_back("Shown: " + board.range + ".");
   section.offers = {{"Earlier", PlaceWork{"board earlier", {}}, "Page Up", ""},
@@ -172,16 +180,20 @@ NextLine next_firing_line(const Sight& sight, const db::FiringRow& firing) {
   NextLine next;
   if (firing.state == "done" || firing.state == "cancelled") {
     next.sentence = "Firing " + number + " is " + firing.state;
-    next.why = caption_of(sight, firing) + " in the " + firing.kiln + ", " + when(sight, firing.starts_at) + ".";
-    next.offers = {{"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "Enter", ""}};
+    next.why = caption_of(sight, firing) + " in the " + firing.kiln + ", " +
+               when(sight, firing.starts_at) + ".";
+    next.offers = {
+        {"Attach its record", OpenForm{"attach_record", {{"firing", number}}}, "Enter", ""}};
   } else if (firing.starts_at <= sight.now) {
     next.sentence = "Next: log firing " + number + ", " + caption_of(sight, firing);
-    next.why = "With " + blade_names(firing) + ", planned until " + when(sight, firing.ends_at) + ".";
+    next.why =
+        "With " + blade_names(firing) + ", planned until " + when(sight, firing.ends_at) + ".";
     next.offers = {{"Log it", OpenForm{"run_firing", {{"firing", number}}}, "Enter", ""}};
   } else {
-    next.sentence = "Next: " + blade_names(firing) + " into the " + firing.kiln + ", " + when(sight, firing.starts_at);
-    next.why = caption_of(sight, firing) + ". Switch on " + when(sight, firing.heat_from) + "; out " +
-               when(sight, firing.ends_at) + ".";
+    next.sentence = "Next: " + blade_names(firing) + " into the " + firing.kiln + ", " +
+                    when(sight, firing.starts_at);
+    next.why = caption_of(sight, firing) + ". Switch on " + when(sight, firing.heat_from) +
+               "; out " + when(sight, firing.ends_at) + ".";
     next.offers = {{"Firing sheet", ShowDocument{"firing-sheet", number}, "Enter", ""}};
   }
   next.offers.push_back({"Plan the kilns", PlaceWork{"plan", {}}, "Ctrl Enter", ""});
@@ -190,7 +202,8 @@ NextLine next_firing_line(const Sight& sight, const db::FiringRow& firing) {
 
 NextLine next_blade_line(const Sight& sight, const db::BladeRow& blade) {
   const std::string number = std::to_string(blade.number);
-  return {"Next: " + blade.next_operation + " " + number + " at " + words(sight, *blade.next_temperature),
+  return {"Next: " + blade.next_operation + " " + number + " at " +
+              words(sight, *blade.next_temperature),
           sentence_case(standing(sight, blade)) + ". " + blade.title + ".",
           {blade.next_operation == "temper"
                ? temper_offer(sight, blade)
@@ -200,6 +213,31 @@ NextLine next_blade_line(const Sight& sight, const db::BladeRow& blade) {
            {"Plan the kilns", PlaceWork{"plan", {}}, "Ctrl Enter", ""}}};
 }
 
+NextLine next_line(const Sight& sight, const std::string& id,
+                   const std::optional<db::FiringRow>& firing) {
+  for (const db::BladeRow& blade : db::blades_in_shop(sight.shop))
+    if (id == "blade " + std::to_string(blade.number) && waits_for_kiln(blade))
+      return next_blade_line(sight, blade);
+  if (firing) return next_firing_line(sight, *firing);
+  if (db::kiln_rows(sight.shop).empty())
+    return {"No kiln yet",
+            "Give its real limits: the planner keeps to them, and a quote knows its energy.",
+            {{"Add a kiln or oven", OpenForm{"add_kiln", {}}, "Enter", ""}}};
+  return {"No firing is booked",
+          "Planning books what waits: it keeps your hours, the kilns' limits and every wait.",
+          {{"Plan the kilns", PlaceWork{"plan", {}}, "Enter", ""},
+           {"Book one by hand", OpenForm{"book_firing", {}}, "Ctrl Enter", ""}}};
+}
+
+// Never on Enter alone: no one accepts a plan by accident.
+void ask_about(const KilnProposal& proposal, NextLine& next) {
+  if (proposal.firings.empty()) return;
+  next.offers = {{"Accept the change", PlaceWork{"accept plan", {}}, "Ctrl Enter", ""},
+                 {"Keep it as it is", PlaceWork{"keep plan", {}}, "Esc", ""}};
+  next.sentence = proposal.title;
+  next.why = proposal.sentences.empty() ? "" : proposal.sentences.front();
+}
+
 }  // namespace
 
 PlaceList kiln_list(const Sight& sight) {
@@ -207,14 +245,17 @@ PlaceList kiln_list(const Sight& sight) {
   std::vector<db::BladeRow> blades = db::blades_in_shop(sight.shop);
   std::erase_if(blades, [](const db::BladeRow& b) { return !waits_for_kiln(b); });
   std::stable_sort(blades.begin(), blades.end(), [](const db::BladeRow& a, const db::BladeRow& b) {
-    const auto rank = [](const db::BladeRow& row) { return !row.quenched_at ? 2 : row.tempers_since_quench > 0 ? 1 : 0; };
+    const auto rank = [](const db::BladeRow& row) {
+      return !row.quenched_at ? 2 : row.tempers_since_quench > 0 ? 1 : 0;
+    };
     return rank(a) < rank(b);
   });
   const auto is_hot_wait = [](const db::BladeRow& b) { return b.quenched_at.has_value(); };
   const auto add = [&](const db::BladeRow& blade) {
     const std::string number = std::to_string(blade.number);
     rows.push_back({"blade " + number, number, sentence_case(standing(sight, blade)),
-                    sentence_case(blade.next_operation) + " at " + words(sight, *blade.next_temperature) + ". " + blade.title,
+                    sentence_case(blade.next_operation) + " at " +
+                        words(sight, *blade.next_temperature) + ". " + blade.title,
                     blade.grade + " " + blade.buyer});
   };
   for (const db::BladeRow& blade : blades) {
@@ -239,42 +280,26 @@ PlaceView kiln_view(const Sight& sight, const std::string& id,
   PlaceView view;
   const auto number = number_of(id);
   const auto firing = number ? db::firing_row(sight.shop, *number) : std::nullopt;
-  view.picture = board_of(sight, id, proposal, memory);
-  view.next = {"No firing is booked", "Planning books what waits: it keeps your hours, the kilns' limits and every wait.",
-               {{"Plan the kilns", PlaceWork{"plan", {}}, "Enter", ""},
-                {"Book one by hand", OpenForm{"book_firing", {}}, "Ctrl Enter", ""}}};
-  if (db::kiln_rows(sight.shop).empty()) {
-    view.next = {"No kiln yet",
-                 "Give its real limits: the planner keeps to them, and a quote knows its energy.",
-                 {{"Add a kiln or oven", OpenForm{"add_kiln", {}}, "Enter", ""}}};
-  }
-  if (firing) view.next = next_firing_line(sight, *firing);
-  for (const db::BladeRow& blade : db::blades_in_shop(sight.shop)) {
-    if (id == "blade " + std::to_string(blade.number) && waits_for_kiln(blade)) view.next = next_blade_line(sight, blade);
-  }
+  KilnBoard board = board_of(sight, id, proposal, memory);
+  view.next = next_line(sight, id, firing);
+  std::vector<Section>& sections = view.sheet.sections;
   if (proposal) {
-    view.sheet.sections.push_back(proposal_section(sight, *proposal));
-    if (!proposal->firings.empty()) {
-      // Never on Enter alone: no one accepts a plan by accident.
-      view.next.offers = {{"Accept the change", PlaceWork{"accept plan", {}}, "Ctrl Enter", ""},
-                          {"Keep it as it is", PlaceWork{"keep plan", {}}, "Esc", ""}};
-      view.next.sentence = proposal->title;
-      view.next.why = proposal->sentences.empty() ? "" : proposal->sentences.front();
+    sections.push_back(proposal_section(sight, *proposal));
+    ask_about(*proposal, view.next);
+  } else {
+    sections.push_back(conflict_section(board));
+    if (firing) {
+      sections.push_back(firing_section(sight, *firing));
+      sections.push_back(record_section(sight, *firing));
     }
-  } else if (firing) {
-    view.sheet.sections.push_back(firing_section(sight, *firing));
-    view.sheet.sections.push_back(record_section(sight, *firing));
+    Section more;
+    more.offers = {{"To the bench", PlaceWork{"bench", {}}, "F9", ""},
+                   {"Plan the kilns", PlaceWork{"plan", {}}, "", ""},
+                   {"Book a firing by hand", OpenForm{"book_firing", {}}, "", ""}};
+    sections.push_back(more);
+    sections.push_back(kilns_section(sight, board));
   }
-  Section more;
-  more.offers = {{"To the bench", PlaceWork{"bench", {}}, "F9", ""},
-                 {"Plan the kilns", PlaceWork{"plan", {}}, "", ""},
-                 {"Book a firing by hand", OpenForm{"book_firing", {}}, "", ""}};
-  if (!proposal) {
-    const auto& board = std::get<KilnBoard>(view.picture);
-    view.sheet.sections.insert(view.sheet.sections.begin(), conflict_section(board));
-    view.sheet.sections.push_back(more);
-    view.sheet.sections.push_back(kilns_section(sight, board));
-  }
+  view.picture = std::move(board);
   return view;
 }
 

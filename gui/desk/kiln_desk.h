@@ -32,8 +32,8 @@ struct KilnProposal {
   DoNow take;                          ///< the action that books it
 };
 
-/// Kiln: the blades that wait and the firings ahead at the left, the kilns along real time, and under
-/// them the proposal or the selected firing. Ids: a firing's number, or "blade 61".
+/// Kiln: the blades that wait and the firings ahead at the left, the kilns along real time, and
+/// under them the proposal or the selected firing. Ids: a firing's number, or "blade 61".
 PlaceList kiln_list(const Sight& sight);
 PlaceView kiln_view(const Sight& sight, const std::string& id,
                     const std::optional<KilnProposal>& proposal, KilnMemory& memory);
@@ -50,8 +50,9 @@ MoveTrial try_firing(const Sight& sight, const FiringPlace& place, KilnMemory& m
 /// The same as a proposal; refused with the reasons when it may not.
 Outcome<KilnProposal> propose(const Sight& sight, const FiringPlace& place, KilnMemory& memory);
 
-/// Plans all kilns anew around what is running or kept, as a difference to what is booked. Runs until
-/// `seconds` are over, it is stopped, or nothing better can be found; tells how far it has come.
+/// Plans all kilns anew around what is running or kept, as a difference to what is booked. Runs
+/// until `seconds` are over, it is stopped, or nothing better can be found; tells how far it has
+/// come.
 KilnProposal plan_kilns(const Sight& sight, double seconds, const Going& going);
 
 }  // namespace tangmark::desk

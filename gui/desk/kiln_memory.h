@@ -11,7 +11,8 @@
 
 namespace tangmark::desk {
 
-/// A firing being moved, beside all that is booked: made once, asked for every place it is held over.
+/// A firing being moved, beside all that is booked: made once, asked for every place it is held
+/// over.
 struct MovingFiring {
   std::int64_t number = 0;
   Instant asked_at;

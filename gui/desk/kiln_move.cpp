@@ -17,14 +17,16 @@ constexpr int days_ahead = 60;
 // against the same case.
 const MovingFiring* moving(const Sight& sight, std::int64_t number, KilnMemory& memory) {
   constexpr std::chrono::minutes fresh{1};
-  if (memory.moving && memory.moving->number == number && sight.now - memory.moving->asked_at < fresh)
+  if (memory.moving && memory.moving->number == number &&
+      sight.now - memory.moving->asked_at < fresh)
     return &*memory.moving;
   memory.moving.reset();
   const auto row = db::firing_row(sight.shop, number);
   const auto booked = db::find_firing(sight.shop, std::to_string(number), "firing");
   if (!row || !booked || row->state != "booked") return nullptr;
-  MovingFiring made{number, sight.now, db::shop_case(sight.shop, sight.now, db::Keep::all_booked, days_ahead),
-                    *row, {}, db::kiln_rows(sight.shop)};
+  MovingFiring made{
+      number, sight.now, db::shop_case(sight.shop, sight.now, db::Keep::all_booked, days_ahead),
+      *row,   {},        db::kiln_rows(sight.shop)};
   made.candidate = db::as_planned(made.shop, *booked);
   if (made.candidate) std::erase(made.shop.a_case.locked, *made.candidate);
   memory.moving = std::move(made);
@@ -33,14 +35,16 @@ const MovingFiring* moving(const Sight& sight, std::int64_t number, KilnMemory& 
 
 // Judged by all rules of the plan, unless it cannot be judged at all. Stops stand; what only the
 // maker can answer for may be set aside. The firing as it would be, where the kiln can do it.
-std::optional<kiln::Firing> judge(const MovingFiring& moving, const FiringPlace& place, MoveTrial& trial) {
+std::optional<kiln::Firing> judge(const MovingFiring& moving, const FiringPlace& place,
+                                  MoveTrial& trial) {
   kiln::PlanFiring candidate = *moving.candidate;
   candidate.kiln = place.kiln;
   candidate.start_min = moving.shop.minute(place.start);
   const db::JudgedFiring judged = db::judge_firing(moving.shop, candidate);
   const Catches caught = db::catches_in_words(moving.shop, judged.plan, judged.violations);
   trial.may_set_aside = trial.reasons.empty() && !caught.empty() &&
-                        std::all_of(caught.begin(), caught.end(), [](const Caught& one) { return one.weight == Weight::ask; });
+                        std::all_of(caught.begin(), caught.end(),
+                                    [](const Caught& one) { return one.weight == Weight::ask; });
   trial.reasons.insert(trial.reasons.end(), judged.reasons.begin(), judged.reasons.end());
   return judged.firing;
 }
@@ -85,7 +89,8 @@ MoveTrial try_firing(const Sight& sight, const FiringPlace& place, KilnMemory& m
       moved.ends_at = there->ends_at;
     }
   } else {
-    if (moved.heat_from < sight.now) trial.reasons.push_back("The kiln would have to be switched on before now.");
+    if (moved.heat_from < sight.now)
+      trial.reasons.push_back("The kiln would have to be switched on before now.");
     trial.reasons.push_back("None of its blades needs it any more. Cancel it.");
   }
   trial.sentence = "From " + when(sight, place.start) + " in the " + place.kiln + ".";
@@ -94,7 +99,8 @@ MoveTrial try_firing(const Sight& sight, const FiringPlace& place, KilnMemory& m
   trial.there.start = place.start;
   trial.there.busy_from = moved.heat_from;
   trial.there.busy_to = moved.ends_at;
-  trial.there.planned = curve_of(*target, moved, std::nullopt, moved.ends_at + std::chrono::hours{4});
+  trial.there.planned =
+      curve_of(*target, moved, std::nullopt, moved.ends_at + std::chrono::hours{4});
   trial.may = trial.reasons.empty();
   return trial;
 }
@@ -114,10 +120,13 @@ Outcome<KilnProposal> propose(const Sight& sight, const FiringPlace& place, Kiln
   moved.heat_from = trial.there.busy_from;
   moved.ends_at = trial.there.busy_to;
   proposal.firings = {{place.number, false, false, std::move(moved), "You moved it."}};
-  proposal.title = "Proposed: firing " + number + " from " + when(sight, place.start) + " in the " + place.kiln;
-  proposal.sentences = {"As booked it was " + when(sight, row.starts_at) + " in the " + row.kiln + ".",
-                        "Every rule is kept: your hours, the kiln's heat, the blades' waits, the circuits."};
-  proposal.take = {"move_firing", {{"firing", number}, {"start", to_stored(place.start)}, {"kiln", place.kiln}}};
+  proposal.title =
+      "Proposed: firing " + number + " from " + when(sight, place.start) + " in the " + place.kiln;
+  proposal.sentences = {
+      "As booked it was " + when(sight, row.starts_at) + " in the " + row.kiln + ".",
+      "Every rule is kept: your hours, the kiln's heat, the blades' waits, the circuits."};
+  proposal.take = {"move_firing",
+                   {{"firing", number}, {"start", to_stored(place.start)}, {"kiln", place.kiln}}};
   return proposal;
 }
 

@@ -55,7 +55,8 @@ Money money_of(const Sight& sight, std::int64_t millicents) {
   return Money((millicents + 500) / 1000, sight.settings.currency);
 }
 
-void add_changes(const db::ShopCase& shop, const db::PlanDifference& difference, KilnProposal& proposal) {
+void add_changes(const db::ShopCase& shop, const db::PlanDifference& difference,
+                 KilnProposal& proposal) {
   std::int64_t added = 0;
   for (const auto& change : difference.changes) {
     if (change.what == What::kept) continue;
@@ -77,36 +78,43 @@ void add_changes(const db::ShopCase& shop, const db::PlanDifference& difference,
 
 void add_figures(const Sight& sight, const db::PlanDifference& difference, KilnProposal& proposal) {
   const auto energy = [&](Energy e) { return to_text(e) + ", " + to_text(cost_of(sight, e)); };
-  proposal.figures = {{"Energy", energy(difference.energy_before), "", energy(difference.energy_after)},
-                      {"Your hands", to_text(difference.hands_on_before), "", to_text(difference.hands_on_after)}};
+  proposal.figures = {
+      {"Energy", energy(difference.energy_before), "", energy(difference.energy_after)},
+      {"Your hands", to_text(difference.hands_on_before), "", to_text(difference.hands_on_after)}};
   if (difference.moved > 0)
     proposal.sentences.push_back(
-        std::to_string(difference.moved) + (difference.moved == 1 ? " booked firing does" : " booked firings do") +
-        " not stay where planned; each is reckoned as " + to_text(sight.settings.cost_of_moved_firing) +
-        ", which you set in the shop place.");
+        std::to_string(difference.moved) +
+        (difference.moved == 1 ? " booked firing does" : " booked firings do") +
+        " not stay where planned; each is reckoned as " +
+        to_text(sight.settings.cost_of_moved_firing) + ", which you set in the shop place.");
 }
 
 void add_kilns(const Sight& sight, const db::ShopCase& shop, KilnProposal& proposal) {
   std::vector<std::string> plates;
   for (const std::string& name : shop.plate_kilns) plates.push_back("the " + name);
   if (!plates.empty())
-    proposal.sentences.push_back(sentence_case(listed(plates)) + (plates.size() == 1 ? " is" : " are") +
+    proposal.sentences.push_back(sentence_case(listed(plates)) +
+                                 (plates.size() == 1 ? " is" : " are") +
                                  " planned by plate values: no record is fitted.");
   for (const kiln::KeptKiln& k : db::all_kilns(sight.shop))
     if (shop.kilns.contains(k.name) && k.values_from != "plate")
-      proposal.sentences.push_back(db::values_in_words(sight.shop, k, sight.settings.temperature_unit));
+      proposal.sentences.push_back(
+          db::values_in_words(sight.shop, k, sight.settings.temperature_unit));
 }
 
 // Best cost and what no plan can be under, as far as the search has come.
 std::string how_far(const Sight& sight, const kiln::SearchProgress& progress) {
-  std::string sentence = "Best so far " + to_text(money_of(sight, progress.best_mc)) + "; no plan can be under " +
-                         to_text(money_of(sight, progress.bound_mc)) + ".";
+  std::string sentence = "Best so far " + to_text(money_of(sight, progress.best_mc)) +
+                         "; no plan can be under " + to_text(money_of(sight, progress.bound_mc)) +
+                         ".";
   if (progress.unplaced > 0)
-    sentence += " " + std::to_string(progress.unplaced) + (progress.unplaced == 1 ? " blade has" : " blades have") + " no place yet.";
+    sentence += " " + std::to_string(progress.unplaced) +
+                (progress.unplaced == 1 ? " blade has" : " blades have") + " no place yet.";
   return sentence;
 }
 
-kiln::Replanned search(const Sight& sight, const db::ShopCase& shop, double seconds, const Going& going) {
+kiln::Replanned search(const Sight& sight, const db::ShopCase& shop, double seconds,
+                       const Going& going) {
   kiln::SearchLimits limits;
   const auto begun = std::chrono::steady_clock::now();
   limits.time_used = [begun, seconds, &going] {
@@ -114,7 +122,9 @@ kiln::Replanned search(const Sight& sight, const db::ShopCase& shop, double seco
     const std::chrono::duration<double> used = std::chrono::steady_clock::now() - begun;
     return used.count() / seconds;
   };
-  limits.progress = [&](const kiln::SearchProgress& progress) { going.tell(how_far(sight, progress)); };
+  limits.progress = [&](const kiln::SearchProgress& progress) {
+    going.tell(how_far(sight, progress));
+  };
   limits.words = shop.words();
   return kiln::replan_firings(shop.a_case, shop.booked(), limits, 1);
 }
@@ -128,14 +138,17 @@ KilnProposal plan_kilns(const Sight& sight, double seconds, const Going& going) 
   KilnProposal proposal;
   add_changes(shop, difference, proposal);
   for (const kiln::Unplaced& blade : found.answer.unplaced)
-    proposal.sentences.push_back("Blade " + blade.blade + " finds no place: " + blade.why + " " + blade.change);
-  for (const auto& shift : difference.shifts) proposal.sentences.push_back(db::in_words(shift, sight.zone()));
+    proposal.sentences.push_back("Blade " + blade.blade + " finds no place: " + blade.why + " " +
+                                 blade.change);
+  for (const auto& shift : difference.shifts)
+    proposal.sentences.push_back(db::in_words(shift, sight.zone()));
   add_figures(sight, difference, proposal);
   for (const std::string& sentence : shop.left_aside) proposal.sentences.push_back(sentence);
   if (found.answer.proven) proposal.sentences.push_back("No better plan exists.");
   add_kilns(sight, shop, proposal);
-  proposal.take = {"accept_plan",
-                   {{"from", to_stored(shop.origin)}, {"plan", kiln::write_firing_plan(found.answer.plan)}}};
+  proposal.take = {
+      "accept_plan",
+      {{"from", to_stored(shop.origin)}, {"plan", kiln::write_firing_plan(found.answer.plan)}}};
   return proposal;
 }
 

@@ -11,7 +11,8 @@ using namespace tangmark::desk;
 using std::chrono::hours;
 using std::chrono::minutes;
 
-TEST_CASE("a kiln coasts by one time constant to the room plus a part in e of its height above it") {
+TEST_CASE(
+    "a kiln coasts by one time constant to the room plus a part in e of its height above it") {
   test::SmallShop shop;
   const db::KilnRow kiln = db::kiln_rows(shop.shop).front();
   // Source: Newton's law of cooling; exp(-1) = 0.36788 (NIST DLMF 4.2).
@@ -36,7 +37,11 @@ TEST_CASE("a curve heats, soaks and cools, never jumping backwards in time") {
 TEST_CASE("the board says in words what it draws") {
   test::SmallShop shop;
   const auto firing = shop.firing(5, shop.now() + hours{2});
-  db::Row("firing_blade").set("firing_id", firing).set("blade_id", shop.blade).set("position", 1).insert(shop.shop);
+  db::Row("firing_blade")
+      .set("firing_id", firing)
+      .set("blade_id", shop.blade)
+      .set("position", 1)
+      .insert(shop.shop);
   KilnMemory memory;
   const std::string text = in_words(board_of(shop.sight(), "5", std::nullopt, memory));
   CHECK_THAT(text, Catch::Contains("Long kiln: 200 °C soak with 61 (selected)"));
@@ -84,7 +89,8 @@ struct ToTemper : test::SmallShop {
 TEST_CASE("a firing held outside the hours says why not, and may be put there with a reason") {
   ToTemper shop;
   CHECK(shop.held_at(shop.now() + hours{3}).may);
-  const MoveTrial late = shop.held_at(shop.now() + hours{7});  // to 19:10; the bench closes at 18:00
+  const MoveTrial late =
+      shop.held_at(shop.now() + hours{7});  // to 19:10; the bench closes at 18:00
   CHECK_FALSE(late.may);
   CHECK(late.may_set_aside);
   CHECK_THAT(late.reasons.front(), Catch::Contains("you are not at the bench all that time"));
@@ -106,9 +112,14 @@ TEST_CASE("a firing whose time has passed unlogged is a conflict on the board, i
 
 TEST_CASE("nothing is drawn as recorded that no logger wrote") {
   ToTemper shop;
-  db::Row("firing").set("state", "done").set("actual_start", shop.now() - hours{4})
-      .set("actual_end", shop.now() - hours{2}).set("starts_at", shop.now() - hours{4})
-      .set("ends_at", shop.now() - hours{2}).set("heat_from", shop.now() - hours{5}).update(shop.shop, 1);
+  db::Row("firing")
+      .set("state", "done")
+      .set("actual_start", shop.now() - hours{4})
+      .set("actual_end", shop.now() - hours{2})
+      .set("starts_at", shop.now() - hours{4})
+      .set("ends_at", shop.now() - hours{2})
+      .set("heat_from", shop.now() - hours{5})
+      .update(shop.shop, 1);
   const KilnBoard board = shop.board(shop.now());
   REQUIRE_FALSE(board.lanes.front().firings.empty());
   CHECK(board.lanes.front().firings.front().recorded.empty());
@@ -125,13 +136,15 @@ TEST_CASE("the board goes along time, and back to now") {
 TEST_CASE("the kiln place says which kilns are planned by plate values") {
   ToTemper shop;
   const PlaceView view = kiln_view(shop.sight(), "5", std::nullopt, shop.memory);
-  CHECK_THAT(as_text(view.sheet), Catch::Contains("The Long kiln is planned by the values on its plate"));
+  CHECK_THAT(as_text(view.sheet),
+             Catch::Contains("The Long kiln is planned by the values on its plate"));
 }
 
 TEST_CASE("a plan tells how far it has come and stops when it is told") {
   ToTemper shop;
   std::atomic<bool> stop{true};
   const KilnProposal proposal = plan_kilns(shop.sight(), 600, {stop});
-  CHECK_THAT(as_text(kiln_view(shop.sight(), "5", proposal, shop.memory).sheet), Catch::Contains("plate values"));
+  CHECK_THAT(as_text(kiln_view(shop.sight(), "5", proposal, shop.memory).sheet),
+             Catch::Contains("plate values"));
   CHECK(proposal.take.action == "accept_plan");
 }
