@@ -29,15 +29,25 @@ Problems refusals(const certificate::CertificateDraft& draft) {
 struct Head {
   std::int64_t number = 0, issue = 1;
   std::optional<CertificateId> replaces;
-  std::optional<std::string> old_issue;  ///< "issue 1 of 24 Nov"
+  std::optional<std::string> old_issue;  ///< "issue 1 of 24 Nov 2026"
 };
 
 Head head_of(Work& work, blade::BladeId blade) {
   const auto earlier = certificates_of(work.shop(), blade);
   if (earlier.empty()) return {work.next_number("certificate"), 1, {}, {}};
   const IssuedCertificate& last = earlier.front();
-  const std::string day = short_text(work.settings().zone.date_of(last.issued_at));
-  return {last.number, last.issue + 1, last.id, "issue " + std::to_string(last.issue) + " of " + day};
+  // Without the day of the week.
+  const std::string day = to_text(work.settings().zone.date_of(last.issued_at)).substr(4);
+  return {last.number, last.issue + 1, last.id,
+          "issue " + std::to_string(last.issue) + " of " + day};
+}
+
+// The reason for a new issue is printed, so it is read against the record like any other text.
+certificate::CertificateDraft draft_of(const certificate::Dossier& dossier,
+                                       const std::optional<std::string>& why) {
+  certificate::Dossier read = dossier;
+  if (why) read.free_texts.push_back({"the reason for the new issue", *why});
+  return certificate::compose(read);
 }
 
 Outcome<ActionResult> issue(Work& work, Form& form) {
@@ -49,7 +59,7 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
   if (!work.passes(blocks(work.shop(), *kept, blade::Stage::certificate, work.now()))) return work.problems();
   const auto dossier = read_dossier(work.shop(), std::to_string(kept->number));
   if (!dossier) return dossier.problems();
-  const auto draft = certificate::compose(*dossier);
+  const auto draft = draft_of(*dossier, why);
   if (Problems stopped = refusals(draft); !stopped.empty()) return stopped;
   const auto earlier = certificates_of(work.shop(), kept->id);
   if (!earlier.empty() && !why)

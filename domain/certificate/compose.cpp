@@ -93,8 +93,8 @@ std::vector<FreeText> printed_texts(const Dossier& dossier) {
   texts.insert(texts.end(), dossier.free_texts.begin(), dossier.free_texts.end());
   for (const Finding& finding : dossier.findings)
     if (must_be_told(finding))
-      texts.push_back(
-          {"finding " + std::to_string(finding.number), finding.what + ". " + finding.how});
+      texts.push_back({"finding " + std::to_string(finding.number),
+                       finding.what + ". " + finding.place + ". " + finding.how});
   for (const Correction& one : log_corrections(dossier))
     texts.push_back({"reason for correcting " + one.of, one.why});
   for (const Correction& one : dossier.corrections)
@@ -103,6 +103,9 @@ std::vector<FreeText> printed_texts(const Dossier& dossier) {
     if (entry.heat && entry.heat->record && entry.heat->record->set_right)
       texts.push_back({"reason for correcting the record of " + operation_text(entry),
                        entry.heat->record->set_right->why});
+  for (const Piece& piece : dossier.steel.pieces)
+    if (piece.identity != Identity::kept && piece.identity_note)
+      texts.push_back({"the note on piece " + piece.tag.text, *piece.identity_note});
   for (const std::string& difference : dossier.order.differences)
     texts.push_back({"differences from the order", difference});
   for (const std::string& finish : dossier.finish) texts.push_back({"finish", finish});

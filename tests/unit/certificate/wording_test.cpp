@@ -151,3 +151,24 @@ TEST_CASE("figures are read in the ways they are typed") {
   CHECK_FALSE(nearly("wootz", "woods"));
   CHECK_FALSE(nearly("hamon", "lemon"));
 }
+
+TEST_CASE("the place of a finding and the note on a piece are read like any text") {
+  Dossier d = bar_blade();
+  Finding pit;
+  pit.number = 1;
+  pit.kind = FindingKind::pit;
+  pit.decision = Decision::left_disclosed;
+  pit.place = "left side, near the spine";
+  d.findings.push_back(pit);
+  d.steel.pieces[0].identity = Identity::gap_closed_by_test;
+  d.steel.pieces[0].identity_note = "analysed again";
+  REQUIRE(compose(d).may_issue());
+  SECTION("a place") {
+    d.findings[0].place = "in the damascus near the spine";
+    CHECK_FALSE(compose(d).may_issue());
+  }
+  SECTION("a note") {
+    d.steel.pieces[0].identity_note = "the old smith called it wootz";
+    CHECK_FALSE(compose(d).may_issue());
+  }
+}

@@ -86,6 +86,8 @@ TEST_CASE(
   const std::string page = db::certificate_pdf(made.shop, first->id),
                     record = db::certificate_record(made.shop, first->id);
   CHECK_FALSE(made.tries("issue_certificate", {{"blade", made.blade}}));
+  CHECK_FALSE(made.tries("issue_certificate",
+                         {{"blade", made.blade}, {"reason", "it is wootz, I looked again"}}));
   made.did("issue_certificate", {{"blade", made.blade}, {"reason", "title was mistyped"}});
   const auto second = db::find_certificate(made.shop, number, "certificate");
   REQUIRE(second);
