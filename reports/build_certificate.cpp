@@ -329,8 +329,8 @@ std::optional<Document> on_one_page(const BuildCertificate& c, const Certificate
   return with_larger.pages.size() == 1 ? with_larger : document;
 }
 
-// With the largest photograph of these that leaves two pages; with the largest of all where it takes
-// more than two anyway.
+// With the largest photograph of these that leaves two pages; with the largest of all where it
+// takes more than two anyway.
 Plan plan_of_pages(const BuildCertificate& c, const CertificateSetting& set) {
   const Points whole = whole_photo(c, set);
   const Plan largest{Spread::more_pages, std::min<Points>(whole, 190), 104, false};

@@ -65,7 +65,8 @@ TEST_CASE("statements that outrun the facts begin at the left and go on at the r
 
 TEST_CASE("more to tell than a page holds goes on at the head of the other column") {
   BuildCertificate cert = certificate(Strain::ordinary);
-  cert.told_openly.assign(45, "Pit in the left side near the spine, 1 mm, ground and etched again.");
+  cert.told_openly.assign(45,
+                          "Pit in the left side near the spine, 1 mm, ground and etched again.");
   const Document document = set(cert);
   for (const Page& page : document.pages) CHECK(page.elements.size() > 40);
   CHECK(document.pages.size() <= 3);
