@@ -63,7 +63,8 @@ void PlanAnnealing::lock_firings() {
 bool PlanAnnealing::try_insert(int blade, int attempt) {
   const BladeFacts& facts = tables_.blade(blade);
   const int last_end = table_.order().empty() ? 0 : table_.batch(table_.order().back()).end;
-  fitting_.overlook(attempt < 2 ? 0 : 60 * std::min(attempt, 6));
+  const bool whole_view = attempt < 2 || attempt >= 9;  // the last ones leave nothing to chance
+  fitting_.overlook(whole_view ? 0 : 60 * std::min(attempt, 6));
   fitting_.crowd(attempt % 2 == 0 ? ChainFitting::Crowding::never
                                   : ChainFitting::Crowding::sometimes);
   fitting_.not_before(attempt < 6 ? 0 : (last_end - facts.release) / 6 * (attempt - 5) +

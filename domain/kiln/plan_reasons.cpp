@@ -33,7 +33,10 @@ class Reasoning {
     const bool fits_alone = fits(alone);
     if (auto told = by_easing(just_this(plan_.firings), fits_alone)) return *told;
     if (!fits_alone)
-      if (auto told = by_easing(alone, fits_alone)) return *told;
+      if (auto told = by_easing(alone, fits_alone)) {
+        told->change += " Blades already planned have to give way, too.";
+        return *told;
+      }
     if (!in_time_())
       return told(0, 9, "There was no time left to find out what stops it.",
                   "Plan again and allow more time.");
