@@ -16,7 +16,7 @@ constexpr int inset_px = 8;     // keeps words off the frame that shows the focu
 constexpr int names_px = 132;   // the column of kiln names
 constexpr int head_px = 40;     // the row of hours
 constexpr int foot_px = 32;     // the key of colours
-constexpr int caption_px = 20;  // above each curve
+constexpr int low_lane_px = 56;
 constexpr auto step = std::chrono::minutes{5};
 
 Pen note_pen() { return {look().sizes.note(), false, look().palette.ink}; }
@@ -30,7 +30,8 @@ KilnCanvas::KilnCanvas(wxWindow* parent, Answers answers)
   reason_ = new FiringReason(this, {[this](const std::string& why) {
                                       const Held held = held_.value_or(Held{});
                                       const std::string kiln = board_.lanes[held.lane].id;
-                                      const std::string refusal = answers_.all_the_same(held.firing, kiln, held.start, why);
+                                      const std::string refusal =
+                                          answers_.all_the_same(held.firing, kiln, held.start, why);
                                       if (refusal.empty()) put_back();
                                       return refusal;
                                     },
@@ -40,7 +41,8 @@ KilnCanvas::KilnCanvas(wxWindow* parent, Answers answers)
   Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
     const int key = event.GetKeyCode();
     const bool enter = key == WXK_RETURN || key == WXK_NUMPAD_ENTER;
-    if (held_ && !reason_->asks() && (enter || key == WXK_ESCAPE)) return enter ? let_go() : put_back();
+    if (held_ && !reason_->asks() && (enter || key == WXK_ESCAPE))
+      return enter ? let_go() : put_back();
     event.Skip();
   });
   Bind(wxEVT_MOUSEWHEEL, &KilnCanvas::on_wheel, this);
@@ -56,7 +58,8 @@ KilnCanvas::KilnCanvas(wxWindow* parent, Answers answers)
 
 void KilnCanvas::show(desk::KilnBoard board) {
   // A firing that is held, or waits for its reason, is not taken out of the hand by a clock's tick.
-  const bool same = held_ && board.selected == held_->firing && board.lanes.size() == board_.lanes.size();
+  const bool same =
+      held_ && board.selected == held_->firing && board.lanes.size() == board_.lanes.size();
   board_ = std::move(board);
   if (same) {
     Refresh();
@@ -92,7 +95,18 @@ double KilnCanvas::lanes_room() const {
 double KilnCanvas::lane_height() const {
   const Sizes& sizes = look().sizes;
   const auto lanes = std::max<std::size_t>(1, board_.lanes.size());
-  return std::clamp(lanes_room() / static_cast<double>(lanes), 1.0 * sizes.of(78), 1.0 * sizes.of(160));
+  return std::clamp(lanes_room() / static_cast<double>(lanes), 1.0 * sizes.of(low_lane_px),
+                    1.0 * sizes.of(160));
+}
+
+// With many kilns the lanes are low: closer together, their words in smaller letters.
+bool KilnCanvas::lanes_are_low() const { return lane_height() < look().sizes.of(76); }
+
+double KilnCanvas::lane_gap() const { return look().sizes.gap(lanes_are_low() ? 1 : 2); }
+
+double KilnCanvas::curve_height() const {
+  return lane_height() - look().sizes.of(caption_px) - lane_gap() -
+         (lanes_are_low() ? 0 : look().sizes.gap(1));
 }
 
 double KilnCanvas::lane_top(std::size_t lane) const {
@@ -100,8 +114,8 @@ double KilnCanvas::lane_top(std::size_t lane) const {
 }
 
 double KilnCanvas::y_of(double celsius, std::size_t lane) const {
-  const double foot = lane_top(lane) + lane_height() - look().sizes.gap(2);
-  const double height = lane_height() - look().sizes.of(caption_px) - look().sizes.gap(3);
+  const double foot = lane_top(lane) + lane_height() - lane_gap();
+  const double height = curve_height();
   const double top = std::max(100.0, board_.lanes[lane].top_celsius);
   return foot - std::clamp(celsius / top, 0.0, 1.05) * height;
 }
@@ -111,7 +125,8 @@ void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
   if (board_.lanes.empty()) return;
   const Sizes& size = look().sizes;
   gc.PushState();
-  gc.Clip(0, size.of(head_px), GetClientSize().x, GetClientSize().y - size.of(head_px) - size.of(foot_px));
+  gc.Clip(0, size.of(head_px), GetClientSize().x,
+          GetClientSize().y - size.of(head_px) - size.of(foot_px));
   draw_ground(gc);
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) draw_lane(gc, lane);
   gc.ResetClip();
@@ -122,8 +137,9 @@ void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
   if (now >= left() && now <= GetClientSize().x) {
     const Sizes& sizes = look().sizes;
     const desk::Palette& p = look().palette;
-    const double bottom = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height() - sizes.gap(2),
-                                           GetClientSize().y - sizes.of(foot_px));
+    const double bottom =
+        std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height() - lane_gap(),
+                         GetClientSize().y - sizes.of(foot_px));
     gc.SetPen(wxPen(colour(p.accent), 2));
     gc.StrokeLine(now, sizes.of(18), now, bottom);
     const Pen pen{sizes.note(), true, p.on_accent};
@@ -142,7 +158,7 @@ void KilnCanvas::draw_ground(wxGraphicsContext& gc) {
   const desk::Palette& p = look().palette;
   const double right = GetClientSize().x;
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
-    const double top = lane_top(lane), height = lane_height() - sizes.gap(2);
+    const double top = lane_top(lane), height = lane_height() - lane_gap();
     gc.SetPen(*wxTRANSPARENT_PEN);
     gc.SetBrush(wxBrush(colour(p.unattended)));
     gc.DrawRectangle(left(), top, right - left(), height);
@@ -178,14 +194,26 @@ void KilnCanvas::draw_hours(wxGraphicsContext& gc) {
   }
 }
 
-void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
+// The name of a kiln and how it stands; what is too long for the column is written smaller.
+void KilnCanvas::draw_name(wxGraphicsContext& gc, std::size_t lane) {
   const Sizes& sizes = look().sizes;
   const desk::BoardLane& kiln = board_.lanes[lane];
+  const bool low = lanes_are_low();
   const double top = lane_top(lane), x = sizes.of(inset_px), width = left() - x - sizes.gap(1);
-  draw_text(gc, shortened(gc, kiln.name, text_pen(true), width), x, top + sizes.of(4), text_pen(true));
-  draw_text(gc, shortened(gc, kiln.now, text_pen(false), width), x, top + sizes.of(24), text_pen(false));
+  const auto write = [&](const std::string& words, Pen pen, int down) {
+    if (text_width(gc, words, pen) > width) pen.size_px = sizes.note();
+    draw_text(gc, shortened(gc, words, pen, width), x, top + sizes.of(down), pen);
+  };
   const Pen grey{sizes.note(), false, look().palette.second_ink};
-  draw_text(gc, shortened(gc, kiln.state, grey, width), x, top + sizes.of(46), grey);
+  write(kiln.name, text_pen(true), low ? 0 : 4);
+  write(kiln.now, low ? note_pen() : text_pen(false), low ? 20 : 24);
+  write(kiln.state, grey, low ? 36 : 46);
+}
+
+void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
+  const desk::BoardLane& kiln = board_.lanes[lane];
+  const double top = lane_top(lane);
+  draw_name(gc, lane);
   gc.PushState();
   gc.Clip(left(), top, GetClientSize().x - left(), lane_height());
   for (const desk::BoardFiring& firing : kiln.firings) draw_firing(gc, firing, lane);
@@ -203,15 +231,17 @@ void KilnCanvas::stroke(wxGraphicsContext& gc, const desk::BoardCurve& curve, st
   if (curve.size() < 2) return;
   wxGraphicsPath path = gc.CreatePath();
   path.MoveToPoint(x_of(curve.front().at), y_of(curve.front().celsius, lane));
-  for (const desk::CurvePoint& point : curve) path.AddLineToPoint(x_of(point.at), y_of(point.celsius, lane));
+  for (const desk::CurvePoint& point : curve)
+    path.AddLineToPoint(x_of(point.at), y_of(point.celsius, lane));
   gc.StrokePath(path);
 }
 
 // The area under the curve as columns two pixels wide, each in the colour of the steel then.
-void KilnCanvas::draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane) {
+void KilnCanvas::draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing,
+                           std::size_t lane) {
   const desk::BoardCurve& curve = firing.planned;
   if (curve.size() < 2) return;
-  const double foot = lane_top(lane) + lane_height() - look().sizes.gap(2);
+  const double foot = lane_top(lane) + lane_height() - lane_gap();
   gc.SetPen(*wxTRANSPARENT_PEN);
   const double first = std::max(left(), x_of(curve.front().at));
   const double last = std::min<double>(GetClientSize().x, x_of(curve.back().at));
@@ -231,7 +261,8 @@ void KilnCanvas::draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firin
   gc.SetAntialiasMode(before);
 }
 
-void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane) {
+void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing,
+                             std::size_t lane) {
   const desk::Palette& p = look().palette;
   const bool chosen = firing.id == board_.selected;
   if (!firing.old_place.empty()) {
@@ -239,7 +270,8 @@ void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& fir
     stroke(gc, firing.old_place, lane);
   }
   draw_glow(gc, firing, lane);
-  gc.SetPen(wxPen(colour(firing.proposed || chosen ? p.accent : p.ink), firing.proposed || chosen ? 3 : 1));
+  gc.SetPen(wxPen(colour(firing.proposed || chosen ? p.accent : p.ink),
+                  firing.proposed || chosen ? 3 : 1));
   stroke(gc, firing.planned, lane);
   if (!firing.recorded.empty()) {
     gc.SetPen(wxPen(colour(p.ink), 3));
@@ -302,8 +334,8 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken&
   const Sizes& sizes = look().sizes;
   const double from = x_of(firing.start);
   draw_caption(gc, of, room_to, taken);
-  const double foot = lane_top(lane) + lane_height() - sizes.gap(2) - sizes.of(4);
-  const double tall = lane_height() - sizes.of(caption_px) - sizes.gap(3);
+  const double foot = lane_top(lane) + lane_height() - lane_gap() - sizes.of(4);
+  const double tall = curve_height();
   const int rows = std::clamp(static_cast<int>(tall / (tag_height() + 2)), 1, 3);
   const auto count = static_cast<int>(firing.blades.size());
   const int across = (count + rows - 1) / rows;
@@ -334,7 +366,8 @@ void KilnCanvas::draw_key(wxGraphicsContext& gc) {
   const Sizes& sizes = look().sizes;
   const double y = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height(),
                                     GetClientSize().y - sizes.of(foot_px) + sizes.of(4));
-  draw_text(gc, "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.",
+  draw_text(gc,
+            "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.",
             sizes.of(inset_px), y, note_pen());
   double x = GetClientSize().x - sizes.of(inset_px);
   for (auto key = board_.key.rbegin(); key != board_.key.rend(); ++key) {

@@ -15,16 +15,18 @@ namespace tangmark::window {
 
 class FiringReason;
 
-/// The kilns along real time. A firing is dragged to another place, or held with the keys: Shift and
-/// the arrows move it by a quarter of an hour or to another kiln, Ctrl and Shift by five minutes;
-/// Enter lets it go there, Escape puts it back. While it is held the desk says whether it may stand
-/// there, and why not. Let go where a rule breaks, it stays there until the maker says why or puts it
-/// back. Arrows choose a firing, L keeps it in place, Page Up and Page Down go along time.
+/// The kilns along real time. A firing is dragged to another place, or held with the keys: Shift
+/// and the arrows move it by a quarter of an hour or to another kiln, Ctrl and Shift by five
+/// minutes; Enter lets it go there, Escape puts it back. While it is held the desk says whether it
+/// may stand there, and why not. Let go where a rule breaks, it stays there until the maker says
+/// why or puts it back. Arrows choose a firing, L keeps it in place, Page Up and Page Down go along
+/// time.
 class KilnCanvas final : public Canvas {
  public:
   struct Answers {
     std::function<void(const std::string& firing)> selected;
-    std::function<desk::MoveTrial(const std::string& firing, const std::string& kiln, Instant start)>
+    std::function<desk::MoveTrial(const std::string& firing, const std::string& kiln,
+                                  Instant start)>
         trial;
     /// The maker lets go where it may stand.
     std::function<void(const std::string& firing, const std::string& kiln, Instant start)> dropped;
@@ -44,6 +46,7 @@ class KilnCanvas final : public Canvas {
   void draw(wxGraphicsContext& gc, wxSize size) override;
   void draw_ground(wxGraphicsContext& gc);
   void draw_hours(wxGraphicsContext& gc);
+  void draw_name(wxGraphicsContext& gc, std::size_t lane);
   void draw_lane(wxGraphicsContext& gc, std::size_t lane);
   void draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
   void draw_glow(wxGraphicsContext& gc, const desk::BoardFiring& firing, std::size_t lane);
@@ -66,6 +69,10 @@ class KilnCanvas final : public Canvas {
   double y_of(double celsius, std::size_t lane) const;
   double lane_top(std::size_t lane) const;
   double lane_height() const;
+  bool lanes_are_low() const;
+  double lane_gap() const;
+  double curve_height() const;
+  static constexpr int caption_px = 20;  ///< above each curve
   double lanes_room() const;
   double left() const;
   std::optional<Hit> hit(wxPoint at) const;

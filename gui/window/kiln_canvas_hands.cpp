@@ -61,7 +61,8 @@ void KilnCanvas::on_motion(wxMouseEvent& event) {
   drag_->moved = true;
   trial_lane_ = drag_->from.lane;
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
-    if (event.GetY() >= lane_top(lane) && event.GetY() < lane_top(lane) + lane_height()) trial_lane_ = lane;
+    if (event.GetY() >= lane_top(lane) && event.GetY() < lane_top(lane) + lane_height())
+      trial_lane_ = lane;
   }
   drag_->kiln = board_.lanes[trial_lane_].id;
   drag_->start = time_at(x_of(firing.start) + event.GetX() - drag_->grabbed_x);
@@ -93,19 +94,22 @@ void KilnCanvas::on_wheel(wxMouseEvent& event) {
   }
   const double by = -event.GetWheelRotation() / 120.0 * lane_height() / 2;
   const double room = lanes_room();
-  const double most = std::max(0.0, static_cast<double>(board_.lanes.size()) * lane_height() - room);
+  const double most =
+      std::max(0.0, static_cast<double>(board_.lanes.size()) * lane_height() - room);
   if (most <= 0) return event.Skip();
   scrolled_ = std::clamp(scrolled_ + by, 0.0, most);
   Refresh();
 }
 
 void KilnCanvas::see_selected() {
-  const double most = std::max(0.0, static_cast<double>(board_.lanes.size()) * lane_height() - lanes_room());
+  const double most =
+      std::max(0.0, static_cast<double>(board_.lanes.size()) * lane_height() - lanes_room());
   scrolled_ = std::clamp(scrolled_, 0.0, most);
   const auto at = find(board_.selected);
   if (!at || lanes_room() < lane_height()) return;
   const double top = static_cast<double>(at->lane) * lane_height();
-  scrolled_ = std::clamp(scrolled_, std::max(0.0, top + lane_height() - lanes_room()), std::max(0.0, top));
+  scrolled_ =
+      std::clamp(scrolled_, std::max(0.0, top + lane_height() - lanes_room()), std::max(0.0, top));
 }
 
 void KilnCanvas::step_selection(int by) {
@@ -115,7 +119,8 @@ void KilnCanvas::step_selection(int by) {
   }
   if (all.empty()) return;
   std::sort(all.begin(), all.end(), [](auto* a, auto* b) { return a->start < b->start; });
-  const auto at = std::find_if(all.begin(), all.end(), [this](auto* f) { return f->id == board_.selected; });
+  const auto at =
+      std::find_if(all.begin(), all.end(), [this](auto* f) { return f->id == board_.selected; });
   auto next = at == all.end() ? 0 : (at - all.begin()) + by;
   next = std::clamp<std::ptrdiff_t>(next, 0, static_cast<std::ptrdiff_t>(all.size()) - 1);
   const std::string id = all[static_cast<std::size_t>(next)]->id;
@@ -131,9 +136,12 @@ void KilnCanvas::step_lane(int by) {
        lane >= 0 && lane < static_cast<std::ptrdiff_t>(board_.lanes.size()); lane += by) {
     const auto& firings = board_.lanes[static_cast<std::size_t>(lane)].firings;
     if (firings.empty()) continue;
-    const auto apart = [&](const desk::BoardFiring& f) { return f.start < start ? start - f.start : f.start - start; };
-    const auto nearest = std::min_element(firings.begin(), firings.end(),
-                                          [&](const auto& a, const auto& b) { return apart(a) < apart(b); });
+    const auto apart = [&](const desk::BoardFiring& f) {
+      return f.start < start ? start - f.start : f.start - start;
+    };
+    const auto nearest =
+        std::min_element(firings.begin(), firings.end(),
+                         [&](const auto& a, const auto& b) { return apart(a) < apart(b); });
     const std::string id = nearest->id;
     CallAfter([this, id] { answers_.selected(id); });
     return;
@@ -161,7 +169,8 @@ void KilnCanvas::try_held() {
   Refresh();
 }
 
-// Where it may stand it becomes a proposal; where a rule breaks it waits for a reason, or goes back.
+// Where it may stand it becomes a proposal; where a rule breaks it waits for a reason, or goes
+// back.
 void KilnCanvas::let_go() {
   if (!held_ || !trial_) return;
   const Held held = *held_;
@@ -191,7 +200,8 @@ void KilnCanvas::keep_or_release() {
   const auto* firing = selected();
   if (firing == nullptr || held_) return;
   if (!firing->may_move && !firing->kept) return;
-  answers_.perform(desk::DoNow{firing->kept ? "unlock_firing" : "lock_firing", {{"firing", firing->id}}});
+  answers_.perform(
+      desk::DoNow{firing->kept ? "unlock_firing" : "lock_firing", {{"firing", firing->id}}});
 }
 
 void KilnCanvas::on_key(wxKeyEvent& event) {

@@ -10,8 +10,6 @@
 namespace tangmark::window {
 namespace {
 
-constexpr int caption_px = 20;  // above each curve, as the curves are drawn
-
 Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.ink}; }
 
 }  // namespace
@@ -19,21 +17,24 @@ Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.
 // Hatched where the rule breaks, with its words: no meaning hangs on a colour.
 void KilnCanvas::draw_conflicts(wxGraphicsContext& gc, std::size_t lane) {
   const Sizes& sizes = look().sizes;
-  const double top = lane_top(lane) + sizes.of(caption_px), foot = lane_top(lane) + lane_height() - sizes.gap(2);
+  const double top = lane_top(lane) + sizes.of(caption_px),
+               foot = lane_top(lane) + lane_height() - lane_gap();
   double said_to = left();
   for (const desk::BoardConflict& conflict : board_.lanes[lane].conflicts) {
     const double from = x_of(conflict.from), to = std::max(from + sizes.of(8), x_of(conflict.to));
     gc.PushState();
     gc.Clip(from, top, to - from, foot - top);
     gc.SetPen(wxPen(colour(look().palette.ink), 2));
-    for (double x = from - (foot - top); x < to; x += sizes.of(8)) gc.StrokeLine(x, foot, x + foot - top, top);
+    for (double x = from - (foot - top); x < to; x += sizes.of(8))
+      gc.StrokeLine(x, foot, x + foot - top, top);
     gc.PopState();
     gc.SetPen(wxPen(colour(look().palette.ink), 2));
     gc.SetBrush(*wxTRANSPARENT_BRUSH);
     gc.DrawRectangle(from, top, to - from, foot - top);
     const Pen pen{sizes.note(), true, look().palette.ink};
     const double at = std::max({from, said_to, left() + 2});
-    const std::string words = shortened(gc, "Does not fit: " + conflict.sentence, pen, GetClientSize().x - at - sizes.gap(2));
+    const std::string words = shortened(gc, "Does not fit: " + conflict.sentence, pen,
+                                        GetClientSize().x - at - sizes.gap(2));
     const double wide = text_width(gc, words, pen) + sizes.gap(1);
     if (at + sizes.of(60) > GetClientSize().x) continue;
     gc.SetPen(wxPen(colour(look().palette.ink), 1));
@@ -48,7 +49,8 @@ void KilnCanvas::draw_conflicts(wxGraphicsContext& gc, std::size_t lane) {
 
 void KilnCanvas::stroke_trial(wxGraphicsContext& gc) {
   const desk::Palette& p = look().palette;
-  gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 3, trial_->may ? wxPENSTYLE_SOLID : wxPENSTYLE_SHORT_DASH));
+  gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 3,
+                  trial_->may ? wxPENSTYLE_SOLID : wxPENSTYLE_SHORT_DASH));
   stroke(gc, trial_->there.planned, trial_lane_);
 }
 
@@ -67,15 +69,16 @@ void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
   }
   const double height = static_cast<double>(lines.size()) * sizes.of(21) + sizes.gap(2);
   const double wide = width + sizes.gap(4);
-  const double x = std::clamp(x_of(trial_->there.start), left(), std::max(left(), GetClientSize().x - wide));
+  const double x =
+      std::clamp(x_of(trial_->there.start), left(), std::max(left(), GetClientSize().x - wide));
   double y = lane_top(trial_lane_) + lane_height();
   if (y + height > GetClientSize().y) y = std::max(0.0, lane_top(trial_lane_) - height);
   gc.SetPen(wxPen(colour(trial_->may ? p.accent : p.ink), 1));
   gc.SetBrush(wxBrush(colour(p.raised)));
   gc.DrawRectangle(x, y, wide, height);
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    draw_text(gc, lines[i], x + sizes.gap(2), y + sizes.gap(1) + static_cast<double>(i) * sizes.of(21),
-              text_pen(i == 0));
+    draw_text(gc, lines[i], x + sizes.gap(2),
+              y + sizes.gap(1) + static_cast<double>(i) * sizes.of(21), text_pen(i == 0));
   }
 }
 
