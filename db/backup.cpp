@@ -20,9 +20,11 @@ namespace fs = std::filesystem;
 Outcome<Done> free_path(const fs::path& path) {
   std::error_code error;
   if (fs::exists(path, error))
-    return Problem{path.string(), path.string() + " is there already.", "Name a file that does not exist yet."};
+    return Problem{path.string(), path.string() + " is there already.",
+                   "Name a file that does not exist yet."};
   if (!fs::is_directory(fs::absolute(path).parent_path(), error))
-    return Problem{path.string(), "The folder of " + path.string() + " does not exist.", "Make it first."};
+    return Problem{path.string(), "The folder of " + path.string() + " does not exist.",
+                   "Make it first."};
   return Done{};
 }
 
@@ -42,7 +44,8 @@ Outcome<Done> copy_database(SQLite::Database& from, const fs::path& to) {
   return Done{};
 }
 
-std::string rescue_table(SQLite::Database& database, const std::string& table, const fs::path& folder) {
+std::string rescue_table(SQLite::Database& database, const std::string& table,
+                         const fs::path& folder) {
   std::int64_t saved = 0;
   std::string text, trouble;
   try {
@@ -71,7 +74,9 @@ std::string rescue_table(SQLite::Database& database, const std::string& table, c
   std::ofstream file(folder / (table + ".csv"), std::ios::binary);
   file << text;
   file.flush();
-  if (!file) throw Failure((folder / (table + ".csv")).string() + " could not be written. Is the disk full?");
+  if (!file)
+    throw Failure((folder / (table + ".csv")).string() +
+                  " could not be written. Is the disk full?");
   return fmt::format("{}: {} rows saved{}.", table, saved, trouble);
 }
 
@@ -92,23 +97,30 @@ Outcome<Done> restore(const fs::path& backup, const fs::path& file, Instant now)
 Outcome<std::vector<std::string>> rescue(const fs::path& damaged, const fs::path& folder) {
   std::error_code error;
   if (!fs::is_regular_file(damaged, error))
-    return Problem{damaged.string(), "There is no file " + damaged.string() + ".", "Check the name."};
+    return Problem{damaged.string(), "There is no file " + damaged.string() + ".",
+                   "Check the name."};
   if (fs::exists(folder, error))
-    return Problem{folder.string(), folder.string() + " is there already.", "Name a folder that does not exist yet."};
+    return Problem{folder.string(), folder.string() + " is there already.",
+                   "Name a folder that does not exist yet."};
   std::vector<std::string> tables;
   try {
     SQLite::Database database(damaged.string(), SQLite::OPEN_READONLY, 5000);
-    SQLite::Statement names(database, "SELECT name FROM sqlite_master WHERE type = 'table' "
-                                      "AND name NOT LIKE 'sqlite_%' ORDER BY name");
+    SQLite::Statement names(database,
+                            "SELECT name FROM sqlite_master WHERE type = 'table' "
+                            "AND name NOT LIKE 'sqlite_%' ORDER BY name");
     while (names.executeStep()) tables.push_back(names.getColumn(0).getString());
     fs::create_directories(folder, error);
     if (error)
-      return Problem{folder.string(), folder.string() + " cannot be made.", "Choose a place that you may write to."};
+      return Problem{folder.string(), folder.string() + " cannot be made.",
+                     "Choose a place that you may write to."};
     std::vector<std::string> sentences;
-    for (const std::string& table : tables) sentences.push_back(rescue_table(database, table, folder));
+    for (const std::string& table : tables)
+      sentences.push_back(rescue_table(database, table, folder));
     return sentences;
   } catch (const SQLite::Exception&) {
-    return Problem{damaged.string(), "Nothing of " + damaged.string() + " can be read: it is no shop file, or its first page is gone.",
+    return Problem{damaged.string(),
+                   "Nothing of " + damaged.string() +
+                       " can be read: it is no shop file, or its first page is gone.",
                    "Restore a backup with: tangmark restore."};
   }
 }

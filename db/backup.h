@@ -15,7 +15,8 @@ Outcome<Done> back_up(const ShopFile& shop, const std::filesystem::path& copy);
 
 /// Puts a backup back as a new file. Refuses a backup that is no sound shop file, and a path where
 /// something already is: the maker moves the old file away first.
-Outcome<Done> restore(const std::filesystem::path& backup, const std::filesystem::path& file, Instant now);
+Outcome<Done> restore(const std::filesystem::path& backup, const std::filesystem::path& file,
+                      Instant now);
 
 /// Saves what can still be read of a damaged file, table by table, as comma separated tables into a
 /// new folder. The damaged file stays untouched. Returns one sentence for each table.

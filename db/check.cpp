@@ -22,7 +22,8 @@ constexpr Balance balances[] = {
      "SELECT 'Quote version ' || q.version || ' of commission ' || c.number || "
      "': its cost lines do not sum to its cost.' AS sentence FROM quote q "
      "JOIN commission c ON c.id = q.commission_id WHERE q.cost_minor <> "
-     "(SELECT coalesce(sum(amount_minor), 0) FROM quote_line WHERE quote_id = q.id AND side = 'cost')"},
+     "(SELECT coalesce(sum(amount_minor), 0) FROM quote_line WHERE quote_id = q.id AND side = "
+     "'cost')"},
     {"No commission has given back more than it took.",
      "SELECT 'Commission ' || c.number || ': more was given back than was taken.' AS sentence "
      "FROM commission c WHERE (SELECT coalesce(sum(amount_minor), 0) FROM payment "
@@ -44,7 +45,8 @@ constexpr Balance balances[] = {
      "FROM piece p JOIN billet_part b ON b.piece_id = p.id WHERE p.state = 'on hand'"},
     {"No blank became two blades that are both alive.",
      "SELECT 'Piece ' || p.tag || ' became more than one blade.' AS sentence FROM piece p "
-     "JOIN blade b ON b.piece_id = p.id AND b.scrapped_at IS NULL GROUP BY p.id HAVING count(*) > 1"},
+     "JOIN blade b ON b.piece_id = p.id AND b.scrapped_at IS NULL GROUP BY p.id HAVING count(*) > "
+     "1"},
 };
 
 void look_at_soundness(const ShopFile& shop, CheckReport& report) {
@@ -66,8 +68,9 @@ void look_at_certificates(const ShopFile& shop, CheckReport& report) {
   while (query.next()) {
     ++count;
     if (sha256_hex(query.text("record")) != query.text("digest"))
-      report.wrong.push_back(fmt::format("Certificate {} issue {}: its record is not the one that was issued.",
-                                         query.integer("number"), query.integer("issue")));
+      report.wrong.push_back(
+          fmt::format("Certificate {} issue {}: its record is not the one that was issued.",
+                      query.integer("number"), query.integer("issue")));
   }
   report.looked_at.push_back(fmt::format("Certificates: {} records against their digests.", count));
 }

@@ -18,7 +18,10 @@ namespace {
 // Personal fields enter history as salted hashes only, so that erasing a person's fields and salt
 // leaves nothing to guess from while the chain stays whole.
 const std::set<std::pair<std::string, std::string>> personal_fields{
-    {"customer", "name"}, {"customer", "contact"}, {"customer", "address"}, {"customer", "note"},
+    {"customer", "name"},
+    {"customer", "contact"},
+    {"customer", "address"},
+    {"customer", "note"},
     {"certificate_words", "made_for"}};
 
 std::string_view text_of(sqlite3_value* value) {
@@ -131,14 +134,10 @@ FROM (SELECT {3} AS o, {4} AS n); END)",
 
 HistoryRow read_row(SQLite::Statement& query) {
   auto at = from_stored_instant(query.getColumn(1).getString(), "history.at");
-  return {query.getColumn(0).getInt64(),
-          at ? *at : Instant{},
-          query.getColumn(2).getString(),
-          query.getColumn(3).getString(),
-          query.getColumn(4).getString(),
-          query.getColumn(5).getInt64(),
-          query.getColumn(6).getString(),
-          query.getColumn(7).getString()};
+  return {query.getColumn(0).getInt64(),  at ? *at : Instant{},
+          query.getColumn(2).getString(), query.getColumn(3).getString(),
+          query.getColumn(4).getString(), query.getColumn(5).getInt64(),
+          query.getColumn(6).getString(), query.getColumn(7).getString()};
 }
 
 constexpr const char* history_columns = "id, at, action, reason, subject, row, old, new";
@@ -149,8 +148,8 @@ void follow_chain(SQLite::Database& database, std::vector<std::string>& breaks) 
                          "reason, subject, row, old, new) FROM history ORDER BY id");
   while (rows.executeStep()) {
     if (rows.getColumn(1).getString() == rows.getColumn(2).getString()) continue;
-    breaks.push_back(fmt::format(
-        "History row {} was changed, or the row before it was taken out.", rows.getColumn(0).getInt64()));
+    breaks.push_back(fmt::format("History row {} was changed, or the row before it was taken out.",
+                                 rows.getColumn(0).getInt64()));
     return;  // every later link would only repeat the news
   }
 }
@@ -198,9 +197,10 @@ void lay_history_triggers(SQLite::Database& database) {
     for (const char* event : {"INSERT", "UPDATE", "DELETE"})
       database.exec(trigger(database, table, event));
   for (const char* event : {"UPDATE", "DELETE"})
-    database.exec(fmt::format("CREATE TRIGGER \"keep_history_{0}\" BEFORE {0} ON history BEGIN "
-                              "SELECT RAISE(ABORT, 'history is only ever added to'); END",
-                              event));
+    database.exec(
+        fmt::format("CREATE TRIGGER \"keep_history_{0}\" BEFORE {0} ON history BEGIN "
+                    "SELECT RAISE(ABORT, 'history is only ever added to'); END",
+                    event));
 }
 
 void drop_history_triggers(SQLite::Database& database) {
@@ -214,7 +214,9 @@ void drop_history_triggers(SQLite::Database& database) {
   for (const std::string& name : names) database.exec("DROP TRIGGER \"" + name + "\"");
 }
 
-std::vector<std::string> kept_tables(const ShopFile& shop) { return table_names(shop.database()); }
+std::vector<std::string> kept_tables(const ShopFile& shop) {
+  return table_names(shop.database());
+}
 
 std::vector<HistoryRow> history_of(const ShopFile& shop, std::string_view table, std::int64_t row) {
   SQLite::Statement query(shop.database(), std::string("SELECT ") + history_columns +

@@ -32,9 +32,15 @@ void Row::bind(SQLite::Statement& statement) const {
   for (const Cell& cell : cells_) {
     ++position;
     switch (cell.kind) {
-      case Kind::null: statement.bind(position); break;
-      case Kind::integer: statement.bind(position, cell.integer); break;
-      case Kind::text: statement.bind(position, cell.text); break;
+      case Kind::null:
+        statement.bind(position);
+        break;
+      case Kind::integer:
+        statement.bind(position, cell.integer);
+        break;
+      case Kind::text:
+        statement.bind(position, cell.text);
+        break;
       case Kind::bytes:
         statement.bind(position, cell.text.data(), static_cast<int>(cell.text.size()));
         break;
@@ -48,8 +54,8 @@ std::int64_t Row::insert(const ShopFile& shop) const {
     columns += (columns.empty() ? "\"" : ", \"") + cell.column + "\"";
     marks += marks.empty() ? "?" : ", ?";
   }
-  SQLite::Statement statement(shop.database(),
-                              "INSERT INTO \"" + table_ + "\"(" + columns + ") VALUES(" + marks + ")");
+  SQLite::Statement statement(
+      shop.database(), "INSERT INTO \"" + table_ + "\"(" + columns + ") VALUES(" + marks + ")");
   bind(statement);
   statement.exec();
   return shop.database().getLastInsertRowid();
@@ -89,10 +95,18 @@ Query& Query::hold(const std::string& text) {
   return *this;
 }
 
-bool Query::next() { return statement_->executeStep(); }
-bool Query::is_null(const char* column) const { return statement_->getColumn(column).isNull(); }
-std::string Query::text(const char* column) const { return statement_->getColumn(column).getString(); }
-std::int64_t Query::integer(const char* column) const { return statement_->getColumn(column).getInt64(); }
+bool Query::next() {
+  return statement_->executeStep();
+}
+bool Query::is_null(const char* column) const {
+  return statement_->getColumn(column).isNull();
+}
+std::string Query::text(const char* column) const {
+  return statement_->getColumn(column).getString();
+}
+std::int64_t Query::integer(const char* column) const {
+  return statement_->getColumn(column).getInt64();
+}
 
 void Query::damaged(const char* column) const {
   throw Failure(std::string("The file is damaged: column ") + column + " holds \"" + text(column) +

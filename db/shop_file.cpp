@@ -37,7 +37,8 @@ bool looks_like_sqlite(const std::filesystem::path& path) {
   std::ifstream file(path, std::ios::binary);
   char head[16] = {};
   file.read(head, sizeof head);
-  return file.gcount() == sizeof head && std::string_view(head, 16) == std::string_view("SQLite format 3\0", 16);
+  return file.gcount() == sizeof head &&
+         std::string_view(head, 16) == std::string_view("SQLite format 3\0", 16);
 }
 
 int pragma_int(SQLite::Database& database, const std::string& name) {
@@ -78,7 +79,8 @@ std::string uri_of(const std::filesystem::path& path, const char* query) {
 std::unique_ptr<SQLite::Database> connect(const std::filesystem::path& path, bool read_only) {
   if (!read_only)
     return std::make_unique<SQLite::Database>(path.string(), SQLite::OPEN_READWRITE, busy_ms);
-  const bool folder_writable = ::access(std::filesystem::absolute(path).parent_path().c_str(), W_OK) == 0;
+  const bool folder_writable =
+      ::access(std::filesystem::absolute(path).parent_path().c_str(), W_OK) == 0;
   // A folder that may not be written cannot hold the file that readers of a WAL database share.
   if (!folder_writable)
     return std::make_unique<SQLite::Database>(uri_of(path, "?immutable=1"),
@@ -93,11 +95,21 @@ ShopFile::ShopFile(ShopFile&&) noexcept = default;
 ShopFile& ShopFile::operator=(ShopFile&&) noexcept = default;
 ShopFile::~ShopFile() = default;
 
-const std::filesystem::path& ShopFile::path() const { return inside_->path; }
-bool ShopFile::read_only() const { return inside_->read_only; }
-const std::string& ShopFile::notice() const { return inside_->notice; }
-SQLite::Database& ShopFile::database() const { return *inside_->database; }
-ShopFile::Stamp& ShopFile::stamp() const { return *inside_->stamp; }
+const std::filesystem::path& ShopFile::path() const {
+  return inside_->path;
+}
+bool ShopFile::read_only() const {
+  return inside_->read_only;
+}
+const std::string& ShopFile::notice() const {
+  return inside_->notice;
+}
+SQLite::Database& ShopFile::database() const {
+  return *inside_->database;
+}
+ShopFile::Stamp& ShopFile::stamp() const {
+  return *inside_->stamp;
+}
 
 std::int64_t ShopFile::changes_by_others() const {
   return inside_->database->execAndGet("PRAGMA data_version").getInt64();
@@ -114,7 +126,9 @@ ShopFile ShopFile::in_memory(Instant now) {
   return ShopFile(std::move(inside));
 }
 
-int ShopFile::step() const { return pragma_int(*inside_->database, "user_version"); }
+int ShopFile::step() const {
+  return pragma_int(*inside_->database, "user_version");
+}
 
 void ShopFile::bring_up_to_date() {
   const auto known = static_cast<int>(schema_steps().size());
@@ -158,7 +172,8 @@ Outcome<ShopFile> ShopFile::open(const std::filesystem::path& path, Instant now)
     return refused(path, "There is no file " + path.string() + ".",
                    "Check the name, or make a new shop file.");
   if (!std::filesystem::is_regular_file(path, ignored) || ::access(path.c_str(), R_OK) != 0)
-    return refused(path, path.string() + " cannot be read.", "Check that it is a file you may read.");
+    return refused(path, path.string() + " cannot be read.",
+                   "Check that it is a file you may read.");
   if (!looks_like_sqlite(path))
     return refused(path, path.string() + " is not a shop file.",
                    "Choose a file that this program made; nothing was changed.");
@@ -166,7 +181,8 @@ Outcome<ShopFile> ShopFile::open(const std::filesystem::path& path, Instant now)
   inside->path = path;
   *inside->stamp = {now, "open", ""};
   inside->read_only = ::access(path.c_str(), W_OK) != 0;
-  if (inside->read_only) inside->notice = "This file may not be written, so it is open for reading only.";
+  if (inside->read_only)
+    inside->notice = "This file may not be written, so it is open for reading only.";
   const Problem damaged = refused(path, path.string() + " is damaged.",
                                   "Open a backup, or save what can be read with: tangmark rescue.");
   try {
@@ -180,8 +196,10 @@ Outcome<ShopFile> ShopFile::open(const std::filesystem::path& path, Instant now)
     if (version > known) {
       inside->read_only = true;
       inside->notice = fmt::format(
-          "This file was written by a newer program (step {}, this one knows {}), so it is open for "
-          "reading only.", version, known);
+          "This file was written by a newer program (step {}, this one knows {}), so it is open "
+          "for "
+          "reading only.",
+          version, known);
     }
     if (std::filesystem::file_size(path) <= quick_check_limit &&
         look->execAndGet("PRAGMA quick_check(1)").getString() != "ok")

@@ -18,9 +18,9 @@ namespace tangmark::db {
 /// One shop, one file. Open on one thread at a time; a second window opens its own ShopFile on the
 /// same path, sees this one's changes and never loses a write (WAL, immediate transactions).
 ///
-/// Refused with a sentence and left untouched: a file that is no shop file, a damaged one, a missing
-/// one. Opened for reading only, with a notice: a file newer than this program, or one that may not
-/// be written. Failing disks throw Failure.
+/// Refused with a sentence and left untouched: a file that is no shop file, a damaged one, a
+/// missing one. Opened for reading only, with a notice: a file newer than this program, or one that
+/// may not be written. Failing disks throw Failure.
 class ShopFile {
  public:
   /// Makes a new shop file. Refuses a path where something already is.

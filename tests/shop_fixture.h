@@ -13,7 +13,8 @@
 namespace tangmark::test {
 
 /// A Wednesday morning; tests move the clock by hand.
-inline constexpr Instant bench_day = date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(8);
+inline constexpr Instant bench_day =
+    date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(8);
 
 /// A shop in memory and the clock on its wall.
 struct ShopOnTheBench {

@@ -10,8 +10,8 @@
 namespace tangmark::db {
 namespace {
 
-// The plan was made from a case of the same moment; if the shop has changed since, the checker finds
-// what no longer fits and nothing is stored.
+// The plan was made from a case of the same moment; if the shop has changed since, the checker
+// finds what no longer fits and nothing is stored.
 Outcome<ActionResult> run(Work& work, Form& form) {
   const Instant from = form.instant("from");
   const std::string text = form.text("plan");
@@ -37,9 +37,11 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action accept_plan{"accept_plan", "Book a kiln plan: add, move and drop firings as it says.",
-                         {{"from", "Minute 0 of the plan", FieldKind::instant, true, "2026-11-26T08:00:00Z"},
-                          {"plan", "Plan", FieldKind::long_text, true, "{\"instance\": \"shop\", ...}"}},
-                         run};
+const Action accept_plan{
+    "accept_plan",
+    "Book a kiln plan: add, move and drop firings as it says.",
+    {{"from", "Minute 0 of the plan", FieldKind::instant, true, "2026-11-26T08:00:00Z"},
+     {"plan", "Plan", FieldKind::long_text, true, "{\"instance\": \"shop\", ...}"}},
+    run};
 
 }  // namespace tangmark::db

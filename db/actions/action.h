@@ -16,11 +16,40 @@
 
 namespace tangmark::db {
 
-/// What a field of an action holds; tells a form which control and a terminal which example to show.
+/// What a field of an action holds; tells a form which control and a terminal which example to
+/// show.
 enum class FieldKind {
-  text, long_text, secret, choice, yes_no, number, share, money, date, instant, duration,
-  temperature, temperature_step, length, mass, volume, file,
-  commission, item, blade, lot, piece, billet, kiln, firing, bath, model, customer, finding, certificate, operation
+  text,
+  long_text,
+  secret,
+  choice,
+  yes_no,
+  number,
+  share,
+  money,
+  date,
+  instant,
+  duration,
+  temperature,
+  temperature_step,
+  length,
+  mass,
+  volume,
+  file,
+  commission,
+  item,
+  blade,
+  lot,
+  piece,
+  billet,
+  kiln,
+  firing,
+  bath,
+  model,
+  customer,
+  finding,
+  certificate,
+  operation
 };
 
 /// One thing an action asks for.
@@ -66,8 +95,10 @@ const Action* find_action(std::string_view name);
 /// Does an action as one transaction. When it is refused nothing has changed, and every problem
 /// names its field. Fields that the action does not know are refused. Throws Failure when the
 /// machine fails; then, too, nothing has changed.
-Outcome<ActionResult> perform(ShopFile& shop, const Action& action, const Given& given, Instant now);
-Outcome<ActionResult> perform(ShopFile& shop, std::string_view action, const Given& given, Instant now);
+Outcome<ActionResult> perform(ShopFile& shop, const Action& action, const Given& given,
+                              Instant now);
+Outcome<ActionResult> perform(ShopFile& shop, std::string_view action, const Given& given,
+                              Instant now);
 
 /// Holds one transaction open around many actions (a demo shop, an import), each of which is then a
 /// step in it. Destroying it without keep() undoes them all.

@@ -24,11 +24,15 @@ void read_limits(Form& form, kiln::Kiln& k) {
   take(k.hold_mw_per_c, form.maybe_whole("holding_mw_per_c", 1, 60'000));
   take(k.load, form.maybe_duration("load"));
   take(k.unload, form.maybe_duration("unload"));
-  if (k.low >= k.high) form.add({"highest", "The highest temperature is not above the lowest.", "Correct one of them."});
+  if (k.low >= k.high)
+    form.add(
+        {"highest", "The highest temperature is not above the lowest.", "Correct one of them."});
   if (k.heat_per_h < TemperatureDifference::celsius(10))
-    form.add({"heats_per_hour", "A kiln that heats so slowly reaches nothing.", "Give at least 10 C, such as 600 C."});
+    form.add({"heats_per_hour", "A kiln that heats so slowly reaches nothing.",
+              "Give at least 10 C, such as 600 C."});
   if (k.tau < std::chrono::minutes(5))
-    form.add({"cooling_time_constant", "No kiln cools so fast.", "Give the minutes in which the difference to the room falls to 37 %."});
+    form.add({"cooling_time_constant", "No kiln cools so fast.",
+              "Give the minutes in which the difference to the room falls to 37 %."});
 }
 
 void read_rest(Form& form, kiln::Kiln& k) {
@@ -54,7 +58,8 @@ Outcome<ActionResult> add_one(Work& work, Form& form) {
   read_limits(form, k);
   read_rest(form, k);
   if (form.refused()) return form.problems();
-  if (is_taken(work.shop(), k.name)) return Problem{"name", "There is a kiln of this name.", "Choose another name."};
+  if (is_taken(work.shop(), k.name))
+    return Problem{"name", "There is a kiln of this name.", "Choose another name."};
   add(work.shop(), k);
   return work.done(k.name);
 }
@@ -76,13 +81,21 @@ std::vector<Field> limits(bool needed) {
           {"lowest", "Lowest set temperature", FieldKind::temperature, needed, "100 C"},
           {"highest", "Highest set temperature", FieldKind::temperature, needed, "1100 C"},
           {"heats_per_hour", "Heats by, in an hour", FieldKind::temperature_step, needed, "900 C"},
-          {"cooling_time_constant", "Time constant of cooling, door shut", FieldKind::duration, needed, "2h 40min"},
+          {"cooling_time_constant", "Time constant of cooling, door shut", FieldKind::duration,
+           needed, "2h 40min"},
           {"heating_watts", "Power while heating, W", FieldKind::number, needed, "2900"},
-          {"holding_mw_per_c", "Holding power per degree above the room, mW", FieldKind::number, needed, "1100"},
+          {"holding_mw_per_c", "Holding power per degree above the room, mW", FieldKind::number,
+           needed, "1100"},
           {"load", "Time to load", FieldKind::duration, false, "5 min"},
           {"unload", "Time to unload", FieldKind::duration, false, "5 min"},
           {"circuit", "Circuit", FieldKind::text, false, "shed 16 A"},
-          {"values_from", "These values are from", FieldKind::choice, false, "plate", {}, {"plate", "kiln records"}},
+          {"values_from",
+           "These values are from",
+           FieldKind::choice,
+           false,
+           "plate",
+           {},
+           {"plate", "kiln records"}},
           {"checked_on", "Thermocouple checked on", FieldKind::date},
           {"check_days", "Check it every days", FieldKind::number, false, "180"},
           {"wear", "Wear for each firing", FieldKind::money, false, "1.80"},
@@ -98,14 +111,17 @@ std::vector<Field> adding() {
   auto fields = limits(true);
   for (Field& field : fields)
     if (field.name == "load" || field.name == "unload") field.fallback = "5 min";
-  fields.insert(fields.begin(), {"kind", "Kind", FieldKind::choice, true, "kiln", {}, {"kiln", "oven"}});
+  fields.insert(fields.begin(),
+                {"kind", "Kind", FieldKind::choice, true, "kiln", {}, {"kiln", "oven"}});
   return behind({"name", "Name", FieldKind::text, true, "Long kiln"}, std::move(fields));
 }
 
 }  // namespace
 
-const Action add_kiln{"add_kiln", "Add a kiln or temper oven with its real limits.", adding(), add_one};
-const Action change_kiln{"change_kiln", "Change a kiln's limits, check date or use.",
-                         behind({"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"}, limits(false)), change_one};
+const Action add_kiln{"add_kiln", "Add a kiln or temper oven with its real limits.", adding(),
+                      add_one};
+const Action change_kiln{
+    "change_kiln", "Change a kiln's limits, check date or use.",
+    behind({"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"}, limits(false)), change_one};
 
 }  // namespace tangmark::db

@@ -37,10 +37,14 @@ Mapping read_mapping(Form& form) {
   Mapping mapping;
   kiln::TypedMapping typed;
   const std::pair<const char*, std::string kiln::TypedMapping::*> parts[] = {
-      {"unit", &kiln::TypedMapping::unit},         {"dates", &kiln::TypedMapping::dates},
-      {"separator", &kiln::TypedMapping::separator}, {"decimals", &kiln::TypedMapping::decimals},
-      {"counts", &kiln::TypedMapping::counts},     {"time", &kiln::TypedMapping::time},
-      {"date", &kiln::TypedMapping::date},         {"sensors", &kiln::TypedMapping::sensors},
+      {"unit", &kiln::TypedMapping::unit},
+      {"dates", &kiln::TypedMapping::dates},
+      {"separator", &kiln::TypedMapping::separator},
+      {"decimals", &kiln::TypedMapping::decimals},
+      {"counts", &kiln::TypedMapping::counts},
+      {"time", &kiln::TypedMapping::time},
+      {"date", &kiln::TypedMapping::date},
+      {"sensors", &kiln::TypedMapping::sensors},
       {"zone", &kiln::TypedMapping::zone}};
   for (const auto& [field, part] : parts) typed.*part = form.maybe_text(field).value_or("");
   mapping.hints = form.take(kiln::read_hints(typed));
@@ -84,7 +88,8 @@ Outcome<kiln::KilnRecord> read_mapped(Work& work, kiln::KilnId kiln, Logger logg
     auto record = kiln::read_kiln_record(bytes, zone, *known);
     if (record) return record;
     Problems problems = at_file(record.problems());
-    problems.front().remedy += " If the logger now writes in another way, say so at \"anew\", or name its columns.";
+    problems.front().remedy +=
+        " If the logger now writes in another way, say so at \"anew\", or name its columns.";
     return problems;
   }
   auto record = kiln::read_kiln_record(bytes, zone, mapping.hints);

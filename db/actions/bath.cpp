@@ -86,16 +86,17 @@ const Action add_bath{
      {"strength", "Strength", FieldKind::share, false, "20 %, of an etchant or brine"}},
     add};
 
-const Action check_bath{"check_bath",
-                        "Note that a bath was checked, topped up, changed or taken out of use.",
-                        {{"bath", "Bath", FieldKind::bath, true, "long oil tank"},
-                         {"filled", "Filled anew", FieldKind::yes_no, false, "no", "no"},
-                         {"lot", "From lot", FieldKind::lot, false, "11"},
-                         {"strength", "Strength", FieldKind::share, false, "20 %"},
-                         {"depth", "Depth", FieldKind::length, false, "450 mm"},
-                         {"volume", "Volume", FieldKind::volume, false, "15 l"},
-                         {"cooling_time_constant", "Cooling time constant", FieldKind::duration, false, "45 min"},
-                         {"retired", "Out of use", FieldKind::yes_no, false, "no", "no"}},
-                        check};
+const Action check_bath{
+    "check_bath",
+    "Note that a bath was checked, topped up, changed or taken out of use.",
+    {{"bath", "Bath", FieldKind::bath, true, "long oil tank"},
+     {"filled", "Filled anew", FieldKind::yes_no, false, "no", "no"},
+     {"lot", "From lot", FieldKind::lot, false, "11"},
+     {"strength", "Strength", FieldKind::share, false, "20 %"},
+     {"depth", "Depth", FieldKind::length, false, "450 mm"},
+     {"volume", "Volume", FieldKind::volume, false, "15 l"},
+     {"cooling_time_constant", "Cooling time constant", FieldKind::duration, false, "45 min"},
+     {"retired", "Out of use", FieldKind::yes_no, false, "no", "no"}},
+    check};
 
 }  // namespace tangmark::db

@@ -18,9 +18,10 @@ using std::chrono::minutes;
 
 constexpr int days_ahead = 60;
 
-// Judged by the rules of a plan, beside all that is booked. What is set aside is kept with the reason,
-// and the firing then stays where it is when all is planned anew.
-std::optional<kiln::Firing> passed(Work& work, const ShopCase& shop, const kiln::PlanFiring& candidate) {
+// Judged by the rules of a plan, beside all that is booked. What is set aside is kept with the
+// reason, and the firing then stays where it is when all is planned anew.
+std::optional<kiln::Firing> passed(Work& work, const ShopCase& shop,
+                                   const kiln::PlanFiring& candidate) {
   const JudgedFiring judged = judge_firing(shop, candidate);
   if (!work.passes(catches_in_words(shop, judged.plan, judged.violations))) return std::nullopt;
   return judged.firing;
@@ -28,12 +29,14 @@ std::optional<kiln::Firing> passed(Work& work, const ShopCase& shop, const kiln:
 
 void keep_reason(Work& work, kiln::FiringId id, std::int64_t number) {
   if (work.set_aside_for("firing", id.row()))
-    work.warn("Firing " + std::to_string(number) + " is kept in place, so that no new plan moves it.");
+    work.warn("Firing " + std::to_string(number) +
+              " is kept in place, so that no new plan moves it.");
 }
 
 const kiln::PlanBlade* blade_of(const ShopCase& shop, const std::string& name) {
   const auto& blades = shop.a_case.blades;
-  const auto found = std::find_if(blades.begin(), blades.end(), [&](const auto& b) { return b.id == name; });
+  const auto found =
+      std::find_if(blades.begin(), blades.end(), [&](const auto& b) { return b.id == name; });
   return found == blades.end() ? nullptr : &*found;
 }
 
@@ -56,9 +59,11 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
   const auto set = form.maybe_temperature("temperature");
   const auto soak = form.maybe_duration("soak");
   if (!kept) form.add(kept.problem());
-  if (blades.empty()) form.add({"blades", "No blade is named.", "List their numbers, such as 41,42."});
+  if (blades.empty())
+    form.add({"blades", "No blade is named.", "List their numbers, such as 41,42."});
   if (!form.problems().empty()) return form.problems();
-  if (start < work.now()) return Problem{"start", "That time is past.", "Plan ahead; log what was done with run_firing."};
+  if (start < work.now())
+    return Problem{"start", "That time is past.", "Plan ahead; log what was done with run_firing."};
   ShopCase shop = shop_case(work.shop(), work.now(), Keep::all_booked, days_ahead);
   kiln::PlanFiring candidate{kept->name, kiln::PlanKind::soak, 0, shop.minute(start), 0, 0, {}};
   for (const std::string& name : blades) {
@@ -68,18 +73,23 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
                      "Check the number, or add the step with add_route_step."};
     candidate.members.push_back({name, *next});
   }
-  const auto& first = blade_of(shop, blades.front())->operations[static_cast<std::size_t>(candidate.members.front().operation)];
+  const auto& first =
+      blade_of(shop, blades.front())
+          ->operations[static_cast<std::size_t>(candidate.members.front().operation)];
   candidate.kind = first.kind;
   candidate.temp_c = set ? static_cast<int>(set->whole_celsius()) : first.target_c;
   for (const kiln::PlanMember& member : candidate.members) {
-    const auto& op = blade_of(shop, member.blade)->operations[static_cast<std::size_t>(member.operation)];
+    const auto& op =
+        blade_of(shop, member.blade)->operations[static_cast<std::size_t>(member.operation)];
     candidate.soak_min = std::max(candidate.soak_min, op.shortest_soak_min);
   }
   if (soak) candidate.soak_min = static_cast<int>(std::chrono::ceil<minutes>(*soak).count());
   auto firing = passed(work, shop, candidate);
   if (!work.problems().empty()) return work.problems();
   work.passes(kiln::thermocouple_check_overdue(*kept, work.today()));
-  if (!firing) return Problem{"blades", "These blades make no firing.", "Fire blades of one kind of heat together."};
+  if (!firing)
+    return Problem{"blades", "These blades make no firing.",
+                   "Fire blades of one kind of heat together."};
   firing->number = work.next_number("firing");
   firing->locked = form.yes("locked") || work.set_aside_anything();
   work.advise(advice_on(work.shop(), *firing, work.settings().temperature_unit));
@@ -90,8 +100,9 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
 Outcome<kiln::KeptFiring> booked_firing(Work& work, Form& form) {
   auto firing = find_firing(work.shop(), form.text("firing"), "firing");
   if (firing && firing->state != kiln::FiringState::booked)
-    return Problem{"firing", "Firing " + std::to_string(firing->number) + " is " +
-                                 std::string(word_of(firing->state)) + ", no longer only booked.",
+    return Problem{"firing",
+                   "Firing " + std::to_string(firing->number) + " is " +
+                       std::string(word_of(firing->state)) + ", no longer only booked.",
                    "Choose a booked firing."};
   return firing;
 }
@@ -107,7 +118,8 @@ Outcome<ActionResult> move_one(Work& work, Form& form) {
   ShopCase shop = shop_case(work.shop(), work.now(), Keep::all_booked, days_ahead);
   auto candidate = as_planned(shop, *firing);
   if (!candidate)
-    return Problem{"firing", "A blade of this firing has been fired or scrapped since.", "Cancel it and book anew."};
+    return Problem{"firing", "A blade of this firing has been fired or scrapped since.",
+                   "Cancel it and book anew."};
   std::erase(shop.a_case.locked, *candidate);
   if (candidate->members.size() < firing->blades.size())
     work.warn("Blades that no longer need this firing are taken out of it.");
@@ -120,7 +132,8 @@ Outcome<ActionResult> move_one(Work& work, Form& form) {
   }
   auto moved = passed(work, shop, *candidate);
   if (!work.problems().empty()) return work.problems();
-  if (!moved) return Problem{"start", "The firing cannot be there.", "Choose another time or kiln."};
+  if (!moved)
+    return Problem{"start", "The firing cannot be there.", "Choose another time or kiln."};
   moved->number = firing->number;
   moved->locked = firing->locked || work.set_aside_anything();
   work.advise(advice_on(work.shop(), *moved, work.settings().temperature_unit));
@@ -155,25 +168,35 @@ const Field firing_field{"firing", "Firing", FieldKind::firing, true, "12"};
 
 }  // namespace
 
-const Action book_firing{"book_firing", "Book a firing for blades whose next heat step it is.",
-                         {{"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"},
-                          {"blades", "Blades, in the order of the quench", FieldKind::text, true, "41,42,43"},
-                          {"start", "At heat and loading at", FieldKind::instant, true, "2026-11-26 09:00"},
-                          {"temperature", "Temperature", FieldKind::temperature, false, "805 C"},
-                          {"soak", "Soak", FieldKind::duration, false, "10 min"},
-                          {"locked", "Keep it there", FieldKind::yes_no, false, "no", "no"}},
-                         book_one};
-const Action move_firing{"move_firing", "Move a booked firing to another time or kiln.",
-                         {firing_field,
-                          {"start", "At heat and loading at", FieldKind::instant, true, "2026-11-26 13:00"},
-                          {"kiln", "Kiln", FieldKind::kiln},
-                          {"soak", "Soak", FieldKind::duration}},
-                         move_one};
-const Action cancel_firing{"cancel_firing", "Cancel a booked firing.",
-                           {firing_field, {"why", "Why", FieldKind::text, true, "element broken"}}, cancel_one};
-const Action lock_firing{"lock_firing", "Keep a booked firing where it is when planning anew.", {firing_field},
+const Action book_firing{
+    "book_firing",
+    "Book a firing for blades whose next heat step it is.",
+    {{"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"},
+     {"blades", "Blades, in the order of the quench", FieldKind::text, true, "41,42,43"},
+     {"start", "At heat and loading at", FieldKind::instant, true, "2026-11-26 09:00"},
+     {"temperature", "Temperature", FieldKind::temperature, false, "805 C"},
+     {"soak", "Soak", FieldKind::duration, false, "10 min"},
+     {"locked", "Keep it there", FieldKind::yes_no, false, "no", "no"}},
+    book_one};
+const Action move_firing{
+    "move_firing",
+    "Move a booked firing to another time or kiln.",
+    {firing_field,
+     {"start", "At heat and loading at", FieldKind::instant, true, "2026-11-26 13:00"},
+     {"kiln", "Kiln", FieldKind::kiln},
+     {"soak", "Soak", FieldKind::duration}},
+    move_one};
+const Action cancel_firing{"cancel_firing",
+                           "Cancel a booked firing.",
+                           {firing_field, {"why", "Why", FieldKind::text, true, "element broken"}},
+                           cancel_one};
+const Action lock_firing{"lock_firing",
+                         "Keep a booked firing where it is when planning anew.",
+                         {firing_field},
                          [](Work& work, Form& form) { return set_lock(work, form, true); }};
-const Action unlock_firing{"unlock_firing", "Let a new plan move a booked firing.", {firing_field},
+const Action unlock_firing{"unlock_firing",
+                           "Let a new plan move a booked firing.",
+                           {firing_field},
                            [](Work& work, Form& form) { return set_lock(work, form, false); }};
 
 }  // namespace tangmark::db

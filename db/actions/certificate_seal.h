@@ -49,8 +49,8 @@ struct MadeKey {
 
 /// Makes keys. This layer knows no cryptography beyond digests, so the program hands one in.
 struct KeySmith {
-  std::function<MadeKey(const std::string& maker, const std::string& shop, const std::string& passphrase,
-                        Instant from, Instant to)>
+  std::function<MadeKey(const std::string& maker, const std::string& shop,
+                        const std::string& passphrase, Instant from, Instant to)>
       make;
   /// The same key with a certificate for further years; refuses a wrong passphrase.
   std::function<Outcome<MadeKey>(const SealWith& old, Instant from, Instant to)> renew;

@@ -15,7 +15,9 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (!changed) {
     Problems problems = changed.problems();
     for (Problem& problem : problems)
-      problem.field = problem.field == name && problem.sentence.starts_with("There is no setting") ? "name" : "value";
+      problem.field = problem.field == name && problem.sentence.starts_with("There is no setting")
+                          ? "name"
+                          : "value";
     return problems;
   }
   store_settings(work.shop(), *changed);
@@ -24,10 +26,10 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action change_setting{
-    "change_setting", "Change one setting of the shop.",
-    {{"name", "Setting", FieldKind::text, true, "hourly_rate"},
-     {"value", "New value", FieldKind::text, false, "42.00"}},
-    run};
+const Action change_setting{"change_setting",
+                            "Change one setting of the shop.",
+                            {{"name", "Setting", FieldKind::text, true, "hourly_rate"},
+                             {"value", "New value", FieldKind::text, false, "42.00"}},
+                            run};
 
 }  // namespace tangmark::db

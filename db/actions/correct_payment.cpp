@@ -39,7 +39,8 @@ Payment reversal_of(const KeptPayment& wrong, Work& work, const std::string& why
 
 Outcome<ActionResult> run(Work& work, Form& form) {
   const auto wrong = asked(work, form, "payment", payment_named);
-  const auto amount = maybe_money_in(form, "amount", wrong ? wrong->amount.currency() : work.settings().currency);
+  const auto amount =
+      maybe_money_in(form, "amount", wrong ? wrong->amount.currency() : work.settings().currency);
   const auto why = form.text("why");
   if (wrong && wrong->kind == PaymentKind::correction)
     form.add({"payment", "That row is a correction itself.", "Note the right payment anew."});

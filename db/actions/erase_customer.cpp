@@ -14,9 +14,11 @@ void tell_what_stays(Work& work, const ErasedPerson& person) {
   if (issues.empty()) return;
   std::string list;
   for (const std::string& one : issues) list += (list.empty() ? "" : "; ") + one;
-  work.warn("A buyer's name stays on what was issued with it, for issued certificates are frozen: " +
-            list + ". Where the person asks for it, revoke it and issue it anew; copies that were "
-            "given away stay as they are.");
+  work.warn(
+      "A buyer's name stays on what was issued with it, for issued certificates are frozen: " +
+      list +
+      ". Where the person asks for it, revoke it and issue it anew; copies that were "
+      "given away stay as they are.");
 }
 
 Outcome<ActionResult> run(Work& work, Form& form) {

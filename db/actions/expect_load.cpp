@@ -20,11 +20,16 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action expect_load{
-    "expect_load",
-    "State how many blades a quote shares a firing of a kind by.",
-    {{"kind", "Kind of firing", FieldKind::choice, true, "harden", {}, {"harden", "soak", "anneal"}},
-     {"blades", "Blades in it", FieldKind::number, true, "4"}},
-    run};
+const Action expect_load{"expect_load",
+                         "State how many blades a quote shares a firing of a kind by.",
+                         {{"kind",
+                           "Kind of firing",
+                           FieldKind::choice,
+                           true,
+                           "harden",
+                           {},
+                           {"harden", "soak", "anneal"}},
+                          {"blades", "Blades in it", FieldKind::number, true, "4"}},
+                         run};
 
 }  // namespace tangmark::db

@@ -16,8 +16,11 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto fit = kiln::fit_kiln(fit_runs(work.shop(), kept->id));
   if (!fit) return fit.problems();
   std::string words;
-  for (const std::string& line : kiln::proposal(*kept, *fit, work.settings().temperature_unit)) words += (words.empty() ? "" : " ") + line;
-  if (!accept) return Problem{"accept", "The records of " + kept->name + " say: " + words, "Say yes to use these values, or leave all as it is."};
+  for (const std::string& line : kiln::proposal(*kept, *fit, work.settings().temperature_unit))
+    words += (words.empty() ? "" : " ") + line;
+  if (!accept)
+    return Problem{"accept", "The records of " + kept->name + " say: " + words,
+                   "Say yes to use these values, or leave all as it is."};
   change(work.shop(), kept->id, kiln::with_fit(*kept, *fit));
   add_fit(work.shop(), kept->id, *fit, work.now());
   work.warn(words);
@@ -26,9 +29,11 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action fit_kiln{"fit_kiln", "Fit a kiln's heating, cooling and power to its records; shown before it is taken.",
-                      {{"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"},
-                       {"accept", "Use the fitted values", FieldKind::yes_no, false, "no", "no"}},
-                      run};
+const Action fit_kiln{
+    "fit_kiln",
+    "Fit a kiln's heating, cooling and power to its records; shown before it is taken.",
+    {{"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"},
+     {"accept", "Use the fitted values", FieldKind::yes_no, false, "no", "no"}},
+    run};
 
 }  // namespace tangmark::db

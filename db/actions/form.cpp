@@ -26,11 +26,13 @@ Outcome<std::int64_t> parse_whole(const std::string& text, std::int64_t low, std
   std::int64_t n = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), n);
   if (error != std::errc() || end != text.data() + text.size())
-    return Problem{std::string(field), "\"" + text + "\" is not a whole number.",
-                   "Write a whole number such as " + std::to_string(std::max<std::int64_t>(low, 1)) + "."};
+    return Problem{
+        std::string(field), "\"" + text + "\" is not a whole number.",
+        "Write a whole number such as " + std::to_string(std::max<std::int64_t>(low, 1)) + "."};
   if (n < low || n > high)
-    return Problem{std::string(field), text + " is out of range.",
-                   "Write a whole number from " + std::to_string(low) + " to " + std::to_string(high) + "."};
+    return Problem{
+        std::string(field), text + " is out of range.",
+        "Write a whole number from " + std::to_string(low) + " to " + std::to_string(high) + "."};
   return n;
 }
 
@@ -77,7 +79,9 @@ std::optional<std::string> Form::raw(std::string_view field) const {
   return std::nullopt;
 }
 
-bool Form::has(std::string_view field) const { return raw(field).has_value(); }
+bool Form::has(std::string_view field) const {
+  return raw(field).has_value();
+}
 
 template <class T, class Parse>
 std::optional<T> Form::maybe_read(std::string_view field, Parse parse) {
@@ -106,7 +110,8 @@ std::string Form::needed(std::string_view field) {
   const auto told = [&](const Problem& p) { return p.field == field; };
   if (std::none_of(problems().begin(), problems().end(), told))
     gather_.add({std::string(field), std::string(known.label) + " is needed.",
-                 known.help.empty() ? "Fill it in." : "Fill it in, for example: " + std::string(known.help)});
+                 known.help.empty() ? "Fill it in."
+                                    : "Fill it in, for example: " + std::string(known.help)});
   return {};
 }
 
@@ -115,46 +120,62 @@ std::string Form::text(std::string_view field) {
 }
 std::optional<std::string> Form::maybe_text(std::string_view field) {
   const Field& known = spec(field);
-  auto text = maybe_read<std::string>(field, [&](const std::string& t) { return sound_text(t, field); });
+  auto text =
+      maybe_read<std::string>(field, [&](const std::string& t) { return sound_text(t, field); });
   if (text && known.kind == FieldKind::choice &&
       std::find(known.choices.begin(), known.choices.end(), *text) == known.choices.end()) {
     std::string list;
-    for (const auto choice : known.choices) list += (list.empty() ? "" : ", ") + std::string(choice);
-    gather_.add({std::string(field), "\"" + *text + "\" is not one of the choices.", "Use one of: " + list + "."});
+    for (const auto choice : known.choices)
+      list += (list.empty() ? "" : ", ") + std::string(choice);
+    gather_.add({std::string(field), "\"" + *text + "\" is not one of the choices.",
+                 "Use one of: " + list + "."});
     return std::nullopt;
   }
   return text;
 }
-bool Form::yes(std::string_view field) { return maybe_yes(field).value_or(false); }
+bool Form::yes(std::string_view field) {
+  return maybe_yes(field).value_or(false);
+}
 std::optional<bool> Form::maybe_yes(std::string_view field) {
   return maybe_read<bool>(field, [&](const std::string& t) { return parse_yes_no(t, field); });
 }
 std::int64_t Form::whole(std::string_view field, std::int64_t low, std::int64_t high) {
-  return read<std::int64_t>(field, [&](const std::string& t) { return parse_whole(t, low, high, field); });
+  return read<std::int64_t>(field,
+                            [&](const std::string& t) { return parse_whole(t, low, high, field); });
 }
-std::optional<std::int64_t> Form::maybe_whole(std::string_view field, std::int64_t low, std::int64_t high) {
-  return maybe_read<std::int64_t>(field, [&](const std::string& t) { return parse_whole(t, low, high, field); });
+std::optional<std::int64_t> Form::maybe_whole(std::string_view field, std::int64_t low,
+                                              std::int64_t high) {
+  return maybe_read<std::int64_t>(
+      field, [&](const std::string& t) { return parse_whole(t, low, high, field); });
 }
 Length Form::length(std::string_view field) {
-  return read<Length>(field, [&](const std::string& t) { return parse_length(t, settings_.length_unit, field); });
+  return read<Length>(
+      field, [&](const std::string& t) { return parse_length(t, settings_.length_unit, field); });
 }
 std::optional<Length> Form::maybe_length(std::string_view field) {
-  return maybe_read<Length>(field, [&](const std::string& t) { return parse_length(t, settings_.length_unit, field); });
+  return maybe_read<Length>(
+      field, [&](const std::string& t) { return parse_length(t, settings_.length_unit, field); });
 }
 Mass Form::mass(std::string_view field) {
-  return read<Mass>(field, [&](const std::string& t) { return parse_mass(t, settings_.mass_unit, field); });
+  return read<Mass>(
+      field, [&](const std::string& t) { return parse_mass(t, settings_.mass_unit, field); });
 }
 std::optional<Mass> Form::maybe_mass(std::string_view field) {
-  return maybe_read<Mass>(field, [&](const std::string& t) { return parse_mass(t, settings_.mass_unit, field); });
+  return maybe_read<Mass>(
+      field, [&](const std::string& t) { return parse_mass(t, settings_.mass_unit, field); });
 }
 std::optional<Volume> Form::maybe_volume(std::string_view field) {
   return maybe_read<Volume>(field, [&](const std::string& t) { return parse_volume(t, field); });
 }
 Temperature Form::temperature(std::string_view field) {
-  return read<Temperature>(field, [&](const std::string& t) { return parse_temperature(t, settings_.temperature_unit, field); });
+  return read<Temperature>(field, [&](const std::string& t) {
+    return parse_temperature(t, settings_.temperature_unit, field);
+  });
 }
 std::optional<Temperature> Form::maybe_temperature(std::string_view field) {
-  return maybe_read<Temperature>(field, [&](const std::string& t) { return parse_temperature(t, settings_.temperature_unit, field); });
+  return maybe_read<Temperature>(field, [&](const std::string& t) {
+    return parse_temperature(t, settings_.temperature_unit, field);
+  });
 }
 std::optional<TemperatureDifference> Form::maybe_temperature_step(std::string_view field) {
   return maybe_read<TemperatureDifference>(field, [&](const std::string& t) {
@@ -162,10 +183,12 @@ std::optional<TemperatureDifference> Form::maybe_temperature_step(std::string_vi
   });
 }
 Money Form::money(std::string_view field) {
-  return read<Money>(field, [&](const std::string& t) { return parse_money(t, settings_.currency, field); });
+  return read<Money>(
+      field, [&](const std::string& t) { return parse_money(t, settings_.currency, field); });
 }
 std::optional<Money> Form::maybe_money(std::string_view field) {
-  return maybe_read<Money>(field, [&](const std::string& t) { return parse_money(t, settings_.currency, field); });
+  return maybe_read<Money>(
+      field, [&](const std::string& t) { return parse_money(t, settings_.currency, field); });
 }
 Share Form::share(std::string_view field) {
   return read<Share>(field, [&](const std::string& t) { return parse_share(t, field); });
@@ -180,19 +203,23 @@ CalendarDate Form::date(std::string_view field) {
   return read<CalendarDate>(field, [&](const std::string& t) { return parse_date(t, field); });
 }
 std::optional<CalendarDate> Form::maybe_date(std::string_view field) {
-  return maybe_read<CalendarDate>(field, [&](const std::string& t) { return parse_date(t, field); });
+  return maybe_read<CalendarDate>(field,
+                                  [&](const std::string& t) { return parse_date(t, field); });
 }
 Instant Form::instant(std::string_view field) {
-  return read<Instant>(field, [&](const std::string& t) { return parse_instant(t, zone_, now_, field); });
+  return read<Instant>(field,
+                       [&](const std::string& t) { return parse_instant(t, zone_, now_, field); });
 }
 std::optional<Instant> Form::maybe_instant(std::string_view field) {
-  return maybe_read<Instant>(field, [&](const std::string& t) { return parse_instant(t, zone_, now_, field); });
+  return maybe_read<Instant>(
+      field, [&](const std::string& t) { return parse_instant(t, zone_, now_, field); });
 }
 Duration Form::duration(std::string_view field) {
   return read<Duration>(field, [&](const std::string& t) { return parse_duration(t, field); });
 }
 std::optional<Duration> Form::maybe_duration(std::string_view field) {
-  return maybe_read<Duration>(field, [&](const std::string& t) { return parse_duration(t, field); });
+  return maybe_read<Duration>(field,
+                              [&](const std::string& t) { return parse_duration(t, field); });
 }
 
 std::optional<Form::File> Form::maybe_file(std::string_view field) {
@@ -202,7 +229,8 @@ std::optional<Form::File> Form::maybe_file(std::string_view field) {
     if (!std::filesystem::is_regular_file(path, error))
       return Problem{std::string(field), "There is no file " + given + ".", "Check the name."};
     if (std::filesystem::file_size(path, error) > largest_file)
-      return Problem{std::string(field), given + " is larger than 64 MiB.", "Choose a smaller file."};
+      return Problem{std::string(field), given + " is larger than 64 MiB.",
+                     "Choose a smaller file."};
     std::ifstream file(path, std::ios::binary);
     std::string bytes(std::istreambuf_iterator<char>(file), {});
     if (!file.good() && !file.eof())

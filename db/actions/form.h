@@ -28,7 +28,8 @@ namespace tangmark::db {
 ///     if (form.refused()) return form.problems();
 class Form {
  public:
-  Form(const Action& action, const Given& given, const commission::ShopSettings& settings, Instant now);
+  Form(const Action& action, const Given& given, const commission::ShopSettings& settings,
+       Instant now);
 
   bool has(std::string_view field) const;  ///< given, or has a fallback
   std::string text(std::string_view field);
@@ -36,7 +37,8 @@ class Form {
   bool yes(std::string_view field);  ///< "yes"/"no"; no when not given
   std::optional<bool> maybe_yes(std::string_view field);
   std::int64_t whole(std::string_view field, std::int64_t low, std::int64_t high);
-  std::optional<std::int64_t> maybe_whole(std::string_view field, std::int64_t low, std::int64_t high);
+  std::optional<std::int64_t> maybe_whole(std::string_view field, std::int64_t low,
+                                          std::int64_t high);
   Length length(std::string_view field);
   std::optional<Length> maybe_length(std::string_view field);
   Mass mass(std::string_view field);
@@ -72,13 +74,17 @@ class Form {
     return std::nullopt;
   }
   /// A file's bytes; refuses a path that cannot be read or is above 64 MiB.
-  struct File { std::string name, bytes; };
+  struct File {
+    std::string name, bytes;
+  };
   std::optional<File> maybe_file(std::string_view field);
   /// "a,b,c" as a list, blanks trimmed.
   std::vector<std::string> list(std::string_view field);
 
   template <class T>
-  T take(Outcome<T> outcome, T otherwise = T{}) { return gather_.take(std::move(outcome), std::move(otherwise)); }
+  T take(Outcome<T> outcome, T otherwise = T{}) {
+    return gather_.take(std::move(outcome), std::move(otherwise));
+  }
   void add(Problem problem) { gather_.add(std::move(problem)); }
   bool refused() const { return gather_.refused(); }
   const Problems& problems() const { return gather_.problems(); }

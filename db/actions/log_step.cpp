@@ -123,14 +123,15 @@ Outcome<ActionResult> log(Work& work, Form& form) {
 
 }  // namespace
 
-const Action log_step{"log_step", "Log one operation on a blade; its step on the route is ticked.",
-                      joined({{blade_field(),
-                               {"operation", "Operation", FieldKind::operation, true, "rough grind"},
-                               {"step", "Step", FieldKind::number, false,
-                                "its place on the route, when it is there twice"}},
-                              time_fields(),
-                              step_fields(),
-                              heat_fields()}),
-                      log};
+const Action log_step{
+    "log_step", "Log one operation on a blade; its step on the route is ticked.",
+    joined({{blade_field(),
+             {"operation", "Operation", FieldKind::operation, true, "rough grind"},
+             {"step", "Step", FieldKind::number, false,
+              "its place on the route, when it is there twice"}},
+            time_fields(),
+            step_fields(),
+            heat_fields()}),
+    log};
 
 }  // namespace tangmark::db

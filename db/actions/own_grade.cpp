@@ -51,7 +51,11 @@ Outcome<ActionResult> grade(Work& work, Form& form) {
   if (form.refused()) return form.problems();
   if (is_taken(work.shop(), name))
     return Problem{"name", "The shop has this grade already.", "Choose another name."};
-  Row("own_grade").set("name", name).set("limits", limits).set("source", source).insert(work.shop());
+  Row("own_grade")
+      .set("name", name)
+      .set("limits", limits)
+      .set("source", source)
+      .insert(work.shop());
   for (Window& window : windows) {
     window.source = source;
     store_own_window(work.shop(), name, window, work.at());

@@ -26,7 +26,8 @@ Outcome<ActionResult> operation(Work& work, Form& form) {
 
 }  // namespace
 
-const Action add_operation{"add_operation", "Add an operation of this shop to the ones of the trade.",
+const Action add_operation{"add_operation",
+                           "Add an operation of this shop to the ones of the trade.",
                            {{"name", "Operation", FieldKind::text, true, "fuller"},
                             {"hot", "Done hot", FieldKind::yes_no, false, "no", "no"},
                             {"note", "Note", FieldKind::long_text}},

@@ -24,13 +24,16 @@ constexpr std::array common_fields{"at", "override", "note_why"};
 Problems unknown_fields(const Action& action, const Given& given) {
   Problems problems;
   for (const auto& [name, value] : given) {
-    const bool common = std::find(common_fields.begin(), common_fields.end(), name) != common_fields.end();
+    const bool common =
+        std::find(common_fields.begin(), common_fields.end(), name) != common_fields.end();
     const bool listed = std::any_of(action.fields.begin(), action.fields.end(),
                                     [&](const Field& f) { return f.name == name; });
     if (common || listed) continue;
     std::string known;
-    for (const Field& field : action.fields) known += (known.empty() ? "" : ", ") + std::string(field.name);
-    problems.push_back({name, "\"" + name + "\" is not a field of " + std::string(action.name) + ".",
+    for (const Field& field : action.fields)
+      known += (known.empty() ? "" : ", ") + std::string(field.name);
+    problems.push_back({name,
+                        "\"" + name + "\" is not a field of " + std::string(action.name) + ".",
                         "Its fields are: " + known + "."});
   }
   return problems;
@@ -50,7 +53,8 @@ std::string value_of(const Given& given, std::string_view name) {
   return found == given.end() ? std::string() : found->second;
 }
 
-Outcome<ActionResult> run_inside(ShopFile& shop, const Action& action, const Given& given, Instant now) {
+Outcome<ActionResult> run_inside(ShopFile& shop, const Action& action, const Given& given,
+                                 Instant now) {
   const auto settings = load_settings(shop);
   const auto at = when_it_happened(given, settings.zone, now);
   if (!at) return at.problem();
@@ -122,9 +126,12 @@ class Frame {
 
 }  // namespace
 
-void undo_unless_kept(std::function<void()> undo) { outside_deeds().push_back(std::move(undo)); }
+void undo_unless_kept(std::function<void()> undo) {
+  outside_deeds().push_back(std::move(undo));
+}
 
-Outcome<ActionResult> perform(ShopFile& shop, const Action& action, const Given& given, Instant now) {
+Outcome<ActionResult> perform(ShopFile& shop, const Action& action, const Given& given,
+                              Instant now) {
   if (shop.read_only()) return Problem{"file", shop.notice(), "Nothing was changed."};
   if (Problems unknown = unknown_fields(action, given); !unknown.empty()) return unknown;
   try {
@@ -138,13 +145,16 @@ Outcome<ActionResult> perform(ShopFile& shop, const Action& action, const Given&
   }
 }
 
-Outcome<ActionResult> perform(ShopFile& shop, std::string_view name, const Given& given, Instant now) {
+Outcome<ActionResult> perform(ShopFile& shop, std::string_view name, const Given& given,
+                              Instant now) {
   if (const Action* action = find_action(name)) return perform(shop, *action, given, now);
   return Problem{"action", "There is no action \"" + std::string(name) + "\".",
                  "List all actions with: tangmark do FILE."};
 }
 
-Batch::Batch(ShopFile& shop) : shop_(shop) { shop_.database().exec("BEGIN IMMEDIATE"); }
+Batch::Batch(ShopFile& shop) : shop_(shop) {
+  shop_.database().exec("BEGIN IMMEDIATE");
+}
 
 Batch::~Batch() {
   if (!open_) return;

@@ -23,7 +23,8 @@ std::span<const Action* const> all_actions() {
 
 const Action* find_action(std::string_view name) {
   const auto all = all_actions();
-  const auto found = std::find_if(all.begin(), all.end(), [&](const Action* a) { return a->name == name; });
+  const auto found =
+      std::find_if(all.begin(), all.end(), [&](const Action* a) { return a->name == name; });
   return found == all.end() ? nullptr : *found;
 }
 

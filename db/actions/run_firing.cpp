@@ -29,8 +29,10 @@ struct Times {
   Instant in, out;
 };
 
-// "41=10:02-10:21,42=10:02-10:25": each blade's own time in and out, by the clock of the start's day.
-Outcome<std::vector<Times>> read_times(const std::vector<std::string>& parts, const Zone& zone, Instant start) {
+// "41=10:02-10:21,42=10:02-10:25": each blade's own time in and out, by the clock of the start's
+// day.
+Outcome<std::vector<Times>> read_times(const std::vector<std::string>& parts, const Zone& zone,
+                                       Instant start) {
   std::vector<Times> times;
   for (const std::string& part : parts) {
     const auto equals = part.find('='), dash = part.rfind('-');
@@ -56,26 +58,31 @@ std::string blade_number(const ShopFile& shop, blade::BladeId id) {
 
 // Where blades came out one by one and nobody noted when, they share the time: the first when the
 // soak was over, the last at the end.
-Times shared_times(const kiln::Firing& firing, const Told& told, std::size_t index, std::string blade) {
+Times shared_times(const kiln::Firing& firing, const Told& told, std::size_t index,
+                   std::string blade) {
   const Instant out = firing.kind != kiln::FiringKind::harden || firing.blades.size() < 2
                           ? *told.end
                           : told.start + firing.soak +
-                                (*told.end - told.start - firing.soak) * static_cast<int>(index + 1) /
+                                (*told.end - told.start - firing.soak) *
+                                    static_cast<int>(index + 1) /
                                     static_cast<int>(firing.blades.size());
   return {std::move(blade), told.start, std::min(out, *told.end)};
 }
 
-std::string operation_of(const ShopFile& shop, const kiln::FiringBlade& member, kiln::FiringKind kind) {
+std::string operation_of(const ShopFile& shop, const kiln::FiringBlade& member,
+                         kiln::FiringKind kind) {
   if (member.step) {
     Query q(shop, "SELECT operation FROM route_step WHERE id = ?");
     q.bind(*member.step);
     if (q.next()) return q.text("operation");
   }
-  return kind == kiln::FiringKind::harden ? "harden" : kind == kiln::FiringKind::anneal ? "anneal" : "temper";
+  return kind == kiln::FiringKind::harden   ? "harden"
+         : kind == kiln::FiringKind::anneal ? "anneal"
+                                            : "temper";
 }
 
-blade::LogEntry entry_of(const ShopFile& shop, const kiln::KeptFiring& firing, const kiln::FiringBlade& member,
-                         const Times& times, const Told& told) {
+blade::LogEntry entry_of(const ShopFile& shop, const kiln::KeptFiring& firing,
+                         const kiln::FiringBlade& member, const Times& times, const Told& told) {
   blade::LogEntry entry{.blade = member.blade};
   entry.step = member.step;
   entry.operation = operation_of(shop, member, firing.kind);
@@ -101,8 +108,8 @@ blade::LogEntry entry_of(const ShopFile& shop, const kiln::KeptFiring& firing, c
   return entry;
 }
 
-bool log_blade(Work& work, const kiln::KeptFiring& firing, const kiln::FiringBlade& member, const Times& times,
-               const Told& told) {
+bool log_blade(Work& work, const kiln::KeptFiring& firing, const kiln::FiringBlade& member,
+               const Times& times, const Told& told) {
   const auto blade = load_blade(work.shop(), member.blade);
   return blade && write_log(work, *blade, entry_of(work.shop(), firing, member, times, told));
 }
@@ -124,13 +131,15 @@ Told read_told(Work& work, Form& form) {
   if (const auto bath = form.maybe_text("bath")) {
     Query q(work.shop(), "SELECT id, medium FROM bath WHERE name = ?");
     q.bind(*bath);
-    if (!q.next()) form.add({"bath", "There is no bath \"" + *bath + "\".", "Add it first with add_bath."});
+    if (!q.next())
+      form.add({"bath", "There is no bath \"" + *bath + "\".", "Add it first with add_bath."});
     else {
       told.bath = q.integer("id");
       if (!told.medium) told.medium = q.text("medium");
     }
   }
-  if (told.end && *told.end <= told.start) form.add({"end", "The firing ends before it begins.", "Correct one of the times."});
+  if (told.end && *told.end <= told.start)
+    form.add({"end", "The firing ends before it begins.", "Correct one of the times."});
   return told;
 }
 
@@ -142,8 +151,10 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (!kept) form.add(kept.problem());
   if (form.refused()) return form.problems();
   if (kept->state == kiln::FiringState::done || kept->state == kiln::FiringState::cancelled)
-    return Problem{"firing", "Firing " + std::to_string(kept->number) + " is " + std::string(word_of(kept->state)) + ".",
-                   "Book and run another one; a wrong entry is set right with correct."};
+    return Problem{
+        "firing",
+        "Firing " + std::to_string(kept->number) + " is " + std::string(word_of(kept->state)) + ".",
+        "Book and run another one; a wrong entry is set right with correct."};
   kiln::Firing firing = *kept;
   firing.actual_start = told.start;
   firing.state = told.end ? kiln::FiringState::done : kiln::FiringState::running;
@@ -155,7 +166,8 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   if (told.end) {
     for (std::size_t i = 0; i < firing.blades.size(); ++i) {
       const std::string number = blade_number(work.shop(), firing.blades[i].blade);
-      const auto noted = std::find_if(times->begin(), times->end(), [&](const Times& t) { return t.blade == number; });
+      const auto noted = std::find_if(times->begin(), times->end(),
+                                      [&](const Times& t) { return t.blade == number; });
       const Times own = noted == times->end() ? shared_times(firing, told, i, number) : *noted;
       if (own.in < told.start || own.out > *told.end)
         return Problem{"times", "Blade " + number + " is in or out outside the firing's own times.",
@@ -172,24 +184,25 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action run_firing{
-    "run_firing", "Log a firing as it really ran; without an end it is running now.",
-    {{"firing", "Firing", FieldKind::firing, true, "12"},
-     {"start", "Loaded at", FieldKind::instant, true, "09:02"},
-     {"end", "Empty at", FieldKind::instant, false, "09:31"},
-     {"times", "Each blade's time in and out", FieldKind::text, false, "41=09:02-09:17,42=09:02-09:20"},
-     {"read", "Temperature read", FieldKind::temperature, false, "806 C"},
-     {"bath", "Bath", FieldKind::bath, false, "fast oil"},
-     {"medium", "Quenched in", FieldKind::text, false, "plates"},
-     {"bath_temperature", "Bath at", FieldKind::temperature, false, "52 C"},
-     {"to_bath", "Time from kiln to bath", FieldKind::duration, false, "2 s"},
-     {"clay", "Clay on the spine", FieldKind::yes_no},
-     {"cooled_to_room", "Cold to room before this temper", FieldKind::yes_no},
-     {"cooling", "Cooled how", FieldKind::text, false, "still air"},
-     {"protection", "Protection", FieldKind::text, false, "foil"},
-     {"metered", "Energy by the meter", FieldKind::text, false, "4.2 kWh"},
-     {"hands_on", "Hands-on time in all", FieldKind::duration, false, "35 min"},
-     {"note", "Note", FieldKind::long_text}},
-    run};
+const Action run_firing{"run_firing",
+                        "Log a firing as it really ran; without an end it is running now.",
+                        {{"firing", "Firing", FieldKind::firing, true, "12"},
+                         {"start", "Loaded at", FieldKind::instant, true, "09:02"},
+                         {"end", "Empty at", FieldKind::instant, false, "09:31"},
+                         {"times", "Each blade's time in and out", FieldKind::text, false,
+                          "41=09:02-09:17,42=09:02-09:20"},
+                         {"read", "Temperature read", FieldKind::temperature, false, "806 C"},
+                         {"bath", "Bath", FieldKind::bath, false, "fast oil"},
+                         {"medium", "Quenched in", FieldKind::text, false, "plates"},
+                         {"bath_temperature", "Bath at", FieldKind::temperature, false, "52 C"},
+                         {"to_bath", "Time from kiln to bath", FieldKind::duration, false, "2 s"},
+                         {"clay", "Clay on the spine", FieldKind::yes_no},
+                         {"cooled_to_room", "Cold to room before this temper", FieldKind::yes_no},
+                         {"cooling", "Cooled how", FieldKind::text, false, "still air"},
+                         {"protection", "Protection", FieldKind::text, false, "foil"},
+                         {"metered", "Energy by the meter", FieldKind::text, false, "4.2 kWh"},
+                         {"hands_on", "Hands-on time in all", FieldKind::duration, false, "35 min"},
+                         {"note", "Note", FieldKind::long_text}},
+                        run};
 
 }  // namespace tangmark::db

@@ -5,9 +5,10 @@
 namespace tangmark::db {
 
 std::vector<const Action*> stock_actions() {
-  return {&receive_lot, &reserve,    &release_reservation, &cut_piece,     &take_cuts, &start_billet,
-          &weld_stage,  &crop,       &melt_ingot,          &finish_billet, &return_material,
-          &add_bath,    &check_bath, &use_consumable};
+  return {&receive_lot, &reserve,       &release_reservation, &cut_piece,
+          &take_cuts,   &start_billet,  &weld_stage,          &crop,
+          &melt_ingot,  &finish_billet, &return_material,     &add_bath,
+          &check_bath,  &use_consumable};
 }
 
 }  // namespace tangmark::db

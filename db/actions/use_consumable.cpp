@@ -51,13 +51,14 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 
 }  // namespace
 
-const Action use_consumable{"use_consumable",
-                            "Note what was used up: a belt binned, gas weighed, etchant poured, flux of a weld.",
-                            {{"lot", "Lot", FieldKind::lot, true, "11"},
-                             {"quantity", "How much", FieldKind::number, true, "1", "1"},
-                             {"blade", "For blade", FieldKind::blade, false, "41"},
-                             {"billet", "For billet", FieldKind::billet, false, "4"},
-                             {"note", "Note", FieldKind::text}},
-                            run};
+const Action use_consumable{
+    "use_consumable",
+    "Note what was used up: a belt binned, gas weighed, etchant poured, flux of a weld.",
+    {{"lot", "Lot", FieldKind::lot, true, "11"},
+     {"quantity", "How much", FieldKind::number, true, "1", "1"},
+     {"blade", "For blade", FieldKind::blade, false, "41"},
+     {"billet", "For billet", FieldKind::billet, false, "4"},
+     {"note", "Note", FieldKind::text}},
+    run};
 
 }  // namespace tangmark::db

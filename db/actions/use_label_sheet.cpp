@@ -22,12 +22,18 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   const auto measure = [&](std::string_view field, Length& place) {
     const auto given = form.maybe_length(field);
     if (given) place = *given;
-    if (!given && !known) form.add({std::string(field), "A sheet that is not among the usual ones needs all its measures.", "Measure it with a rule."});
+    if (!given && !known)
+      form.add({std::string(field),
+                "A sheet that is not among the usual ones needs all its measures.",
+                "Measure it with a rule."});
   };
   const auto count = [&](std::string_view field, std::int64_t most, std::size_t& place) {
     const auto given = form.maybe_whole(field, 1, most);
     if (given) place = static_cast<std::size_t>(*given);
-    if (!given && !known) form.add({std::string(field), "A sheet that is not among the usual ones needs all its measures.", "Count the labels."});
+    if (!given && !known)
+      form.add({std::string(field),
+                "A sheet that is not among the usual ones needs all its measures.",
+                "Count the labels."});
   };
   measure("sheet_width", sheet.sheet_width);
   measure("sheet_height", sheet.sheet_height);
@@ -51,18 +57,20 @@ Field length(std::string_view name, std::string_view label, std::string_view hel
 
 }  // namespace
 
-const Action use_label_sheet{"use_label_sheet", "Say which sheet of labels the shop prints on.",
-                             {{"name", "Name", FieldKind::text, true, "a usual one, or your own name for it"},
-                              length("sheet_width", "Sheet, width", "210 mm"),
-                              length("sheet_height", "Sheet, height", "297 mm"),
-                              {"across", "Labels across", FieldKind::number, false, "3"},
-                              {"down", "Labels down", FieldKind::number, false, "7"},
-                              length("left", "Free at the left", "7.2 mm"),
-                              length("top", "Free at the top", "15.2 mm"),
-                              length("width", "Label, width", "63.5 mm"),
-                              length("height", "Label, height", "38.1 mm"),
-                              length("pitch_across", "From label to label across", "left edge to left edge: 66 mm"),
-                              length("pitch_down", "From label to label down", "top edge to top edge: 38.1 mm")},
-                             run};
+const Action use_label_sheet{
+    "use_label_sheet",
+    "Say which sheet of labels the shop prints on.",
+    {{"name", "Name", FieldKind::text, true, "a usual one, or your own name for it"},
+     length("sheet_width", "Sheet, width", "210 mm"),
+     length("sheet_height", "Sheet, height", "297 mm"),
+     {"across", "Labels across", FieldKind::number, false, "3"},
+     {"down", "Labels down", FieldKind::number, false, "7"},
+     length("left", "Free at the left", "7.2 mm"),
+     length("top", "Free at the top", "15.2 mm"),
+     length("width", "Label, width", "63.5 mm"),
+     length("height", "Label, height", "38.1 mm"),
+     length("pitch_across", "From label to label across", "left edge to left edge: 66 mm"),
+     length("pitch_down", "From label to label down", "top edge to top edge: 38.1 mm")},
+    run};
 
 }  // namespace tangmark::db

@@ -14,12 +14,21 @@ constexpr auto live_within = std::chrono::minutes(15);
 
 }  // namespace
 
-Work::Work(ShopFile& shop, const Action& action, Instant now, Instant at, std::string override_reason)
-    : shop_(shop), action_(action), now_(now), at_(at), override_reason_(std::move(override_reason)),
+Work::Work(ShopFile& shop, const Action& action, Instant now, Instant at,
+           std::string override_reason)
+    : shop_(shop),
+      action_(action),
+      now_(now),
+      at_(at),
+      override_reason_(std::move(override_reason)),
       settings_(load_settings(shop)) {}
 
-CalendarDate Work::today() const { return settings_.zone.date_of(now_); }
-bool Work::entered_later() const { return now_ - at_ > live_within; }
+CalendarDate Work::today() const {
+  return settings_.zone.date_of(now_);
+}
+bool Work::entered_later() const {
+  return now_ - at_ > live_within;
+}
 
 std::int64_t Work::next_number(std::string_view kind) {
   Query last(shop_, "SELECT id, last FROM counter WHERE kind = ?");
@@ -47,13 +56,17 @@ bool Work::passes(const Catch& caught) {
       return false;
     case Weight::ask:
       if (override_reason_.empty()) {
-        problems_.push_back({problem.field, problem.sentence,
-                             problem.remedy + std::string(may_override)});
+        problems_.push_back(
+            {problem.field, problem.sentence, problem.remedy + std::string(may_override)});
         return false;
       }
-      set_aside_.push_back(
-          Row("override").set("at", now_).set("action", action_.name).set("catch", caught->number)
-          .set("sentence", caught->sentence).set("reason", override_reason_).insert(shop_));
+      set_aside_.push_back(Row("override")
+                               .set("at", now_)
+                               .set("action", action_.name)
+                               .set("catch", caught->number)
+                               .set("sentence", caught->sentence)
+                               .set("reason", override_reason_)
+                               .insert(shop_));
       warn("Set aside, because " + override_reason_ + ": " + caught->sentence);
       return true;
   }

@@ -28,7 +28,8 @@ class Work {
   /// When it really happened: the common field `at`, else now.
   Instant at() const { return at_; }
   CalendarDate today() const;
-  /// True when `at` lies further back than the shop calls live (15 minutes; common practice, no source).
+  /// True when `at` lies further back than the shop calls live (15 minutes; common practice, no
+  /// source).
   bool entered_later() const;
   const commission::ShopSettings& settings() const { return settings_; }
 
@@ -37,7 +38,8 @@ class Work {
   std::int64_t next_number(std::string_view kind);
 
   /// Looks at what was caught. A stop is refused; an ask is refused unless the maker gave
-  /// `override`, whose reason is then kept; a remark becomes a warning. True when the work may go on.
+  /// `override`, whose reason is then kept; a remark becomes a warning. True when the work may go
+  /// on.
   bool passes(const Catch& caught);
   bool passes(const Catches& caught);
   bool set_aside_anything() const { return !set_aside_.empty(); }

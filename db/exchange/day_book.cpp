@@ -74,7 +74,8 @@ class BookReader {
     std::size_t first = 0, number = 0, from = 0;
     while (from <= book_.text.size()) {
       const auto end = std::min(book_.text.find('\n', from), book_.text.size());
-      const std::string line(without_comment(std::string_view(book_.text).substr(from, end - from)));
+      const std::string line(
+          without_comment(std::string_view(book_.text).substr(from, end - from)));
       ++number;
       const bool goes_on = !line.empty() && (line.front() == ' ' || line.front() == '\t');
       if (!goes_on) {
@@ -89,11 +90,14 @@ class BookReader {
   }
 
  private:
-  std::string place(std::size_t line) const { return book_.name + ", line " + std::to_string(line); }
+  std::string place(std::size_t line) const {
+    return book_.name + ", line " + std::to_string(line);
+  }
 
   Outcome<Done> take(const std::string& text, std::size_t line) {
     const auto words = words_of(text);
-    if (!words) return Problem{place(line), "A quotation is not closed.", "Close it with a quotation mark."};
+    if (!words)
+      return Problem{place(line), "A quotation is not closed.", "Close it with a quotation mark."};
     if (words->empty()) return Done{};
     if (words->front() == "day") return take_day(*words, line);
     if (words->front() == "zone") return take_zone(*words, line);
@@ -117,7 +121,8 @@ class BookReader {
   }
 
   Outcome<Done> take_day(const std::vector<std::string>& words, std::size_t line) {
-    const Problem refused{place(line), "This is not a day.", "Write, for example: day -30, or: day 2026-04-25."};
+    const Problem refused{place(line), "This is not a day.",
+                          "Write, for example: day -30, or: day 2026-04-25."};
     if (words.size() != 2) return refused;
     if (const auto days = signed_number(words[1])) {
       day_ = date::sys_days(zone_.date_of(now_)) + date::days(*days);
@@ -131,7 +136,9 @@ class BookReader {
 
   Outcome<Done> take_zone(const std::vector<std::string>& words, std::size_t line) {
     const auto zone = words.size() == 2 ? Zone::of(words[1], "zone") : Outcome<Zone>(Problem{});
-    if (!zone) return Problem{place(line), "This is not a time zone.", "Write, for example: zone Europe/London."};
+    if (!zone)
+      return Problem{place(line), "This is not a time zone.",
+                     "Write, for example: zone Europe/London."};
     zone_ = *zone;
     day_ = zone_.date_of(now_);
     return Done{};
@@ -140,7 +147,8 @@ class BookReader {
   Outcome<Done> take_field(Line& line, const std::string& word) {
     const auto equals = word.find('=');
     if (equals == std::string::npos)
-      return Problem{line.place, "\"" + word + "\" is not of the form field=value.", "Put text with blanks in quotation marks."};
+      return Problem{line.place, "\"" + word + "\" is not of the form field=value.",
+                     "Put text with blanks in quotation marks."};
     const std::string name = word.substr(0, equals);
     std::string value = word.substr(equals + 1);
     if (name == "as") {
@@ -159,8 +167,11 @@ class BookReader {
     const auto clock = std::min(value.find('@'), value.size());
     const std::string_view days_word = std::string_view(value).substr(0, clock);
     if (clock == 0 && !value.empty()) return to_stored(day) + " " + value.substr(1);
-    const bool signed_days = days_word.size() > 2 && (days_word.front() == '+' || days_word.front() == '-') && days_word.back() == 'd';
-    const auto days = signed_days ? signed_number(days_word.substr(0, days_word.size() - 1)) : std::nullopt;
+    const bool signed_days = days_word.size() > 2 &&
+                             (days_word.front() == '+' || days_word.front() == '-') &&
+                             days_word.back() == 'd';
+    const auto days =
+        signed_days ? signed_number(days_word.substr(0, days_word.size() - 1)) : std::nullopt;
     if (!days) return value;
     const std::string moved = to_stored(CalendarDate(date::sys_days(day) + date::days(*days)));
     return clock == value.size() ? moved : moved + " " + value.substr(clock + 1);
@@ -169,8 +180,9 @@ class BookReader {
   static bool names_a_file(const std::string& action, const std::string& field) {
     const Action* known = find_action(action);
     if (!known) return false;
-    return std::any_of(known->fields.begin(), known->fields.end(),
-                       [&](const Field& f) { return f.name == field && f.kind == FieldKind::file; });
+    return std::any_of(known->fields.begin(), known->fields.end(), [&](const Field& f) {
+      return f.name == field && f.kind == FieldKind::file;
+    });
   }
 
   const DayBook& book_;
@@ -189,13 +201,17 @@ Problems at_place(Problems problems, const std::string& place) {
 // "$name" anywhere in a value stands for a number that an earlier line made.
 Outcome<Done> put_names_in(Line& line, const std::map<std::string, std::string>& names) {
   for (auto& [field, value] : line.given) {
-    for (auto dollar = value.find('$'); dollar != std::string::npos; dollar = value.find('$', dollar)) {
+    for (auto dollar = value.find('$'); dollar != std::string::npos;
+         dollar = value.find('$', dollar)) {
       std::size_t end = dollar + 1;
-      while (end < value.size() && (std::isalnum(static_cast<unsigned char>(value[end])) || value[end] == '_')) ++end;
+      while (end < value.size() &&
+             (std::isalnum(static_cast<unsigned char>(value[end])) || value[end] == '_'))
+        ++end;
       const std::string name = value.substr(dollar + 1, end - dollar - 1);
       const auto known = names.find(name);
       if (known == names.end())
-        return Problem{line.place + ", " + field, "Nothing was named \"" + name + "\" before this line.",
+        return Problem{line.place + ", " + field,
+                       "Nothing was named \"" + name + "\" before this line.",
                        "Name it with as=" + name + " where it is made."};
       value.replace(dollar, end - dollar, known->second);
       dollar += known->second.size();
@@ -212,7 +228,8 @@ Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books
   std::vector<Line> lines;
   for (const DayBook& book : books)
     if (auto read = BookReader(book, zone, now, lines).read(); !read) return read.problems();
-  std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.at < b.at; });
+  std::stable_sort(lines.begin(), lines.end(),
+                   [](const Line& a, const Line& b) { return a.at < b.at; });
   std::map<std::string, std::string> names;
   Batch batch(shop);
   for (Line& line : lines) {
@@ -232,7 +249,8 @@ Outcome<int> perform_table(ShopFile& shop, const Action& action, std::string_vie
   TableRow row;
   if (!reader.next(row)) {
     if (reader.refused()) return reader.problem();
-    return Problem{std::string(name), "The table is empty.", "Give the fields' names in its first line."};
+    return Problem{std::string(name), "The table is empty.",
+                   "Give the fields' names in its first line."};
   }
   const std::vector<std::string> head = row.cells;
   Batch batch(shop);
@@ -242,7 +260,8 @@ Outcome<int> perform_table(ShopFile& shop, const Action& action, std::string_vie
     for (std::size_t i = 0; i < head.size(); ++i)
       if (!row.cells[i].empty()) given[head[i]] = row.cells[i];
     auto result = perform(shop, action, given, now);
-    if (!result) return at_place(result.problems(), std::string(name) + ", line " + std::to_string(row.line));
+    if (!result)
+      return at_place(result.problems(), std::string(name) + ", line " + std::to_string(row.line));
     ++done;
   }
   if (reader.refused()) return reader.problem();

@@ -38,15 +38,15 @@ using Stopped = std::function<bool()>;
 Outcome<int> perform_day_books(ShopFile& shop, const std::vector<DayBook>& books, Instant now,
                                const Stopped& stopped = {});
 
-/// Begins a shop in a new file and does in it all day books (*.daybook) of a folder, in the order of
-/// their names. When one is refused, or the work is stopped, no file is left. A path where something
-/// already is stays untouched and is refused. Returns how many lines were done.
+/// Begins a shop in a new file and does in it all day books (*.daybook) of a folder, in the order
+/// of their names. When one is refused, or the work is stopped, no file is left. A path where
+/// something already is stays untouched and is refused. Returns how many lines were done.
 Outcome<int> begin_shop_from_day_books(const std::filesystem::path& path,
                                        const std::filesystem::path& folder, Instant now,
                                        const Stopped& stopped = {});
 
-/// Does one action for each record of a table whose first record names the action's fields; a column
-/// "at" says when. All or nothing. Returns how many were done.
+/// Does one action for each record of a table whose first record names the action's fields; a
+/// column "at" says when. All or nothing. Returns how many were done.
 Outcome<int> perform_table(ShopFile& shop, const Action& action, std::string_view name,
                            std::string_view text, Instant now);
 

@@ -63,10 +63,14 @@ class Writer {
       for (std::size_t i = 0; i < columns.size(); ++i) {
         const SQLite::Column value = query.getColumn(static_cast<int>(i));
         cells.push_back(cell(table, query.getColumn(0).getInt64(), columns[i], value));
-        if (value.isNull()) object[columns[i].name] = nullptr;
-        else if (value.isInteger()) object[columns[i].name] = value.getInt64();
-        else if (value.isBlob()) object[columns[i].name] = cells.back();
-        else object[columns[i].name] = value.getString();
+        if (value.isNull())
+          object[columns[i].name] = nullptr;
+        else if (value.isInteger())
+          object[columns[i].name] = value.getInt64();
+        else if (value.isBlob())
+          object[columns[i].name] = cells.back();
+        else
+          object[columns[i].name] = value.getString();
       }
       text += to_table_line(cells);
       rows.push_back(std::move(object));
@@ -80,12 +84,14 @@ class Writer {
     if (value.isNull()) return {};
     const std::string bytes = value.getString();
     if (column.is_file()) {
-      const std::string name = "files/" + table + "-" + std::to_string(id) + "." + extension_of(bytes);
+      const std::string name =
+          "files/" + table + "-" + std::to_string(id) + "." + extension_of(bytes);
       put(name, bytes);
       return name;
     }
     if (column.type == "BLOB") return hex_of(bytes);
-    const bool marked = column.may_be_null && column.type == "TEXT" && (bytes.empty() || bytes.front() == '\\');
+    const bool marked =
+        column.may_be_null && column.type == "TEXT" && (bytes.empty() || bytes.front() == '\\');
     return marked ? "\\" + bytes : bytes;
   }
 
@@ -93,7 +99,8 @@ class Writer {
     std::ofstream file(folder_ / name, std::ios::binary);
     file << bytes;
     file.flush();
-    if (!file) throw Failure((folder_ / name).string() + " could not be written. Is the disk full?");
+    if (!file)
+      throw Failure((folder_ / name).string() + " could not be written. Is the disk full?");
     if (name != "contents.csv") contents_.push_back({name, sha256_hex(bytes)});
   }
 
@@ -106,7 +113,8 @@ class Writer {
 
 Outcome<Done> export_shop(const ShopFile& shop, const fs::path& folder) {
   std::error_code error;
-  if (fs::exists(folder, error) && (!fs::is_directory(folder, error) || !fs::is_empty(folder, error)))
+  if (fs::exists(folder, error) &&
+      (!fs::is_directory(folder, error) || !fs::is_empty(folder, error)))
     return Problem{folder.string(), folder.string() + " is there already and not empty.",
                    "Name a folder that does not exist yet."};
   fs::create_directories(folder / "files", error);

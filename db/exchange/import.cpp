@@ -48,9 +48,10 @@ class Reader {
       if (auto read = read_table_file(table); !read) return read;
     SQLite::Statement broken(database, "PRAGMA foreign_key_check");
     if (broken.executeStep())
-      return Problem{broken.getColumn(0).getString() + ".csv",
-                     "A row names something of " + broken.getColumn(2).getString() + " that is not there.",
-                     "Import the folder as it was exported."};
+      return Problem{
+          broken.getColumn(0).getString() + ".csv",
+          "A row names something of " + broken.getColumn(2).getString() + " that is not there.",
+          "Import the folder as it was exported."};
     lay_history_triggers(database);
     transaction.commit();
     database.exec("PRAGMA foreign_keys = ON");
@@ -62,7 +63,8 @@ class Reader {
     const std::string name = table + ".csv";
     const auto text = read_file(folder_ / name);
     if (!text)
-      return Problem{name, "The folder has no " + name + ".", "Import a folder that this program exported."};
+      return Problem{name, "The folder has no " + name + ".",
+                     "Import a folder that this program exported."};
     TableReader reader(*text, name);
     TableRow row;
     const auto columns = columns_of(shop_.database(), table);
@@ -74,16 +76,19 @@ class Reader {
       marks += marks.empty() ? "?" : ", ?";
     }
     if (row.cells != head)
-      return Problem{name + ", line 1", "The columns are not those of this program's " + table + " table.",
+      return Problem{name + ", line 1",
+                     "The columns are not those of this program's " + table + " table.",
                      "Import a folder that this program exported."};
-    SQLite::Statement insert(shop_.database(), "INSERT INTO \"" + table + "\" VALUES(" + marks + ")");
+    SQLite::Statement insert(shop_.database(),
+                             "INSERT INTO \"" + table + "\" VALUES(" + marks + ")");
     while (reader.next(row)) {
       insert.reset();
       insert.clearBindings();
       for (std::size_t i = 0; i < columns.size(); ++i)
         if (auto bound = bind(insert, static_cast<int>(i) + 1, columns[i], row.cells[i]); !bound)
-          return Problem{name + ", line " + std::to_string(row.line) + ", column " + columns[i].name,
-                         bound.problem().sentence, bound.problem().remedy};
+          return Problem{
+              name + ", line " + std::to_string(row.line) + ", column " + columns[i].name,
+              bound.problem().sentence, bound.problem().remedy};
       try {
         insert.exec();
       } catch (const SQLite::Exception& error) {
@@ -96,13 +101,15 @@ class Reader {
     return Done{};
   }
 
-  Outcome<Done> bind(SQLite::Statement& insert, int position, const Column& column, const std::string& cell) {
+  Outcome<Done> bind(SQLite::Statement& insert, int position, const Column& column,
+                     const std::string& cell) {
     if (column.may_be_null && cell.empty()) return Done{};
     if (column.type == "INTEGER") {
       std::int64_t number = 0;
       const auto [end, error] = std::from_chars(cell.data(), cell.data() + cell.size(), number);
       if (error != std::errc() || end != cell.data() + cell.size())
-        return Problem{"", "\"" + cell + "\" is not a whole number.", "Write a whole number without separators."};
+        return Problem{"", "\"" + cell + "\" is not a whole number.",
+                       "Write a whole number without separators."};
       insert.bind(position, number);
     } else if (column.is_file()) {
       const auto bytes = read_file(folder_ / cell);
@@ -111,7 +118,8 @@ class Reader {
       insert.bind(position, bytes->data(), static_cast<int>(bytes->size()));
     } else if (column.type == "BLOB") {
       const auto bytes = from_hex(cell);
-      if (!bytes) return Problem{"", "\"" + cell + "\" is not hexadecimal.", "Put the exported figure back."};
+      if (!bytes)
+        return Problem{"", "\"" + cell + "\" is not hexadecimal.", "Put the exported figure back."};
       insert.bind(position, bytes->data(), static_cast<int>(bytes->size()));
     } else {
       const bool marked = column.may_be_null && cell.starts_with("\\");
@@ -155,10 +163,12 @@ void remove_new_file(const fs::path& path) {
 
 }  // namespace
 
-Outcome<std::vector<std::string>> import_shop(const fs::path& folder, const fs::path& new_file, Instant now) {
+Outcome<std::vector<std::string>> import_shop(const fs::path& folder, const fs::path& new_file,
+                                              Instant now) {
   std::error_code error;
   if (!fs::is_directory(folder, error))
-    return Problem{folder.string(), "There is no folder " + folder.string() + ".", "Check the name."};
+    return Problem{folder.string(), "There is no folder " + folder.string() + ".",
+                   "Check the name."};
   const auto step = step_of(folder);
   if (!step) return step.problems();
   auto shop = ShopFile::create_at_step(new_file, now, *step);

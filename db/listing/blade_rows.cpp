@@ -92,7 +92,9 @@ std::vector<BladeRow> blades_where(const ShopFile& shop, const char* condition) 
 
 }  // namespace
 
-std::vector<BladeRow> blade_rows(const ShopFile& shop) { return blades_where(shop, ""); }
+std::vector<BladeRow> blade_rows(const ShopFile& shop) {
+  return blades_where(shop, "");
+}
 
 std::vector<BladeRow> blades_in_shop(const ShopFile& shop) {
   return blades_where(shop, "WHERE b.delivered_at IS NULL AND b.scrapped_at IS NULL ");
@@ -180,8 +182,8 @@ SELECT f.number, f.at, f.kind, f.words, f.place, f.decision, f.affects
 FROM finding f JOIN blade b ON b.id = f.blade_id WHERE b.number = ? ORDER BY f.at, f.id)sql");
   query.bind(blade_number);
   while (query.next()) {
-    FindingRow row{query.integer("number"), query.instant("at"),     query.text("kind"),
-                   query.text("words"),     query.text("place"),     query.text("decision"),
+    FindingRow row{query.integer("number"), query.instant("at"), query.text("kind"),
+                   query.text("words"),     query.text("place"), query.text("decision"),
                    query.yes("affects")};
     row.waits = row.decision == "open" && (row.affects || !blade::is_result(row.kind));
     rows.push_back(std::move(row));
@@ -211,8 +213,8 @@ JOIN blade b ON a.subject = 'blade' AND a.subject_id = b.id
 WHERE a.kind = 'photo' AND b.number = ? ORDER BY a.id)sql");
   query.bind(blade_number);
   while (query.next()) {
-    rows.push_back({query.integer("id"), query.text("caption"), query.text("name"), query.instant("added_at"),
-                    query.maybe_instant("taken_at")});
+    rows.push_back({query.integer("id"), query.text("caption"), query.text("name"),
+                    query.instant("added_at"), query.maybe_instant("taken_at")});
   }
   return rows;
 }

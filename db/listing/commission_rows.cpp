@@ -106,7 +106,8 @@ FROM payment p JOIN commission c ON c.id = p.commission_id WHERE c.number = ? OR
   query.bind(commission_number);
   while (query.next()) {
     rows.push_back({query.integer("number"), query.text("kind"), query.text("method"),
-                    query.text("note"), query.money("amount_minor", "currency"), query.instant("at")});
+                    query.text("note"), query.money("amount_minor", "currency"),
+                    query.instant("at")});
   }
   return rows;
 }
@@ -118,7 +119,8 @@ SELECT p.day, p.made_at, p.words, p.told
 FROM promise p JOIN commission c ON c.id = p.commission_id WHERE c.number = ? ORDER BY p.made_at, p.id)sql");
   query.bind(commission_number);
   while (query.next()) {
-    rows.push_back({query.date("day"), query.instant("made_at"), query.text("words"), query.text("told")});
+    rows.push_back(
+        {query.date("day"), query.instant("made_at"), query.text("words"), query.text("told")});
   }
   return rows;
 }
@@ -129,7 +131,8 @@ std::vector<ContactRow> contact_rows(const ShopFile& shop, std::int64_t commissi
 SELECT t.at, t.channel, t.words
 FROM contact t JOIN commission c ON c.id = t.commission_id WHERE c.number = ? ORDER BY t.at DESC, t.id DESC)sql");
   query.bind(commission_number);
-  while (query.next()) rows.push_back({query.instant("at"), query.text("channel"), query.text("words")});
+  while (query.next())
+    rows.push_back({query.instant("at"), query.text("channel"), query.text("words")});
   return rows;
 }
 

@@ -16,16 +16,19 @@ std::vector<NamedRow> names(const ShopFile& shop, const char* statement) {
 }  // namespace
 
 std::vector<NamedRow> bath_names(const ShopFile& shop) {
-  return names(shop, "SELECT name, medium AS words FROM bath WHERE retired_at IS NULL ORDER BY name");
+  return names(shop,
+               "SELECT name, medium AS words FROM bath WHERE retired_at IS NULL ORDER BY name");
 }
 
 std::vector<NamedRow> model_names(const ShopFile& shop) {
-  return names(shop, "SELECT name, construction AS words FROM model WHERE retired_on IS NULL ORDER BY name");
+  return names(
+      shop, "SELECT name, construction AS words FROM model WHERE retired_on IS NULL ORDER BY name");
 }
 
 std::vector<NamedRow> customer_names(const ShopFile& shop) {
-  return names(shop, "SELECT name, coalesce(contact, '') AS words FROM customer "
-                     "WHERE erased_at IS NULL ORDER BY name");
+  return names(shop,
+               "SELECT name, coalesce(contact, '') AS words FROM customer "
+               "WHERE erased_at IS NULL ORDER BY name");
 }
 
 std::vector<NamedRow> item_names(const ShopFile& shop) {
@@ -37,15 +40,19 @@ ORDER BY i.id DESC)sql");
 }
 
 std::vector<NamedRow> finding_names(const ShopFile& shop) {
-  return names(shop, "SELECT CAST(f.number AS TEXT) AS name, 'blade ' || b.number || ': ' || f.words AS words "
-                     "FROM finding f JOIN blade b ON b.id = f.blade_id "
-                     "ORDER BY f.decision <> 'open', f.number DESC");
+  return names(
+      shop,
+      "SELECT CAST(f.number AS TEXT) AS name, 'blade ' || b.number || ': ' || f.words AS words "
+      "FROM finding f JOIN blade b ON b.id = f.blade_id "
+      "ORDER BY f.decision <> 'open', f.number DESC");
 }
 
 std::vector<NamedRow> certificate_names(const ShopFile& shop) {
-  return names(shop, "SELECT CAST(c.number AS TEXT) AS name, 'blade ' || b.number || ', issue ' || c.issue "
-                     "AS words FROM certificate c JOIN blade b ON b.id = c.blade_id "
-                     "ORDER BY c.number DESC, c.issue DESC");
+  return names(
+      shop,
+      "SELECT CAST(c.number AS TEXT) AS name, 'blade ' || b.number || ', issue ' || c.issue "
+      "AS words FROM certificate c JOIN blade b ON b.id = c.blade_id "
+      "ORDER BY c.number DESC, c.issue DESC");
 }
 
 }  // namespace tangmark::db

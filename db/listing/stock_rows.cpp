@@ -151,7 +151,8 @@ SELECT 'billet', CAST(b.number AS TEXT), 'piece', p.tag
 UNION ALL
 SELECT 'piece', p.tag, 'blade', CAST(bl.number AS TEXT) FROM blade bl JOIN piece p ON p.id = bl.piece_id)sql");
   while (query.next()) {
-    rows.push_back({query.text("kind"), query.text("from"), query.text("to_kind"), query.text("to")});
+    rows.push_back(
+        {query.text("kind"), query.text("from"), query.text("to_kind"), query.text("to")});
   }
   return rows;
 }

@@ -42,8 +42,10 @@ std::vector<std::pair<Instant, Instant>> attended_spans(const BenchTime& bench, 
       const Instant b = std::min(zone.at(date, end), to);
       if (b <= a) continue;
       // Hours that meet are one span: a firing may go through the change.
-      if (!spans.empty() && spans.back().second >= a) spans.back().second = std::max(spans.back().second, b);
-      else spans.emplace_back(a, b);
+      if (!spans.empty() && spans.back().second >= a)
+        spans.back().second = std::max(spans.back().second, b);
+      else
+        spans.emplace_back(a, b);
     }
   }
   return spans;

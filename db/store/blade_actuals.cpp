@@ -48,11 +48,12 @@ Money steel_of(const ShopFile& shop, std::optional<stock::PieceId> id,
 enum class Noted { gas, all_but_gas };
 
 Money used_up_of(const ShopFile& shop, BladeId blade, Noted what, Currency currency) {
-  Query query(shop,
-              "SELECT lot.price_minor, lot.currency, lot.quantity_ppm AS bought, "
-              "consumable_use.quantity_ppm AS used "
-              "FROM consumable_use JOIN lot ON lot.id = consumable_use.lot_id "
-              "WHERE consumable_use.blade_id = ? AND lot.quantity_ppm > 0 AND (lot.kind = 'gas') = ?");
+  Query query(
+      shop,
+      "SELECT lot.price_minor, lot.currency, lot.quantity_ppm AS bought, "
+      "consumable_use.quantity_ppm AS used "
+      "FROM consumable_use JOIN lot ON lot.id = consumable_use.lot_id "
+      "WHERE consumable_use.blade_id = ? AND lot.quantity_ppm > 0 AND (lot.kind = 'gas') = ?");
   query.bind(blade).bind(what == Noted::gas ? 1 : 0);
   Money sum(0, currency);
   while (query.next())
@@ -132,13 +133,14 @@ Money selling_of(const ShopFile& shop, std::optional<ItemId> id, Currency curren
   if (!quote) return sum;
   for (const QuoteLine& line : quote->lines) {
     const auto kind = costing::line_kind_from(line.kind);
-    if (line.side == QuoteSide::cost && (kind == costing::LineKind::packing ||
-                                         kind == costing::LineKind::shipping ||
-                                         kind == costing::LineKind::fee))
+    if (line.side == QuoteSide::cost &&
+        (kind == costing::LineKind::packing || kind == costing::LineKind::shipping ||
+         kind == costing::LineKind::fee))
       sum += at_home(*quote, line.amount, currency).value_or(Money(0, currency));
   }
   std::int64_t pieces = 0;
-  for (const KeptItem& other : items_of(shop, *item->commission)) pieces += other.cancelled_on ? 0 : 1;
+  for (const KeptItem& other : items_of(shop, *item->commission))
+    pieces += other.cancelled_on ? 0 : 1;
   return scaled_half_even(sum, 1, std::max<std::int64_t>(1, pieces));
 }
 
@@ -206,8 +208,7 @@ std::optional<Money> price_of(const ShopFile& shop, std::optional<ItemId> id, Cu
     if (line.side != QuoteSide::price || line.position != position) continue;
     const auto amount = at_home(*quote, line.amount, currency);
     if (!amount || quote->tax_mode != TaxMode::inclusive) return amount;
-    return scaled_half_even(*amount, 1'000'000,
-                            (Share::whole() + quote->tax_rate).millionths());
+    return scaled_half_even(*amount, 1'000'000, (Share::whole() + quote->tax_rate).millionths());
   }
   return std::nullopt;
 }

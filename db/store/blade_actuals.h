@@ -21,16 +21,18 @@ struct BladeActuals {
   std::string title;
   Duration hands_on{}, attended{};  ///< of the bench log, corrections applied; aftercare counts in
   Money steel;                      ///< mass taken from the rack at what its lots cost
-  Money used_up;  ///< what was noted as used for it, at what the lots cost; else the belts binned
-                  ///< by its log, at the price of the newest lot
-  Money energy;   ///< its slots of its firings, and gas noted for it or weighed by its log
-  Money outside;  ///< work done elsewhere
-  Money overhead; ///< of the paid hours
-  Money selling;  ///< its part of box, post and payment fee, as the accepted quote counted them
-  Money lost;     ///< all that went into blades scrapped for the same item at the job's cost
+  Money used_up;   ///< what was noted as used for it, at what the lots cost; else the belts binned
+                   ///< by its log, at the price of the newest lot
+  Money energy;    ///< its slots of its firings, and gas noted for it or weighed by its log
+  Money outside;   ///< work done elsewhere
+  Money overhead;  ///< of the paid hours
+  Money selling;   ///< its part of box, post and payment fee, as the accepted quote counted them
+  Money lost;      ///< all that went into blades scrapped for the same item at the job's cost
   std::optional<Money> price;  ///< without tax, of the accepted quote; none for a stock knife
   std::optional<Money> earned_per_hour;  ///< (price - all but own labour) / paid hours
-  Money cost_but_labour() const { return steel + used_up + energy + outside + overhead + selling + lost; }
+  Money cost_but_labour() const {
+    return steel + used_up + energy + outside + overhead + selling + lost;
+  }
 };
 
 /// Amounts that were paid in another currency than the shop's are left out.

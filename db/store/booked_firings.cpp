@@ -25,15 +25,17 @@ std::string kiln_name(const ShopFile& shop, kiln::KilnId id) {
 }
 
 std::string why_gone(const ShopFile& shop, const kiln::FiringBlade& member) {
-  Query q(shop, "SELECT b.number, b.scrapped_at, s.operation, s.done_at, s.skipped_why FROM blade b "
-                "LEFT JOIN route_step s ON s.id = ?2 WHERE b.id = ?1");
+  Query q(shop,
+          "SELECT b.number, b.scrapped_at, s.operation, s.done_at, s.skipped_why FROM blade b "
+          "LEFT JOIN route_step s ON s.id = ?2 WHERE b.id = ?1");
   q.bind(member.blade);
   q.bind(member.step ? member.step->row() : 0);
   if (!q.next()) return "A blade of it is no longer in the shop.";
   const std::string blade = "Blade " + q.text("number");
   if (!q.is_null("scrapped_at")) return blade + " was scrapped.";
   if (!q.is_null("done_at")) return blade + " has had its " + q.text("operation") + " already.";
-  if (!q.is_null("skipped_why")) return blade + " no longer has its " + q.text("operation") + " to come.";
+  if (!q.is_null("skipped_why"))
+    return blade + " no longer has its " + q.text("operation") + " to come.";
   return blade + " has nothing left that could be planned.";
 }
 
@@ -49,7 +51,8 @@ class Booked {
       const bool overdue = firing.starts_at < made_.origin;
       // Moving one firing by hand leaves those alone whose time has passed.
       if (overdue && keep_ == Keep::all_booked) continue;
-      if (overdue || !(firing.locked || keep_ == Keep::all_booked) || !lock(firing)) later_.push_back(std::move(firing));
+      if (overdue || !(firing.locked || keep_ == Keep::all_booked) || !lock(firing))
+        later_.push_back(std::move(firing));
     }
     for (kiln::KeptFiring& firing : later_) add_movable(std::move(firing));
   }
@@ -82,7 +85,8 @@ class Booked {
 
   /// The maker put it there against this rule and said why: it holds for this one no longer.
   void ease(const kiln::PlanFiring& firing, const kiln::PlanViolation& violation) {
-    if ((violation.rule == 6 || violation.rule == 7) && violation.span) return stay(*violation.span);
+    if ((violation.rule == 6 || violation.rule == 7) && violation.span)
+      return stay(*violation.span);
     if (violation.rule == 13 && !violation.other && violation.span)
       std::erase_if(made_.a_case.hands_taken, [&](const auto& taken) {
         return taken.first < violation.span->second && violation.span->first < taken.second;
@@ -104,8 +108,9 @@ class Booked {
 
   static void ease_soak(const kiln::PlanFiring& firing, kiln::PlanOperation& op) {
     op.shortest_soak_min = std::min(op.shortest_soak_min, firing.soak_min);
-    op.longest_soak_min = std::max(
-        op.longest_soak_min, firing.soak_min + op.quench_min * static_cast<int>(firing.members.size()));
+    op.longest_soak_min =
+        std::max(op.longest_soak_min,
+                 firing.soak_min + op.quench_min * static_cast<int>(firing.members.size()));
   }
 
   void let_hotter(const std::string& bath) {
@@ -145,7 +150,8 @@ class Booked {
     made_.movable.push_back(std::move(movable));
   }
 
-  bool still_in(const std::optional<kiln::PlanFiring>& planned, const kiln::FiringBlade& member) const {
+  bool still_in(const std::optional<kiln::PlanFiring>& planned,
+                const kiln::FiringBlade& member) const {
     if (!planned) return false;
     return std::any_of(planned->members.begin(), planned->members.end(), [&](const auto& m) {
       return made_.chains.at(m.blade).blade == member.blade;
@@ -194,6 +200,8 @@ std::optional<kiln::PlanFiring> as_planned(const ShopCase& from, const kiln::Kep
   return planned;
 }
 
-void add_booked(const ShopFile& shop, Keep keep, ShopCase& made) { Booked(shop, keep, made).run(); }
+void add_booked(const ShopFile& shop, Keep keep, ShopCase& made) {
+  Booked(shop, keep, made).run();
+}
 
 }  // namespace tangmark::db

@@ -12,10 +12,11 @@ CertificateWords certificate_words(const ShopFile& shop, blade::BladeId blade) {
   Query q(shop, "SELECT * FROM certificate_words WHERE blade_id = ?");
   q.bind(blade);
   if (!q.next()) return {};
-  return {q.maybe_text("name"),   q.maybe_text("notes"),   q.maybe_text("care"),
-          q.maybe_text("made_for"), q.maybe_text("finish"), q.maybe_text("health"),
-          q.maybe_text("differs"), q.maybe_text("claims"),  q.maybe_mass("knife_ug"),
-          q.maybe_length("behind_edge_nm")};
+  return {q.maybe_text("name"),     q.maybe_text("notes"),
+          q.maybe_text("care"),     q.maybe_text("made_for"),
+          q.maybe_text("finish"),   q.maybe_text("health"),
+          q.maybe_text("differs"),  q.maybe_text("claims"),
+          q.maybe_mass("knife_ug"), q.maybe_length("behind_edge_nm")};
 }
 
 void store_certificate_words(const ShopFile& shop, blade::BladeId blade,

@@ -36,11 +36,11 @@ struct ErasedPerson {
   commission::CustomerId id;
   std::optional<std::string> name;
 };
-/// Takes whom a certificate is made for from the words for every blade of that person's commissions,
-/// and for any other blade where it is that name.
+/// Takes whom a certificate is made for from the words for every blade of that person's
+/// commissions, and for any other blade where it is that name.
 void erase_made_for(const ShopFile& shop, const ErasedPerson& person);
-/// The issued certificates that carry a buyer's name and are that person's, by commission or by that
-/// name: "certificate 3, issue 1". They are frozen, and no erasing reaches them.
+/// The issued certificates that carry a buyer's name and are that person's, by commission or by
+/// that name: "certificate 3, issue 1". They are frozen, and no erasing reaches them.
 std::vector<std::string> issued_with_name(const ShopFile& shop, const ErasedPerson& person);
 
 /// The lines of a text, without empty ones.

@@ -27,7 +27,13 @@ cert::Operation operation_of(const std::string& word, std::string& own) {
 bool is_heat(cert::Operation operation) {
   using enum cert::Operation;
   switch (operation) {
-    case anneal: case stress_relief: case normalize: case thermal_cycle: case harden: case snap_temper: case temper:
+    case anneal:
+    case stress_relief:
+    case normalize:
+    case thermal_cycle:
+    case harden:
+    case snap_temper:
+    case temper:
       return true;
     default:
       return false;
@@ -61,8 +67,10 @@ cert::RecordedCurve thinned(const kiln::KilnRecord& record) {
 
 // What the route set for this blade in this firing.
 void add_window(const ShopFile& shop, const Query& entry, cert::RecordedCurve& curve) {
-  Query q(shop, "SELECT s.low_k1800, s.high_k1800 FROM firing_blade b JOIN route_step s ON s.id = b.route_step_id "
-                "WHERE b.firing_id = ? AND b.blade_id = ?");
+  Query q(shop,
+          "SELECT s.low_k1800, s.high_k1800 FROM firing_blade b JOIN route_step s ON s.id = "
+          "b.route_step_id "
+          "WHERE b.firing_id = ? AND b.blade_id = ?");
   q.bind(entry.integer("firing_id")).bind(entry.integer("blade_id"));
   if (!q.next()) return;
   curve.window_low = q.maybe_temperature("low_k1800");
@@ -137,7 +145,8 @@ std::optional<cert::SetRight> set_right(const ShopFile& shop, const Query& entry
 cert::Quench quench_of(const Query& q) {
   cert::Quench quench;
   quench.medium = q.text("medium");
-  quench.still_air = quench.medium.find("air") != std::string::npos || quench.medium.find("plate") != std::string::npos;
+  quench.still_air = quench.medium.find("air") != std::string::npos ||
+                     quench.medium.find("plate") != std::string::npos;
   quench.bath = q.maybe_temperature("bath_k1800");
   if (const auto ms = q.maybe_integer("seconds_to_bath_ms")) quench.to_bath = Duration(*ms / 1000);
   quench.immersion = q.yes("edge_only") ? cert::Immersion::edge : cert::Immersion::whole;
@@ -180,16 +189,20 @@ cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zo
     heat.set = q.maybe_temperature("set_k1800");
     heat.read = q.maybe_temperature("read_k1800");
     heat.hold = q.maybe_duration("hold_s");
-    if (!heat.set && !heat.read && q.text("result").find("magnet") != std::string::npos) heat.eye = cert::Eye::magnet;
+    if (!heat.set && !heat.read && q.text("result").find("magnet") != std::string::npos)
+      heat.eye = cert::Eye::magnet;
     heat.record = coverage(shop, q);
     if (heat.record) heat.record->set_right = set_right(shop, q, zone);
     if (heat.stated()) entry.heat = heat;
   }
   if (entry.operation == cert::Operation::harden) entry.quench = quench_of(q);
   if (entry.operation == cert::Operation::temper)
-    entry.temper = cert::TemperFacts{static_cast<int>(std::max<std::int64_t>(1, q.integer("temper_number"))), q.maybe_yes("cooled_to_room")};
+    entry.temper =
+        cert::TemperFacts{static_cast<int>(std::max<std::int64_t>(1, q.integer("temper_number"))),
+                          q.maybe_yes("cooled_to_room")};
   if (entry.operation == cert::Operation::sub_zero)
-    entry.cold = cert::Cold{q.maybe_temperature("read_k1800"), q.maybe_duration("hold_s"), q.text("medium")};
+    entry.cold =
+        cert::Cold{q.maybe_temperature("read_k1800"), q.maybe_duration("hold_s"), q.text("medium")};
   if (entry.operation == cert::Operation::etch) {
     cert::Etch etch;
     etch.etchant = q.text("etchant");
@@ -206,7 +219,8 @@ cert::Decision decision_of(const Query& q) {
   if (word == "no fault") return cert::Decision::no_fault;
   if (word == "scrap") return cert::Decision::scrapped;
   if (word == "fix and disclose")
-    return q.text("decided_words").find("ground") != std::string::npos ? cert::Decision::removed : cert::Decision::closed;
+    return q.text("decided_words").find("ground") != std::string::npos ? cert::Decision::removed
+                                                                       : cert::Decision::closed;
   return cert::Decision::left_disclosed;
 }
 
@@ -218,29 +232,35 @@ cert::FindingKind kind_of(const std::string& word) {
 std::optional<Instant> last_heat(const std::vector<cert::BenchEntry>& log) {
   std::optional<Instant> last;
   for (const cert::BenchEntry& entry : log)
-    if (!entry.superseded && is_heat(entry.operation)) last = std::max(last, entry.to ? entry.to : entry.from);
+    if (!entry.superseded && is_heat(entry.operation))
+      last = std::max(last, entry.to ? entry.to : entry.from);
   return last;
 }
 
-cert::HardnessReading read_reading(const Query& q, const std::optional<Instant>& heat, const Zone& zone, Length blade_length,
+cert::HardnessReading read_reading(const Query& q, const std::optional<Instant>& heat,
+                                   const Zone& zone, Length blade_length,
                                    std::optional<Length> height) {
   cert::HardnessReading reading;
-  const auto scale = of_word<cert::HardnessScale>(q.text("scale") == "file" ? "files" : q.text("scale"), "scale");
+  const auto scale =
+      of_word<cert::HardnessScale>(q.text("scale") == "file" ? "files" : q.text("scale"), "scale");
   reading.scale = scale ? *scale : cert::HardnessScale::hrc;
   reading.tenths = static_cast<int>(q.integer("tenths"));
   if (const auto to = q.maybe_integer("tenths_to")) reading.up_to_tenths = static_cast<int>(*to);
   reading.place = q.text("place");
   if (const auto along = q.maybe_share("along_ppm"))
-    reading.from_heel = Length::nanometres(blade_length.nanometres() / 1'000'000 * along->millionths());
+    reading.from_heel =
+        Length::nanometres(blade_length.nanometres() / 1'000'000 * along->millionths());
   if (const auto up = q.maybe_share("up_ppm"); up && height)
     reading.from_edge = Length::nanometres(height->nanometres() / 1'000'000 * up->millionths());
   reading.tester = q.text("tester");
   reading.taken = q.instant("at");
   if (!q.is_null("block_nominal_tenths") && !q.is_null("block_read_tenths"))
     reading.block = cert::BlockCheck{static_cast<int>(q.integer("block_nominal_tenths")),
-                                     static_cast<int>(q.integer("block_read_tenths")), zone.date_of(*reading.taken)};
+                                     static_cast<int>(q.integer("block_read_tenths")),
+                                     zone.date_of(*reading.taken)};
   reading.on = q.yes("on_coupon") ? cert::MeasuredOn::coupon : cert::MeasuredOn::this_blade;
-  reading.after = !heat || *reading.taken >= *heat ? cert::AfterHeat::last : cert::AfterHeat::earlier_one;
+  reading.after =
+      !heat || *reading.taken >= *heat ? cert::AfterHeat::last : cert::AfterHeat::earlier_one;
   reading.superseded = !q.is_null("void_why");
   return reading;
 }
@@ -249,9 +269,11 @@ cert::HardnessReading read_reading(const Query& q, const std::optional<Instant>&
 
 std::vector<cert::BenchEntry> dossier_log(const ShopFile& shop, blade::BladeId blade) {
   const Zone zone = load_settings(shop).zone;
-  Query q(shop, "SELECT e.*, s.id IS NOT NULL AS superseded, s.entered_at AS superseded_at, s.why AS superseded_why "
-                "FROM log_entry e LEFT JOIN log_entry s ON s.supersedes_id = e.id "
-                "WHERE e.blade_id = ? AND e.operation <> 'struck out' ORDER BY e.started_at, e.id");
+  Query q(shop,
+          "SELECT e.*, s.id IS NOT NULL AS superseded, s.entered_at AS superseded_at, s.why AS "
+          "superseded_why "
+          "FROM log_entry e LEFT JOIN log_entry s ON s.supersedes_id = e.id "
+          "WHERE e.blade_id = ? AND e.operation <> 'struck out' ORDER BY e.started_at, e.id");
   q.bind(blade);
   std::vector<cert::BenchEntry> log;
   std::map<std::int64_t, int> number_of;
@@ -262,7 +284,8 @@ std::vector<cert::BenchEntry> dossier_log(const ShopFile& shop, blade::BladeId b
     took_place_of.push_back(q.maybe_integer("supersedes_id"));
   }
   for (std::size_t i = 0; i < log.size(); ++i)
-    if (took_place_of[i] && number_of.contains(*took_place_of[i])) log[i].corrects = number_of.at(*took_place_of[i]);
+    if (took_place_of[i] && number_of.contains(*took_place_of[i]))
+      log[i].corrects = number_of.at(*took_place_of[i]);
   return log;
 }
 
@@ -276,7 +299,8 @@ std::vector<cert::HardnessReading> dossier_hardness(const ShopFile& shop, blade:
   q.bind(blade);
   std::vector<cert::HardnessReading> readings;
   while (q.next())
-    readings.push_back(read_reading(q, heat, zone, size.length("length_nm"), size.maybe_length("width_nm")));
+    readings.push_back(
+        read_reading(q, heat, zone, size.length("length_nm"), size.maybe_length("width_nm")));
   return readings;
 }
 
@@ -291,7 +315,9 @@ std::vector<cert::Finding> dossier_findings(const ShopFile& shop, blade::BladeId
     finding.kind = kind_of(q.text("kind"));
     finding.what = q.text("words");
     finding.place = q.text("place");
-    if (!q.is_null("side")) finding.place = q.text("side") + (finding.place.empty() ? " side" : " side, ") + finding.place;
+    if (!q.is_null("side"))
+      finding.place =
+          q.text("side") + (finding.place.empty() ? " side" : " side, ") + finding.place;
     finding.size = q.maybe_length("size_nm");
     finding.seen = q.instant("at");
     finding.affects_blade = q.yes("affects");

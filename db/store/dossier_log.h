@@ -14,7 +14,8 @@ namespace tangmark::db {
 /// superseded ones marked, heats with what the kiln record shows of them.
 std::vector<certificate::BenchEntry> dossier_log(const ShopFile& shop, blade::BladeId blade);
 /// Its hardness readings; void ones marked as superseded.
-std::vector<certificate::HardnessReading> dossier_hardness(const ShopFile& shop, blade::BladeId blade);
+std::vector<certificate::HardnessReading> dossier_hardness(const ShopFile& shop,
+                                                           blade::BladeId blade);
 /// Its findings with what was decided.
 std::vector<certificate::Finding> dossier_findings(const ShopFile& shop, blade::BladeId blade);
 

@@ -26,7 +26,8 @@ cert::Manner manner_of(const commission::ShopSettings& s) {
 // "60-61 HRC" as tenths of HRC; nothing when the aim is written otherwise.
 void read_aim(const std::string& aim, cert::OrderCompared& order) {
   int low = 0, high = 0;
-  if (std::sscanf(aim.c_str(), "%d-%d HRC", &low, &high) == 2 && low > 0 && high >= low && high < 80) {
+  if (std::sscanf(aim.c_str(), "%d-%d HRC", &low, &high) == 2 && low > 0 && high >= low &&
+      high < 80) {
     order.aim_low_tenths = low * 10;
     order.aim_high_tenths = high * 10;
   }
@@ -41,7 +42,8 @@ cert::OutsideKind outside_kind(const std::string& operation) {
 
 class Gatherer {
  public:
-  Gatherer(const ShopFile& shop, const Query& blade) : shop_(shop), blade_(blade), settings_(load_settings(shop)) {}
+  Gatherer(const ShopFile& shop, const Query& blade)
+      : shop_(shop), blade_(blade), settings_(load_settings(shop)) {}
 
   cert::Dossier gather() {
     const blade::BladeId id = blade_.id<blade::BladeId>("id");
@@ -51,11 +53,16 @@ class Gatherer {
     made_.maker = settings_.maker_name;
     made_.shop = settings_.shop_name;
     made_.manner = manner_of(settings_);
-    if (const auto piece = blade_.maybe_id<stock::PieceId>("piece_id")) made_.steel = read_trail(shop_, *piece);
+    if (const auto piece = blade_.maybe_id<stock::PieceId>("piece_id"))
+      made_.steel = read_trail(shop_, *piece);
     made_.log = dossier_log(shop_, id);
     made_.hardness = dossier_hardness(shop_, id);
     made_.findings = dossier_findings(shop_, id);
-    made_.size = {blade_.length("length_nm"), blade_.maybe_length("width_nm"), blade_.maybe_length("thickness_nm"), {}, {}};
+    made_.size = {blade_.length("length_nm"),
+                  blade_.maybe_length("width_nm"),
+                  blade_.maybe_length("thickness_nm"),
+                  {},
+                  {}};
     add_route(id);
     add_handle();
     add_outside(id);
@@ -68,7 +75,9 @@ class Gatherer {
 
  private:
   void add_route(blade::BladeId id) {
-    Query q(shop_, "SELECT operation, done_at, skipped_why FROM route_step WHERE blade_id = ? ORDER BY position");
+    Query q(shop_,
+            "SELECT operation, done_at, skipped_why FROM route_step WHERE blade_id = ? ORDER BY "
+            "position");
     q.bind(id);
     int tempers = 0;
     while (q.next()) {
@@ -89,7 +98,9 @@ class Gatherer {
       made_.handle.push_back(std::move(handle));
       return;
     }
-    Query q(shop_, "SELECT name, species, species_latin, source, papers, stabilised, document, supplier FROM lot WHERE id = ?");
+    Query q(shop_,
+            "SELECT name, species, species_latin, source, papers, stabilised, document, supplier "
+            "FROM lot WHERE id = ?");
     q.bind(blade_.integer("handle_lot_id"));
     if (!q.next()) return;
     cert::HandleMaterial handle;
@@ -109,8 +120,10 @@ class Gatherer {
   }
 
   void add_outside(blade::BladeId id) {
-    Query q(shop_, "SELECT operation, who, sent_at, back_at, their_words FROM outside_work WHERE blade_id = ?1 "
-                   "OR (?2 IS NOT NULL AND item_id = ?2) ORDER BY id");
+    Query q(shop_,
+            "SELECT operation, who, sent_at, back_at, their_words FROM outside_work WHERE blade_id "
+            "= ?1 "
+            "OR (?2 IS NOT NULL AND item_id = ?2) ORDER BY id");
     q.bind(id);
     q.bind(blade_.is_null("item_id") ? std::int64_t{-1} : blade_.integer("item_id"));
     while (q.next()) {
@@ -129,9 +142,11 @@ class Gatherer {
   void add_order() {
     if (!blade_.is_null("item_grade") && !is_made_of(blade_.text("item_grade")))
       made_.order.ordered_grade = blade_.text("item_grade");
-    read_aim(blade_.is_null("hardness_aim") ? blade_.text("item_aim") : blade_.text("hardness_aim"), made_.order);
+    read_aim(blade_.is_null("hardness_aim") ? blade_.text("item_aim") : blade_.text("hardness_aim"),
+             made_.order);
     if (settings_.country.size() == 2) made_.home_country = settings_.country;
-    if (blade_.text("destination").size() == 2) made_.destination_country = blade_.text("destination");
+    if (blade_.text("destination").size() == 2)
+      made_.destination_country = blade_.text("destination");
   }
 
   // "1084/15N20" was made as ordered when each of its steels is in the blade.
@@ -141,24 +156,30 @@ class Gatherer {
       const auto slash = std::min(ordered.find('/', from), ordered.size());
       const std::string grade = ordered.substr(from, slash - from);
       const auto& lots = made_.steel.lots;
-      if (std::none_of(lots.begin(), lots.end(), [&](const cert::Lot& lot) { return lot.grade == grade; })) return false;
+      if (std::none_of(lots.begin(), lots.end(),
+                       [&](const cert::Lot& lot) { return lot.grade == grade; }))
+        return false;
       from = slash + 1;
     }
     return true;
   }
 
   void add_photos(blade::BladeId id) {
-    Query q(shop_, "SELECT id, caption, bytes FROM attachment WHERE kind = 'photo' AND subject = 'blade' AND subject_id = ? ORDER BY id");
+    Query q(shop_,
+            "SELECT id, caption, bytes FROM attachment WHERE kind = 'photo' AND subject = 'blade' "
+            "AND subject_id = ? ORDER BY id");
     q.bind(id);
     while (q.next())
-      made_.photos.push_back({static_cast<int>(q.integer("id")), q.text("caption"), sha256_hex(q.text("bytes"))});
+      made_.photos.push_back(
+          {static_cast<int>(q.integer("id")), q.text("caption"), sha256_hex(q.text("bytes"))});
   }
 
   void add_own_words(blade::BladeId id) {
     const CertificateWords words = certificate_words(shop_, id);
     made_.chosen_name = words.name;
     made_.buyer = words.made_for;
-    for (const std::string& line : lines_of(words.notes)) made_.free_texts.push_back({"notes", line});
+    for (const std::string& line : lines_of(words.notes))
+      made_.free_texts.push_back({"notes", line});
     for (const std::string& line : lines_of(words.care)) made_.free_texts.push_back({"care", line});
     made_.finish = lines_of(words.finish);
     made_.order.differences = lines_of(words.differs);
@@ -174,15 +195,25 @@ class Gatherer {
   }
 
   static void watch_species(cert::HandleMaterial& handle) {
-    const stock::WatchedSpecies* watched = stock::find_watched(handle.material, handle.species.value_or(""));
+    const stock::WatchedSpecies* watched =
+        stock::find_watched(handle.material, handle.species.value_or(""));
     if (!watched) return;
     handle.watch_list_date = stock::watch_list_day();
     switch (watched->listing) {
-      case stock::Listing::appendix_1: handle.watch = cert::TreatyWatch::appendix_1; break;
-      case stock::Listing::appendix_2: handle.watch = cert::TreatyWatch::appendix_2; break;
-      case stock::Listing::appendix_3: handle.watch = cert::TreatyWatch::appendix_3; break;
-      case stock::Listing::look_alike: handle.watch = cert::TreatyWatch::look_alike; break;
-      case stock::Listing::origin_rules: break;
+      case stock::Listing::appendix_1:
+        handle.watch = cert::TreatyWatch::appendix_1;
+        break;
+      case stock::Listing::appendix_2:
+        handle.watch = cert::TreatyWatch::appendix_2;
+        break;
+      case stock::Listing::appendix_3:
+        handle.watch = cert::TreatyWatch::appendix_3;
+        break;
+      case stock::Listing::look_alike:
+        handle.watch = cert::TreatyWatch::look_alike;
+        break;
+      case stock::Listing::origin_rules:
+        break;
     }
   }
 
@@ -195,12 +226,15 @@ class Gatherer {
 }  // namespace
 
 Outcome<cert::Dossier> read_dossier(const ShopFile& shop, std::string_view blade_number) {
-  Query q(shop, "SELECT b.*, i.title AS item_title, i.grade AS item_grade, i.hardness_aim AS item_aim, i.handle, "
-                "i.handle_lot_id, c.destination FROM blade b LEFT JOIN item i ON i.id = b.item_id "
-                "LEFT JOIN commission c ON c.id = i.commission_id WHERE CAST(b.number AS TEXT) = ?");
+  Query q(shop,
+          "SELECT b.*, i.title AS item_title, i.grade AS item_grade, i.hardness_aim AS item_aim, "
+          "i.handle, "
+          "i.handle_lot_id, c.destination FROM blade b LEFT JOIN item i ON i.id = b.item_id "
+          "LEFT JOIN commission c ON c.id = i.commission_id WHERE CAST(b.number AS TEXT) = ?");
   q.bind(blade_number);
   if (!q.next())
-    return Problem{"blade", "There is no blade " + std::string(blade_number) + ".", "Check its number."};
+    return Problem{"blade", "There is no blade " + std::string(blade_number) + ".",
+                   "Check its number."};
   return Gatherer(shop, q).gather();
 }
 

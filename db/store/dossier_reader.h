@@ -10,8 +10,9 @@
 
 namespace tangmark::db {
 
-/// Everything the shop's record says about one blade, gathered from all its tables. Decides nothing:
-/// what may be said of it is the certificate room's affair. Refuses an unknown blade number.
+/// Everything the shop's record says about one blade, gathered from all its tables. Decides
+/// nothing: what may be said of it is the certificate room's affair. Refuses an unknown blade
+/// number.
 Outcome<certificate::Dossier> read_dossier(const ShopFile& shop, std::string_view blade_number);
 
 }  // namespace tangmark::db

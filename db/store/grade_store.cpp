@@ -60,7 +60,8 @@ std::optional<steel::TemperTable> table_from(const Query& row) {
   table.hold = row.duration("hold_s");
   table.times = static_cast<std::size_t>(row.integer("times"));
   if (!row.is_null("as_quenched_tenths"))
-    table.as_quenched = steel::RockwellC{static_cast<double>(row.integer("as_quenched_tenths")) / 10};
+    table.as_quenched =
+        steel::RockwellC{static_cast<double>(row.integer("as_quenched_tenths")) / 10};
   table.rows = std::move(rows).value();
   table.source = row.text("source") + by_the_shop;
   table.origin = steel::GradeOrigin::entered_by_shop;
@@ -120,8 +121,8 @@ void store_own_window(const ShopFile& shop, const std::string& grade,
       .insert(shop);
 }
 
-bool withdraw_own_window(const ShopFile& shop, const std::string& grade,
-                         std::string_view operation, Instant at) {
+bool withdraw_own_window(const ShopFile& shop, const std::string& grade, std::string_view operation,
+                         Instant at) {
   Query standing(shop,
                  "SELECT id FROM own_window WHERE grade = ? AND operation = ? "
                  "AND withdrawn_at IS NULL");

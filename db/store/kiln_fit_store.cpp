@@ -14,8 +14,12 @@ namespace {
 constexpr int newest = 24;
 
 // Thousandths of a degree are finer than any logger writes.
-std::int64_t as_counts(double kelvins) { return std::llround(kelvins * 1800); }
-double in_kelvins(std::int64_t counts) { return static_cast<double>(counts) / 1800; }
+std::int64_t as_counts(double kelvins) {
+  return std::llround(kelvins * 1800);
+}
+double in_kelvins(std::int64_t counts) {
+  return static_cast<double>(counts) / 1800;
+}
 
 std::optional<kiln::FittedValue> fitted(const Query& q, const char* value, double scale,
                                         const char* error, double error_scale, const char* runs) {
@@ -34,16 +38,18 @@ std::vector<kiln::FitRun> fit_runs(const ShopFile& shop, kiln::KilnId kiln) {
   };
   std::vector<Fired> fired;
   {
-    Query q(shop, "SELECT DISTINCT f.id, f.number, f.kind, f.metered_j, (SELECT count(*) FROM "
-                  "firing_blade b WHERE b.firing_id = f.id) AS blades FROM kiln_record r JOIN firing f "
-                  "ON f.id = r.firing_id WHERE r.kiln_id = ? ORDER BY f.number DESC LIMIT ?");
+    Query q(shop,
+            "SELECT DISTINCT f.id, f.number, f.kind, f.metered_j, (SELECT count(*) FROM "
+            "firing_blade b WHERE b.firing_id = f.id) AS blades FROM kiln_record r JOIN firing f "
+            "ON f.id = r.firing_id WHERE r.kiln_id = ? ORDER BY f.number DESC LIMIT ?");
     q.bind(kiln).bind(newest);
     while (q.next()) {
       kiln::FitRun run;
       run.name = "firing " + std::to_string(q.integer("number"));
       run.blades = static_cast<int>(q.integer("blades"));
       run.cools_by_itself = q.text("kind") != "anneal";
-      if (!q.is_null("metered_j")) run.metered_watt_min = static_cast<double>(q.integer("metered_j")) / 60;
+      if (!q.is_null("metered_j"))
+        run.metered_watt_min = static_cast<double>(q.integer("metered_j")) / 60;
       fired.push_back({q.id<kiln::FiringId>("id"), std::move(run)});
     }
   }
@@ -124,10 +130,13 @@ std::vector<FittedStretch> fitted_over(const ShopFile& shop, const kiln::KeptFir
   return stretches;
 }
 
-std::string values_in_words(const ShopFile& shop, const kiln::KeptKiln& kiln, TemperatureUnit unit) {
+std::string values_in_words(const ShopFile& shop, const kiln::KeptKiln& kiln,
+                            TemperatureUnit unit) {
   const auto taken = last_fit(shop, kiln.id);
   const std::string the_kiln = "The " + kiln.name;
-  if (kiln.values_from == "plate") return the_kiln + " is planned by the values on its plate: none of its records has been fitted.";
+  if (kiln.values_from == "plate")
+    return the_kiln +
+           " is planned by the values on its plate: none of its records has been fitted.";
   if (!taken) return the_kiln + " is planned by values that you entered as from its records.";
   std::string text = the_kiln + " is planned by its records:";
   for (const std::string& part : kiln::fit_in_words(taken->fit, unit)) text += " " + part;

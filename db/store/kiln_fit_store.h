@@ -12,11 +12,13 @@
 
 namespace tangmark::db {
 
-/// The newest records of a kiln's own logger, two dozen at most, ready to be fitted: read by the mapping kept with each and
-/// corrected as the maker corrected it. A record that cannot be read any more is left out.
+/// The newest records of a kiln's own logger, two dozen at most, ready to be fitted: read by the
+/// mapping kept with each and corrected as the maker corrected it. A record that cannot be read any
+/// more is left out.
 std::vector<kiln::FitRun> fit_runs(const ShopFile& shop, kiln::KilnId kiln);
 
-/// A fit as it was taken over. Only the values and their errors are kept; the curves are fitted anew.
+/// A fit as it was taken over. Only the values and their errors are kept; the curves are fitted
+/// anew.
 struct TakenFit {
   Instant at;
   kiln::KilnFit fit;

@@ -39,20 +39,33 @@ KeptKiln read_kiln(const Query& q) {
 
 Row row_of(const Kiln& k) {
   Row row("kiln");
-  row.set("name", k.name).set_word("kind", k.kind).set("slots", k.slots)
-      .set("usable_length_nm", k.usable_length).set("low_k1800", k.low).set("high_k1800", k.high)
-      .set("heat_k1800_per_h", k.heat_per_h).set("tau_s", k.tau)
-      .set("load_k1800_per_h", k.load_per_h).set("heat_w", k.heat_w)
-      .set("hold_mw_per_c", k.hold_mw_per_c).set("load_s", k.load).set("unload_s", k.unload)
-      .set("circuit", k.circuit).set("values_from", k.values_from).set("checked_on", k.checked_on)
-      .set("check_days", k.check_days).set("wear_minor", k.wear).set("currency", k.wear.currency().code())
+  row.set("name", k.name)
+      .set_word("kind", k.kind)
+      .set("slots", k.slots)
+      .set("usable_length_nm", k.usable_length)
+      .set("low_k1800", k.low)
+      .set("high_k1800", k.high)
+      .set("heat_k1800_per_h", k.heat_per_h)
+      .set("tau_s", k.tau)
+      .set("load_k1800_per_h", k.load_per_h)
+      .set("heat_w", k.heat_w)
+      .set("hold_mw_per_c", k.hold_mw_per_c)
+      .set("load_s", k.load)
+      .set("unload_s", k.unload)
+      .set("circuit", k.circuit)
+      .set("values_from", k.values_from)
+      .set("checked_on", k.checked_on)
+      .set("check_days", k.check_days)
+      .set("wear_minor", k.wear)
+      .set("currency", k.wear.currency().code())
       .set("out_of_use_on", k.out_of_use_on);
   return row;
 }
 
 void read_blades(const ShopFile& shop, KeptFiring& firing) {
-  Query q(shop, "SELECT blade_id, route_step_id, position, time_in, time_out FROM firing_blade "
-                "WHERE firing_id = ? ORDER BY position");
+  Query q(shop,
+          "SELECT blade_id, route_step_id, position, time_in, time_out FROM firing_blade "
+          "WHERE firing_id = ? ORDER BY position");
   q.bind(firing.id);
   while (q.next())
     firing.blades.push_back({q.id<blade::BladeId>("blade_id"),
@@ -86,19 +99,35 @@ KeptFiring read_firing(const ShopFile& shop, const Query& q) {
 
 Row row_of(const Firing& f) {
   Row row("firing");
-  row.set("number", f.number).set("kiln_id", f.kiln).set_word("kind", f.kind).set("set_k1800", f.set)
-      .set("soak_s", f.soak).set("rest_s", f.rest).set("cool_k1800_per_h", f.cool_per_h)
-      .set("cool_to_k1800", f.cool_to).set("starts_at", f.starts_at).set("ends_at", f.ends_at)
-      .set("heat_from", f.heat_from).set_word("state", f.state).set("locked", f.locked)
-      .set("actual_start", f.actual_start).set("actual_end", f.actual_end).set("energy_j", f.energy)
-      .set("metered_j", f.metered).set("cancelled_why", f.cancelled_why);
+  row.set("number", f.number)
+      .set("kiln_id", f.kiln)
+      .set_word("kind", f.kind)
+      .set("set_k1800", f.set)
+      .set("soak_s", f.soak)
+      .set("rest_s", f.rest)
+      .set("cool_k1800_per_h", f.cool_per_h)
+      .set("cool_to_k1800", f.cool_to)
+      .set("starts_at", f.starts_at)
+      .set("ends_at", f.ends_at)
+      .set("heat_from", f.heat_from)
+      .set_word("state", f.state)
+      .set("locked", f.locked)
+      .set("actual_start", f.actual_start)
+      .set("actual_end", f.actual_end)
+      .set("energy_j", f.energy)
+      .set("metered_j", f.metered)
+      .set("cancelled_why", f.cancelled_why);
   return row;
 }
 
 Row row_of(kiln::FiringId firing, const kiln::FiringBlade& b) {
   Row row("firing_blade");
-  row.set("firing_id", firing).set("blade_id", b.blade).set("route_step_id", b.step)
-      .set("position", b.position).set("time_in", b.time_in).set("time_out", b.time_out);
+  row.set("firing_id", firing)
+      .set("blade_id", b.blade)
+      .set("route_step_id", b.step)
+      .set("position", b.position)
+      .set("time_in", b.time_in)
+      .set("time_out", b.time_out);
   return row;
 }
 
@@ -142,8 +171,12 @@ Outcome<KeptKiln> find_kiln(const ShopFile& shop, std::string_view name, std::st
                  known.empty() ? "Add it first with add_kiln." : "The shop has: " + known + "."};
 }
 
-kiln::KilnId add(const ShopFile& shop, const Kiln& k) { return kiln::KilnId{row_of(k).insert(shop)}; }
-void change(const ShopFile& shop, kiln::KilnId id, const Kiln& k) { row_of(k).update(shop, id.row()); }
+kiln::KilnId add(const ShopFile& shop, const Kiln& k) {
+  return kiln::KilnId{row_of(k).insert(shop)};
+}
+void change(const ShopFile& shop, kiln::KilnId id, const Kiln& k) {
+  row_of(k).update(shop, id.row());
+}
 
 std::vector<kiln::KeptRecipe> all_recipes(const ShopFile& shop) {
   Query q(shop, "SELECT * FROM recipe ORDER BY name");
@@ -168,10 +201,17 @@ std::vector<kiln::KeptRecipe> all_recipes(const ShopFile& shop) {
 
 kiln::RecipeId add(const ShopFile& shop, const kiln::Recipe& r) {
   Row row("recipe");
-  row.set("name", r.name).set_word("kind", r.kind).set("temperature_k1800", r.temperature)
-      .set("low_k1800", r.low).set("high_k1800", r.high).set("soak_s", r.soak)
-      .set("soak_max_s", r.soak_max).set("cool_k1800_per_h", r.cool_per_h)
-      .set("cool_to_k1800", r.cool_to).set("preheat", r.preheat).set("note", r.note);
+  row.set("name", r.name)
+      .set_word("kind", r.kind)
+      .set("temperature_k1800", r.temperature)
+      .set("low_k1800", r.low)
+      .set("high_k1800", r.high)
+      .set("soak_s", r.soak)
+      .set("soak_max_s", r.soak_max)
+      .set("cool_k1800_per_h", r.cool_per_h)
+      .set("cool_to_k1800", r.cool_to)
+      .set("preheat", r.preheat)
+      .set("note", r.note);
   return kiln::RecipeId{row.insert(shop)};
 }
 
@@ -193,13 +233,15 @@ std::vector<KeptFiring> booked_firings(const ShopFile& shop) {
 }
 
 std::optional<KeptFiring> last_run(const ShopFile& shop, kiln::KilnId kiln, Instant at) {
-  Query q(shop, "SELECT * FROM firing WHERE kiln_id = ? AND state IN('done','running') "
-                "AND actual_start <= ? ORDER BY actual_start DESC LIMIT 1");
+  Query q(shop,
+          "SELECT * FROM firing WHERE kiln_id = ? AND state IN('done','running') "
+          "AND actual_start <= ? ORDER BY actual_start DESC LIMIT 1");
   q.bind(kiln).bind(at);
   return first_of(shop, q);
 }
 
-Outcome<KeptFiring> find_firing(const ShopFile& shop, std::string_view number, std::string_view field) {
+Outcome<KeptFiring> find_firing(const ShopFile& shop, std::string_view number,
+                                std::string_view field) {
   Query q(shop, "SELECT * FROM firing WHERE CAST(number AS TEXT) = ?");
   q.bind(number);
   if (auto firing = first_of(shop, q)) return std::move(*firing);
@@ -219,8 +261,10 @@ void change(const ShopFile& shop, kiln::FiringId id, const Firing& firing) {
   for (const kiln::FiringBlade& b : firing.blades) {
     Query q(shop, "SELECT id FROM firing_blade WHERE firing_id = ? AND blade_id = ?");
     q.bind(id).bind(b.blade);
-    if (q.next()) row_of(id, b).update(shop, q.integer("id"));
-    else row_of(id, b).insert(shop);
+    if (q.next())
+      row_of(id, b).update(shop, q.integer("id"));
+    else
+      row_of(id, b).insert(shop);
   }
 }
 

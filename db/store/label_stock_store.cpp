@@ -23,9 +23,15 @@ std::optional<stock::LabelStock> label_stock(const ShopFile& shop) {
 
 void store_label_stock(const ShopFile& shop, const stock::LabelStock& stock) {
   Row row("label_stock");
-  row.set("name", stock.name).set("sheet_width_nm", stock.sheet_width).set("sheet_height_nm", stock.sheet_height);
-  row.set("across", static_cast<std::int64_t>(stock.across)).set("down", static_cast<std::int64_t>(stock.down));
-  row.set("left_nm", stock.left).set("top_nm", stock.top).set("width_nm", stock.width).set("height_nm", stock.height);
+  row.set("name", stock.name)
+      .set("sheet_width_nm", stock.sheet_width)
+      .set("sheet_height_nm", stock.sheet_height);
+  row.set("across", static_cast<std::int64_t>(stock.across))
+      .set("down", static_cast<std::int64_t>(stock.down));
+  row.set("left_nm", stock.left)
+      .set("top_nm", stock.top)
+      .set("width_nm", stock.width)
+      .set("height_nm", stock.height);
   row.set("pitch_across_nm", stock.pitch_across).set("pitch_down_nm", stock.pitch_down);
   row.insert(shop);
 }

@@ -49,7 +49,8 @@ std::vector<LoadProposal> load_proposals(const ShopFile& shop, const ShopSetting
   for (const char* kind : kinds) {
     const std::int64_t now = expected_load(shop, kind).value_or(settings.blades_in_a_firing);
     // The guess is the shop's usual load, however often a load was taken: no firing counts twice.
-    const auto estimate = costing::estimate(settings.blades_in_a_firing, loads_on_record(shop, kind));
+    const auto estimate =
+        costing::estimate(settings.blades_in_a_firing, loads_on_record(shop, kind));
     const std::int64_t proposed = std::max<std::int64_t>(1, std::llround(estimate.figure));
     if (estimate.n < 3 || proposed == now) continue;
     all.push_back({kind, now, proposed, estimate.n, estimate.why(),

@@ -22,8 +22,8 @@ std::optional<commission::KeptInvoice> find_invoice(const ShopFile& shop, std::i
 /// Issued papers of a commission, oldest first.
 std::vector<commission::KeptInvoice> invoices_of(const ShopFile& shop,
                                                  commission::CommissionId commission);
-/// The newest invoice (balance or correction) of a commission, which the next one must correct; none
-/// when it was taken back by a credit note.
+/// The newest invoice (balance or correction) of a commission, which the next one must correct;
+/// none when it was taken back by a credit note.
 std::optional<commission::KeptInvoice> standing_invoice(const ShopFile& shop,
                                                         commission::CommissionId commission);
 commission::InvoiceId insert_invoice(const ShopFile& shop, const commission::Invoice& invoice);

@@ -28,9 +28,9 @@ stock::PieceId insert_piece(const ShopFile& shop, const stock::Piece& piece);
 stock::CutId insert_cut(const ShopFile& shop, const stock::Cut& cut);
 void store_piece_state(const ShopFile& shop, stock::PieceId id, stock::PieceState state);
 
-/// The tag of the next part of a piece: the tag of the bar that the piece was cut from and the first
-/// letter that no part of that bar has: "17-2" gives "17-2A" and "17-2B", then "17-2B" gives "17-2C"
-/// and "17-2D" ... "17-2Z", "17-2AA". It stays short, however often a bar is cut.
+/// The tag of the next part of a piece: the tag of the bar that the piece was cut from and the
+/// first letter that no part of that bar has: "17-2" gives "17-2A" and "17-2B", then "17-2B" gives
+/// "17-2C" and "17-2D" ... "17-2Z", "17-2AA". It stays short, however often a bar is cut.
 std::string next_part_tag(const ShopFile& shop, const stock::KeptPiece& parent);
 
 }  // namespace tangmark::db

@@ -21,15 +21,15 @@ namespace tangmark::db {
 /// Assumes: a blade's heat steps that are still open are its chain; the bench work between two of
 /// them keeps them that far apart; work before the first is done in bench hours from `origin` on;
 /// work after the last is taken off the promised day; a temper after a quench starts within the
-/// step's own limit, else the shop's; the last firing of each kiln says how hot it still is; a firing
-/// still marked as running after its end ends now; a kiln whose next firing should be heating is
-/// heating; a kiln whose load effect is known is back at heat as late as when it is full, at the
-/// hottest of the heats ahead, its loading takes so much longer, and each blade draws its own heat; a
-/// firing that runs is unloaded (or its blades are quenched) in its last minutes, by the same hands; a
-/// quench tank with volume, band and time constant is not taken above its band (domain/kiln/
-/// plan_bath.h); a blade that is out of the shop is back at the end of the day it is due. What the
-/// maker keeps in place although it breaks a rule stands: the rule is eased for it (the maker stays
-/// late, the blade waits longer).
+/// step's own limit, else the shop's; the last firing of each kiln says how hot it still is; a
+/// firing still marked as running after its end ends now; a kiln whose next firing should be
+/// heating is heating; a kiln whose load effect is known is back at heat as late as when it is
+/// full, at the hottest of the heats ahead, its loading takes so much longer, and each blade draws
+/// its own heat; a firing that runs is unloaded (or its blades are quenched) in its last minutes,
+/// by the same hands; a quench tank with volume, band and time constant is not taken above its band
+/// (domain/kiln/ plan_bath.h); a blade that is out of the shop is back at the end of the day it is
+/// due. What the maker keeps in place although it breaks a rule stands: the rule is eased for it
+/// (the maker stays late, the blade waits longer).
 struct ShopCase {
   Instant origin;  ///< minute 0
   kiln::PlanCase a_case;
@@ -38,9 +38,9 @@ struct ShopCase {
     std::vector<blade::RouteStepId> steps;  ///< by operation of the case
     std::vector<std::string> names;         ///< "temper", by operation of the case
   };
-  std::map<std::string, Chain> chains;              ///< by blade id of the case: its number
-  std::map<std::string, kiln::KilnId> kilns;        ///< by kiln id of the case: its name
-  std::map<std::string, kiln::Kiln> models;         ///< likewise: its own values
+  std::map<std::string, Chain> chains;        ///< by blade id of the case: its number
+  std::map<std::string, kiln::KilnId> kilns;  ///< by kiln id of the case: its name
+  std::map<std::string, kiln::Kiln> models;   ///< likewise: its own values
   /// A booked firing that a new plan may move.
   struct Movable {
     kiln::KeptFiring firing;
@@ -50,10 +50,10 @@ struct ShopCase {
     std::string cannot;                       ///< why it cannot stay; empty while it can
   };
   std::vector<Movable> movable;
-  std::vector<std::int64_t> locked_numbers;         ///< of the locked firings, in their order
-  std::int64_t moved_mc = 0;                        ///< what the maker says a move costs
-  std::vector<std::string> left_aside;              ///< sentences: blades that cannot be planned yet
-  std::vector<std::string> plate_kilns;             ///< kilns planned by their plate values
+  std::vector<std::int64_t> locked_numbers;  ///< of the locked firings, in their order
+  std::int64_t moved_mc = 0;                 ///< what the maker says a move costs
+  std::vector<std::string> left_aside;       ///< sentences: blades that cannot be planned yet
+  std::vector<std::string> plate_kilns;      ///< kilns planned by their plate values
   Zone zone;
   TemperatureUnit unit = TemperatureUnit::celsius;
   Instant at(int minute) const { return origin + std::chrono::minutes(minute); }
@@ -73,8 +73,8 @@ ShopCase shop_case(const ShopFile& shop, Instant from, Keep keep, int days = 14)
 /// A firing of a plan as the shop stores it. Its number is not given yet.
 kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned,
                        const kiln::TimedFiring& timed);
-/// A stored firing in the integers of the case, with those of its blades that still need it; nothing
-/// when none does.
+/// A stored firing in the integers of the case, with those of its blades that still need it;
+/// nothing when none does.
 std::optional<kiln::PlanFiring> as_planned(const ShopCase& from, const kiln::KeptFiring& firing);
 
 /// Adds the quench tanks whose figures are known, and which blade goes into which: the one that the

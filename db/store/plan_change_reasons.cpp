@@ -43,9 +43,14 @@ class Reasons {
 
   std::string run() {
     switch (change_.what) {
-      case What::kept: return "";
-      case What::added: add_newcomers("no firing was booked for it", "no firing was booked for them"); break;
-      case What::reloaded: reloaded(); break;
+      case What::kept:
+        return "";
+      case What::added:
+        add_newcomers("no firing was booked for it", "no firing was booked for them");
+        break;
+      case What::reloaded:
+        reloaded();
+        break;
       case What::moved:
         moved();
         break;
@@ -67,12 +72,15 @@ class Reasons {
     for (const kiln::FiringBlade& member : change_.firing.blades) {
       const ShopCase::Movable* other = booked_with(member);
       if (other == was_ && was_) continue;
-      if (other) from_others[other->firing.number].push_back(name_of(from_, member));
-      else fresh.push_back(name_of(from_, member));
+      if (other)
+        from_others[other->firing.number].push_back(name_of(from_, member));
+      else
+        fresh.push_back(name_of(from_, member));
     }
     if (!fresh.empty()) say(listed(fresh) + ": " + (fresh.size() == 1 ? one : many) + ".");
     for (const auto& [number, names] : from_others)
-      say(listed(names) + (names.size() == 1 ? " comes" : " come") + " over from firing " + std::to_string(number) + ".");
+      say(listed(names) + (names.size() == 1 ? " comes" : " come") + " over from firing " +
+          std::to_string(number) + ".");
   }
 
   const ShopCase::Movable* booked_with(const kiln::FiringBlade& member) const {
@@ -93,7 +101,8 @@ class Reasons {
     }
     add_newcomers("it had no firing booked and fits in", "they had no firing booked and fit in");
     if (change_.firing.soak != was_->firing.soak)
-      say("The soak is " + to_text(change_.firing.soak) + " instead of " + to_text(was_->firing.soak) + ".");
+      say("The soak is " + to_text(change_.firing.soak) + " instead of " +
+          to_text(was_->firing.soak) + ".");
     if (text_.empty()) say("The order of the quench changes.");
   }
 
@@ -131,7 +140,8 @@ class Reasons {
     const auto now = kiln::check_plan(from_.a_case, plan_, all);
     const auto then = kiln::check_plan(from_.a_case, stayed, all);
     if (!then.violations.empty())
-      return "Where it was booked it no longer fits: " + reason_in_words(from_, stayed, then.violations.front());
+      return "Where it was booked it no longer fits: " +
+             reason_in_words(from_, stayed, then.violations.front());
     if (!now.cost || !then.cost) return "";
     return savings(*now.cost, *then.cost);
   }
@@ -140,10 +150,12 @@ class Reasons {
     std::vector<std::string> gains;
     if (then.tardiness_mc > now.tardiness_mc + noticed_mc) gains.push_back("blades are less late");
     if (then.energy_mc > now.energy_mc + noticed_mc) gains.push_back("it takes less electricity");
-    if (then.attention_mc > now.attention_mc + noticed_mc) gains.push_back("it takes less of your hands");
+    if (then.attention_mc > now.attention_mc + noticed_mc)
+      gains.push_back("it takes less of your hands");
     if (gains.empty()) return "Its blades are done sooner so.";
     std::string text = "So ";
-    for (std::size_t i = 0; i < gains.size(); ++i) text += (i == 0 ? "" : i + 1 == gains.size() ? " and " : ", ") + gains[i];
+    for (std::size_t i = 0; i < gains.size(); ++i)
+      text += (i == 0 ? "" : i + 1 == gains.size() ? " and " : ", ") + gains[i];
     return text + ".";
   }
 
@@ -152,7 +164,8 @@ class Reasons {
     for (const kiln::PlanMember& member : was_->planned->members)
       for (const kiln::PlanFiring& firing : plan_.firings)
         if (std::find(firing.members.begin(), firing.members.end(), member) != firing.members.end())
-          places["the " + firing.kiln + ", " + to_text(from_.at(firing.start_min), from_.zone)].push_back(member.blade);
+          places["the " + firing.kiln + ", " + to_text(from_.at(firing.start_min), from_.zone)]
+              .push_back(member.blade);
     for (const auto& [place, names] : places)
       say(listed(names) + (names.size() == 1 ? " goes" : " go") + " into " + place + ".");
   }

@@ -25,13 +25,16 @@ const kiln::PlanOperation& operation_of(const ShopCase& from, const kiln::PlanMe
 }
 
 // Heating, holding, and for an anneal the controlled cooling at its mean temperature.
-Energy energy_of(const ShopCase& from, const kiln::PlanFiring& planned, const kiln::TimedFiring& timed) {
+Energy energy_of(const ShopCase& from, const kiln::PlanFiring& planned,
+                 const kiln::TimedFiring& timed) {
   const kiln::PlanKiln& k = kiln_of(from, planned.kiln);
   const int ambient = from.a_case.ambient_c;
   std::int64_t watt_minutes = k.heat_w * timed.heating_min;
   if (planned.kind == kiln::PlanKind::anneal) {
-    watt_minutes += kiln::holding_w(ambient, k, planned.temp_c) * (timed.soak_to_min - timed.start_min);
-    watt_minutes += kiln::holding_w(ambient, k, (planned.temp_c + timed.off_c) / 2) * (timed.off_min - timed.soak_to_min);
+    watt_minutes +=
+        kiln::holding_w(ambient, k, planned.temp_c) * (timed.soak_to_min - timed.start_min);
+    watt_minutes += kiln::holding_w(ambient, k, (planned.temp_c + timed.off_c) / 2) *
+                    (timed.off_min - timed.soak_to_min);
   } else {
     watt_minutes += kiln::holding_w(ambient, k, planned.temp_c) * (timed.end_min - timed.start_min);
   }
@@ -42,9 +45,12 @@ Energy energy_of(const ShopCase& from, const kiln::PlanFiring& planned, const ki
 
 kiln::FiringKind kind_of(kiln::PlanKind kind) {
   switch (kind) {
-    case kiln::PlanKind::soak: return kiln::FiringKind::soak;
-    case kiln::PlanKind::harden: return kiln::FiringKind::harden;
-    case kiln::PlanKind::anneal: return kiln::FiringKind::anneal;
+    case kiln::PlanKind::soak:
+      return kiln::FiringKind::soak;
+    case kiln::PlanKind::harden:
+      return kiln::FiringKind::harden;
+    case kiln::PlanKind::anneal:
+      return kiln::FiringKind::anneal;
   }
   return kiln::FiringKind::soak;
 }
@@ -54,7 +60,8 @@ using Members = std::vector<std::pair<std::int64_t, std::int64_t>>;
 // In hardening the order is that of the quench; otherwise only who is in it counts.
 Members members_of(const kiln::Firing& firing) {
   Members members;
-  for (const kiln::FiringBlade& b : firing.blades) members.emplace_back(b.blade.row(), b.step ? b.step->row() : 0);
+  for (const kiln::FiringBlade& b : firing.blades)
+    members.emplace_back(b.blade.row(), b.step ? b.step->row() : 0);
   if (firing.kind != kiln::FiringKind::harden) std::sort(members.begin(), members.end());
   return members;
 }
@@ -82,16 +89,20 @@ class Pairing {
       : from_(from), taken_(from.movable.size(), false) {
     for (const kiln::TimedFiring& timed : check.firings)
       if (!is_locked(from, plan.firings[timed.firing]))
-        changes_.push_back({What::added, as_firing(from, plan.firings[timed.firing], timed), {}, {}});
+        changes_.push_back(
+            {What::added, as_firing(from, plan.firings[timed.firing], timed), {}, {}});
   }
 
   std::vector<PlanDifference::Change> run() {
     pair([](const auto& now, const auto& was) { return same_place(now, was); });
     pair([](const auto& now, const auto& was) { return members_of(now) == members_of(was); });
-    pair([](const auto& now, const auto& was) { return 2 * in_common(now, was) >= was.blades.size(); });
+    pair([](const auto& now, const auto& was) {
+      return 2 * in_common(now, was) >= was.blades.size();
+    });
     pair([](const auto&, const auto&) { return true; });
     for (std::size_t i = 0; i < taken_.size(); ++i)
-      if (!taken_[i]) changes_.push_back({What::dropped, from_.movable[i].firing, from_.movable[i].firing, {}});
+      if (!taken_[i])
+        changes_.push_back({What::dropped, from_.movable[i].firing, from_.movable[i].firing, {}});
     return std::move(changes_);
   }
 
@@ -106,7 +117,8 @@ class Pairing {
       std::size_t most = 0, found = 0;
       for (std::size_t i = 0; i < taken_.size(); ++i) {
         const kiln::KeptFiring& was = from_.movable[i].firing;
-        const std::size_t common = taken_[i] || was.kind != change.firing.kind ? 0 : in_common(change.firing, was);
+        const std::size_t common =
+            taken_[i] || was.kind != change.firing.kind ? 0 : in_common(change.firing, was);
         if (common > most && alike(change.firing, was)) {
           most = common;
           found = i;
@@ -153,7 +165,8 @@ Weighed weigh(const ShopCase& from, const kiln::FiringPlan& plan, const kiln::Pl
 // booked. Its soak apart, an oven or a hardening asks for hands all the time.
 void add_as_booked(const ShopCase& from, const kiln::KeptFiring& firing, Weighed& weighed) {
   weighed.energy = weighed.energy + firing.energy;
-  if (firing.kind != kiln::FiringKind::anneal) weighed.hands_on += firing.ends_at - firing.starts_at - firing.soak;
+  if (firing.kind != kiln::FiringKind::anneal)
+    weighed.hands_on += firing.ends_at - firing.starts_at - firing.soak;
   for (const kiln::FiringBlade& member : firing.blades)
     for (const auto& [name, chain] : from.chains)
       if (chain.blade == member.blade) {
@@ -167,15 +180,18 @@ Weighed as_booked(const ShopCase& from, const std::set<std::string>& names) {
   std::vector<const kiln::KeptFiring*> not_timed;
   for (const ShopCase::Movable& one : from.movable) {
     const bool known = one.planned && !one.planned->kiln.empty() && one.planned->start_min >= 0;
-    if (known) booked.firings.push_back(*one.planned);
-    else not_timed.push_back(&one.firing);
+    if (known)
+      booked.firings.push_back(*one.planned);
+    else
+      not_timed.push_back(&one.firing);
   }
   Weighed weighed = weigh(from, booked, kiln::check_plan(from.a_case, booked, names));
   for (const kiln::KeptFiring* firing : not_timed) add_as_booked(from, *firing, weighed);
   return weighed;
 }
 
-std::vector<PlanDifference::Shift> shifts_of(const ShopCase& from, const Weighed& before, const Weighed& after) {
+std::vector<PlanDifference::Shift> shifts_of(const ShopCase& from, const Weighed& before,
+                                             const Weighed& after) {
   std::vector<PlanDifference::Shift> shifts;
   for (const kiln::PlanBlade& blade : from.a_case.blades) {
     PlanDifference::Shift shift{blade.id, {}, {}, {}, {}};
@@ -195,7 +211,8 @@ std::vector<PlanDifference::Shift> shifts_of(const ShopCase& from, const Weighed
 
 }  // namespace
 
-kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned, const kiln::TimedFiring& timed) {
+kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned,
+                       const kiln::TimedFiring& timed) {
   kiln::Firing firing(from.kilns.at(planned.kiln));
   firing.kind = kind_of(planned.kind);
   firing.set = Temperature::celsius(planned.temp_c);
@@ -208,7 +225,8 @@ kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned, co
   std::int64_t position = 0;
   for (const kiln::PlanMember& member : planned.members) {
     const ShopCase::Chain& chain = from.chains.at(member.blade);
-    firing.blades.push_back({chain.blade, chain.steps[static_cast<std::size_t>(member.operation)], ++position, {}, {}});
+    firing.blades.push_back(
+        {chain.blade, chain.steps[static_cast<std::size_t>(member.operation)], ++position, {}, {}});
     if (planned.kind != kiln::PlanKind::anneal) continue;
     const kiln::PlanOperation& op = operation_of(from, member);
     const auto rate = TemperatureDifference::celsius(op.cool_c_per_h);
@@ -221,30 +239,43 @@ kiln::Firing as_firing(const ShopCase& from, const kiln::PlanFiring& planned, co
 
 std::string in_words(PlanDifference::What what) {
   switch (what) {
-    case PlanDifference::What::kept: return "kept";
-    case PlanDifference::What::reloaded: return "kept, other load";
-    case PlanDifference::What::moved: return "moved";
-    case PlanDifference::What::added: return "added";
-    case PlanDifference::What::dropped: return "dropped";
+    case PlanDifference::What::kept:
+      return "kept";
+    case PlanDifference::What::reloaded:
+      return "kept, other load";
+    case PlanDifference::What::moved:
+      return "moved";
+    case PlanDifference::What::added:
+      return "added";
+    case PlanDifference::What::dropped:
+      return "dropped";
   }
   return "";
 }
 
 std::string in_words(const PlanDifference::Shift& shift, const Zone& zone) {
-  const auto said = [](Duration late) { return late == Duration{} ? "in time" : to_text(late) + " late"; };
+  const auto said = [](Duration late) {
+    return late == Duration{} ? "in time" : to_text(late) + " late";
+  };
   const std::string blade = "Blade " + shift.blade;
-  if (!shift.after) return blade + " finds no place; as booked it was done " + to_text(*shift.before, zone) + ".";
+  if (!shift.after)
+    return blade + " finds no place; as booked it was done " + to_text(*shift.before, zone) + ".";
   if (!shift.before)
-    return blade + " is done " + to_text(*shift.after, zone) + ", " + said(shift.late_after) + "; nothing was booked for it.";
+    return blade + " is done " + to_text(*shift.after, zone) + ", " + said(shift.late_after) +
+           "; nothing was booked for it.";
   const bool later = *shift.after > *shift.before;
   const Duration by = later ? *shift.after - *shift.before : *shift.before - *shift.after;
   std::string text = blade;
-  if (shift.late_after > Duration{} && shift.late_before == Duration{}) text += " becomes late";
-  else if (shift.late_after == Duration{} && shift.late_before > Duration{}) text += " is no longer late";
-  else text += later ? " becomes later" : " becomes earlier";
-  return text + ": done " + to_text(*shift.after, zone) + ", " + to_text(by) + (later ? " later" : " earlier") +
-         " than booked; " + said(shift.late_after) +
-         (shift.late_before == shift.late_after ? "." : ", as booked " + said(shift.late_before) + ".");
+  if (shift.late_after > Duration{} && shift.late_before == Duration{})
+    text += " becomes late";
+  else if (shift.late_after == Duration{} && shift.late_before > Duration{})
+    text += " is no longer late";
+  else
+    text += later ? " becomes later" : " becomes earlier";
+  return text + ": done " + to_text(*shift.after, zone) + ", " + to_text(by) +
+         (later ? " later" : " earlier") + " than booked; " + said(shift.late_after) +
+         (shift.late_before == shift.late_after ? "."
+                                                : ", as booked " + said(shift.late_before) + ".");
 }
 
 std::string counted_changes(const PlanDifference& difference) {
@@ -253,7 +284,9 @@ std::string counted_changes(const PlanDifference& difference) {
   std::string text;
   const auto add = [&](PlanDifference::What what, const std::string& word) {
     if (const int n = count[what]; n > 0)
-      text += (text.empty() ? std::to_string(n) + (n == 1 ? " firing " : " firings ") : ", " + std::to_string(n) + " ") + word;
+      text += (text.empty() ? std::to_string(n) + (n == 1 ? " firing " : " firings ")
+                            : ", " + std::to_string(n) + " ") +
+              word;
   };
   add(PlanDifference::What::added, "added");
   add(PlanDifference::What::moved, "moved");

@@ -47,7 +47,8 @@ FROM blade WHERE finished_at IS NOT NULL AND scrapped_at IS NULL
 ORDER BY finished_at DESC, id DESC LIMIT 30)");
   std::vector<double> all;
   while (query.next()) {
-    if (query.is_null("took") || query.is_null("planned") || query.integer("planned") <= 0) continue;
+    if (query.is_null("took") || query.is_null("planned") || query.integer("planned") <= 0)
+      continue;
     all.push_back(static_cast<double>(query.integer("took")) /
                   static_cast<double>(query.integer("planned")));
   }
@@ -78,21 +79,24 @@ double quarter_factor_of(const ShopFile& shop, std::optional<commission::ModelId
 }
 
 Spread outside_lateness(const ShopFile& shop) {
-  return by_record(spans(shop, "SELECT CAST(julianday(substr(back_at, 1, 10)) - julianday(due_back) "
-                               "AS INTEGER) AS days FROM outside_work "
-                               "WHERE back_at IS NOT NULL AND due_back IS NOT NULL"),
+  return by_record(spans(shop,
+                         "SELECT CAST(julianday(substr(back_at, 1, 10)) - julianday(due_back) "
+                         "AS INTEGER) AS days FROM outside_work "
+                         "WHERE back_at IS NOT NULL AND due_back IS NOT NULL"),
                    Spread::between(Duration{}, day, 7 * day));
 }
 
 Spread outside_duration(const ShopFile& shop) {
-  return by_record(spans(shop, "SELECT CAST(julianday(back_at) - julianday(sent_at) AS INTEGER) "
-                               "AS days FROM outside_work WHERE back_at IS NOT NULL"),
+  return by_record(spans(shop,
+                         "SELECT CAST(julianday(back_at) - julianday(sent_at) AS INTEGER) "
+                         "AS days FROM outside_work WHERE back_at IS NOT NULL"),
                    Spread::between(7 * day, 21 * day, 42 * day));
 }
 
 Spread hold_duration(const ShopFile& shop) {
-  return by_record(spans(shop, "SELECT CAST(julianday(ended_at) - julianday(since) AS INTEGER) "
-                               "AS days FROM hold WHERE ended_at IS NOT NULL"),
+  return by_record(spans(shop,
+                         "SELECT CAST(julianday(ended_at) - julianday(since) AS INTEGER) "
+                         "AS days FROM hold WHERE ended_at IS NOT NULL"),
                    Spread::between(2 * day, 7 * day, 21 * day));
 }
 

@@ -32,8 +32,8 @@ double quarter_factor_of(const ShopFile& shop, std::optional<commission::ModelId
 commission::Spread outside_lateness(const ShopFile& shop);
 commission::Spread outside_duration(const ShopFile& shop);
 
-/// How long a hold without a day lasts: by the record where three have ended, else two days to three
-/// weeks, a week most often (common practice, no source).
+/// How long a hold without a day lasts: by the record where three have ended, else two days to
+/// three weeks, a week most often (common practice, no source).
 commission::Spread hold_duration(const ShopFile& shop);
 
 /// Hours logged a week over the last eight full weeks that have any; none when nothing was logged.

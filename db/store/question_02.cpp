@@ -17,16 +17,15 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
   const auto settings = load_settings(shop);
   const auto all = latest_actuals(shop, model->id, 3, settings);
   Answer answer{"What did the last three of " + model->name + " cost?", {}, {}, {}};
-  answer.columns = {"Blade",  "Hands on h", "Attended h", "Steel", "Used up",
-                    "Energy", "Outside",    "Overhead",   "Box, post, fee", "Lost", "Price", "Earned per h"};
+  answer.columns = {"Blade",   "Hands on h", "Attended h",     "Steel", "Used up", "Energy",
+                    "Outside", "Overhead",   "Box, post, fee", "Lost",  "Price",   "Earned per h"};
   if (all.empty()) answer.sentences.push_back("No finished blade of this model is on record.");
   for (const BladeActuals& one : all) {
-    answer.rows.push_back({std::to_string(one.number), hours_text(one.hands_on),
-                           hours_text(one.attended), amount_text(one.steel),
-                           amount_text(one.used_up), amount_text(one.energy),
-                           amount_text(one.outside), amount_text(one.overhead),
-                           amount_text(one.selling), amount_text(one.lost), or_nothing(one.price),
-                           or_nothing(one.earned_per_hour)});
+    answer.rows.push_back(
+        {std::to_string(one.number), hours_text(one.hands_on), hours_text(one.attended),
+         amount_text(one.steel), amount_text(one.used_up), amount_text(one.energy),
+         amount_text(one.outside), amount_text(one.overhead), amount_text(one.selling),
+         amount_text(one.lost), or_nothing(one.price), or_nothing(one.earned_per_hour)});
     if (one.earned_per_hour)
       answer.sentences.push_back("Blade " + std::to_string(one.number) + " earned " +
                                  to_text(*one.earned_per_hour) + " an hour over " +

@@ -167,8 +167,9 @@ void add_blade(const ShopFile& shop, const BladeActuals& blade, const ShopSettin
                                " was never quoted, so only its record stands: see question 2.");
     return;
   }
-  const auto compared = costing::compare(quoted_sheet(quoted->quote, quoted->place, settings.currency),
-                                         actual_sheet(shop, blade, settings));
+  const auto compared =
+      costing::compare(quoted_sheet(quoted->quote, quoted->place, settings.currency),
+                       actual_sheet(shop, blade, settings));
   if (!compared) return;
   say_why(number, *compared, answer);
   for (const auto& line : compared->lines)

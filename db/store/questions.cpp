@@ -9,14 +9,14 @@ namespace tangmark::db {
 namespace {
 
 std::vector<Question> gathered() {
-  std::vector<Question> all{question_01, question_02, question_03, question_04, question_05,
-                            question_06, question_07, question_08, question_09, question_10,
-                            question_11, question_12, question_13, question_14, question_15,
-                            question_16, question_17, question_18, question_19, question_20,
-                            question_21, question_22, question_23, question_24, question_25,
-                            question_31, question_32, question_33, question_34, question_35,
-                            question_36, question_37, question_38, question_39, question_40};
-  std::sort(all.begin(), all.end(), [](const Question& a, const Question& b) { return a.number < b.number; });
+  std::vector<Question> all{
+      question_01, question_02, question_03, question_04, question_05, question_06, question_07,
+      question_08, question_09, question_10, question_11, question_12, question_13, question_14,
+      question_15, question_16, question_17, question_18, question_19, question_20, question_21,
+      question_22, question_23, question_24, question_25, question_31, question_32, question_33,
+      question_34, question_35, question_36, question_37, question_38, question_39, question_40};
+  std::sort(all.begin(), all.end(),
+            [](const Question& a, const Question& b) { return a.number < b.number; });
   return all;
 }
 

@@ -32,8 +32,7 @@ costing::FiringKind kind_of(blade::Heat heat) {
 }
 
 // The load of this kind of firing when the maker has taken one from the record, else the usual.
-std::int64_t load_of(const ShopFile& shop, const ShopSettings& settings,
-                     costing::FiringKind kind) {
+std::int64_t load_of(const ShopFile& shop, const ShopSettings& settings, costing::FiringKind kind) {
   const char* word = kind == costing::FiringKind::harden ? "harden"
                      : kind == costing::FiringKind::soak ? "soak"
                                                          : "anneal";
@@ -98,8 +97,9 @@ std::optional<costing::FiringPart> firing_of_step(const ShopFile& shop, const Mo
                           use.problem().sentence);
     return std::nullopt;
   }
-  return costing::FiringPart{*use, settings.electricity_per_kwh,
-                             (kiln->by_plate ? "the plate values of the " : "the records of the ") + kiln->name};
+  return costing::FiringPart{
+      *use, settings.electricity_per_kwh,
+      (kiln->by_plate ? "the plate values of the " : "the records of the ") + kiln->name};
 }
 
 }  // namespace tangmark::db

@@ -36,8 +36,8 @@ struct Listed {
 };
 /// The inputs of a quote, and in words what was assumed where the record is silent.
 struct QuoteInputs {
-  costing::CostInputs costs;    ///< with the changes by hand
-  costing::CostInputs by_model; ///< without them
+  costing::CostInputs costs;     ///< with the changes by hand
+  costing::CostInputs by_model;  ///< without them
   std::vector<costing::LineChange> changes;
   std::optional<Listed> list;  ///< what the price list asks, in the currency sold in
   std::string price_how;       ///< "margin 20 %"
@@ -46,10 +46,11 @@ struct QuoteInputs {
 
 /// Gathers what a commission's items cost from models (or from the routes of blades begun without
 /// one), steel at the price of the newest lot of its grade, billets made here at what went into
-/// them, firings by the kilns' values shared by the load the shop expects, hours, uses and losses as
-/// the maker accepted them; what the record would change is told and counts nothing. A commission
-/// in a foreign currency is worked out in the shop's and sold at the rate of the day. Refuses a
-/// commission without items, an item with neither model nor route, and a currency without a rate.
+/// them, firings by the kilns' values shared by the load the shop expects, hours, uses and losses
+/// as the maker accepted them; what the record would change is told and counts nothing. A
+/// commission in a foreign currency is worked out in the shop's and sold at the rate of the day.
+/// Refuses a commission without items, an item with neither model nor route, and a currency without
+/// a rate.
 Outcome<QuoteInputs> quote_inputs(const ShopFile& shop,
                                   const commission::KeptCommission& commission,
                                   const QuoteWish& wish, Instant now);

@@ -95,10 +95,10 @@ void tell_proposals(const ShopFile& shop, const KeptItem& item,
                     std::vector<std::string>& assumptions) {
   if (!item.model) return;
   for (const ModelProposal& one : model_proposals(shop, item.model))
-    assumptions.push_back(fmt::format("{}: the record would change {} of {}: {:.2f} {} counted, "
-                                      "{:.2f} proposed. {}",
-                                      one.model.name, word_of(one.what), one.of, one.now, one.unit,
-                                      one.proposed, one.why));
+    assumptions.push_back(fmt::format(
+        "{}: the record would change {} of {}: {:.2f} {} counted, "
+        "{:.2f} proposed. {}",
+        one.model.name, word_of(one.what), one.of, one.now, one.unit, one.proposed, one.why));
 }
 
 // How far the hours of an operation went either way on record.
@@ -166,8 +166,7 @@ void add_operations(const ShopFile& shop, const KeptItem& item, const std::vecto
                     const ShopSettings& settings, ItemCosts& costs) {
   for (const ModelStep& step : route) {
     costs.item.operations.push_back({step.operation, step.hands_on, step.attended, step.unattended,
-                                     step.survival,
-                                     swing_on_record(shop, item.model, route, step),
+                                     step.survival, swing_on_record(shop, item.model, route, step),
                                      survival_on_record(shop, item.model, step)});
     const std::size_t at = costs.item.operations.size() - 1;
     add_bath_wear(shop, step, at, settings, costs);

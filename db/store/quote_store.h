@@ -21,8 +21,8 @@ std::optional<commission::KeptQuote> accepted_quote(const ShopFile& shop,
 
 /// Stores a quote with its lines; they are frozen from then on.
 commission::QuoteId insert_quote(const ShopFile& shop, const commission::Quote& quote);
-/// A sum of a quote in the shop's currency, at the rate the quote was made at; none for a foreign one
-/// without a rate.
+/// A sum of a quote in the shop's currency, at the rate the quote was made at; none for a foreign
+/// one without a rate.
 std::optional<Money> at_home(const commission::Quote& quote, Money sum, Currency shop_currency);
 void store_quote_sent(const ShopFile& shop, commission::QuoteId id, Instant at);
 void store_quote_answer(const ShopFile& shop, commission::QuoteId id,

@@ -18,9 +18,9 @@ void freeze_refund_terms(const ShopFile& shop, commission::CommissionId commissi
                          commission::RefundTerms terms);
 
 /// What the frozen terms give back of what came in, and what of it is material used: steel, belts
-/// and outside work of all blades made for it, as far as it is on record. Material was bought in the
-/// shop's currency and is counted at today's rate in a foreign commission; without a rate nothing is
-/// worked out.
+/// and outside work of all blades made for it, as far as it is on record. Material was bought in
+/// the shop's currency and is counted at today's rate in a foreign commission; without a rate
+/// nothing is worked out.
 struct RefundDue {
   commission::RefundTerms terms = commission::RefundTerms::less_material;
   bool work_has_begun = false;

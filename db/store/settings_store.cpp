@@ -10,20 +10,21 @@
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::Paper> = std::array{
-    std::pair{commission::Paper::a4, std::string_view{"A4"}},
-    std::pair{commission::Paper::letter, std::string_view{"Letter"}}};
+inline constexpr auto trade_words<commission::Paper> =
+    std::array{std::pair{commission::Paper::a4, std::string_view{"A4"}},
+               std::pair{commission::Paper::letter, std::string_view{"Letter"}}};
 template <>
-inline constexpr auto trade_words<TemperatureUnit> = std::array{
-    std::pair{TemperatureUnit::celsius, std::string_view{"C"}},
-    std::pair{TemperatureUnit::fahrenheit, std::string_view{"F"}}};
+inline constexpr auto trade_words<TemperatureUnit> =
+    std::array{std::pair{TemperatureUnit::celsius, std::string_view{"C"}},
+               std::pair{TemperatureUnit::fahrenheit, std::string_view{"F"}}};
 template <>
-inline constexpr auto trade_words<LengthUnit> = std::array{
-    std::pair{LengthUnit::millimetre, std::string_view{"mm"}},
-    std::pair{LengthUnit::inch, std::string_view{"in"}}};
+inline constexpr auto trade_words<LengthUnit> =
+    std::array{std::pair{LengthUnit::millimetre, std::string_view{"mm"}},
+               std::pair{LengthUnit::inch, std::string_view{"in"}}};
 template <>
-inline constexpr auto trade_words<MassUnit> = std::array{
-    std::pair{MassUnit::gram, std::string_view{"g"}}, std::pair{MassUnit::pound, std::string_view{"lb"}}};
+inline constexpr auto trade_words<MassUnit> =
+    std::array{std::pair{MassUnit::gram, std::string_view{"g"}},
+               std::pair{MassUnit::pound, std::string_view{"lb"}}};
 }  // namespace tangmark
 
 namespace tangmark::db {
@@ -48,14 +49,19 @@ Problems into(T& place, Outcome<T> value) {
 
 Setting text(std::string_view name, std::string_view label, std::string ShopSettings::*member) {
   return {name, label,
-          [member](ShopSettings& s, std::string_view t, std::string_view) { s.*member = t; return Problems{}; },
+          [member](ShopSettings& s, std::string_view t, std::string_view) {
+            s.*member = t;
+            return Problems{};
+          },
           [member](const ShopSettings& s) { return s.*member; }};
 }
 
 template <class E>
 Setting word(std::string_view name, std::string_view label, E ShopSettings::*member) {
   return {name, label,
-          [member](ShopSettings& s, std::string_view t, std::string_view n) { return into(s.*member, of_word<E>(t, n)); },
+          [member](ShopSettings& s, std::string_view t, std::string_view n) {
+            return into(s.*member, of_word<E>(t, n));
+          },
           [member](const ShopSettings& s) { return std::string(word_of(s.*member)); }};
 }
 
@@ -73,7 +79,9 @@ Setting money(std::string_view name, std::string_view label, Money ShopSettings:
 
 Setting share(std::string_view name, std::string_view label, Share ShopSettings::*member) {
   return {name, label,
-          [member](ShopSettings& s, std::string_view t, std::string_view n) { return into(s.*member, parse_share(t, n)); },
+          [member](ShopSettings& s, std::string_view t, std::string_view n) {
+            return into(s.*member, parse_share(t, n));
+          },
           [member](const ShopSettings& s) { return to_text(s.*member); }};
 }
 
@@ -87,25 +95,31 @@ Setting length(std::string_view name, std::string_view label, Length ShopSetting
 
 Setting duration(std::string_view name, std::string_view label, Duration ShopSettings::*member) {
   return {name, label,
-          [member](ShopSettings& s, std::string_view t, std::string_view n) { return into(s.*member, parse_duration(t, n)); },
+          [member](ShopSettings& s, std::string_view t, std::string_view n) {
+            return into(s.*member, parse_duration(t, n));
+          },
           [member](const ShopSettings& s) { return to_text(s.*member); }};
 }
 
-Setting whole(std::string_view name, std::string_view label, int ShopSettings::*member, int low, int high) {
+Setting whole(std::string_view name, std::string_view label, int ShopSettings::*member, int low,
+              int high) {
   return {name, label,
           [=](ShopSettings& s, std::string_view t, std::string_view n) {
             int value = 0;
             const auto [end, error] = std::from_chars(t.data(), t.data() + t.size(), value);
             if (error != std::errc() || end != t.data() + t.size() || value < low || value > high)
               return Problems{{std::string(n), "\"" + std::string(t) + "\" does not fit here.",
-                               "Write a whole number from " + std::to_string(low) + " to " + std::to_string(high) + "."}};
+                               "Write a whole number from " + std::to_string(low) + " to " +
+                                   std::to_string(high) + "."}};
             s.*member = value;
             return Problems{};
           },
           [member](const ShopSettings& s) { return std::to_string(s.*member); }};
 }
 
-Problems read_zone(ShopSettings& s, std::string_view t, std::string_view n) { return into(s.zone, Zone::of(t, n)); }
+Problems read_zone(ShopSettings& s, std::string_view t, std::string_view n) {
+  return into(s.zone, Zone::of(t, n));
+}
 
 // All amounts of a shop are in one currency; a new one keeps the figures, as a maker who moves
 // would retype them anyway and is told so by the form.
@@ -153,7 +167,8 @@ std::vector<Setting> all_settings() {
       text("tolerance_words", "Tolerance on sizes and pattern", &S::tolerance_words),
       money("electricity_per_kwh", "Electricity per kWh", &S::electricity_per_kwh),
       money("gas_per_kg", "Gas per kg", &S::gas_per_kg),
-      whole("blades_in_a_firing", "Blades that usually share a firing", &S::blades_in_a_firing, 1, 40),
+      whole("blades_in_a_firing", "Blades that usually share a firing", &S::blades_in_a_firing, 1,
+            40),
       length("kerf", "Saw kerf", &S::kerf),
       length("keep_at_least", "Keep offcuts from", &S::keep_at_least),
       share("mass_gap_allowed", "Unexplained mass allowed per stage", &S::mass_gap_allowed),
@@ -204,8 +219,8 @@ std::vector<SettingText> settings_as_text(const commission::ShopSettings& shown)
   return texts;
 }
 
-Outcome<commission::ShopSettings> with_setting(commission::ShopSettings changed, std::string_view name,
-                                               std::string_view value) {
+Outcome<commission::ShopSettings> with_setting(commission::ShopSettings changed,
+                                               std::string_view name, std::string_view value) {
   const auto found = std::find_if(settings().begin(), settings().end(),
                                   [&](const Setting& s) { return s.name == name; });
   if (found == settings().end())
@@ -219,7 +234,8 @@ void store_settings(const ShopFile& shop, const commission::ShopSettings& kept) 
   std::map<std::string, std::pair<std::int64_t, std::string>, std::less<>> stored;
   {
     Query query(shop, "SELECT id, name, value FROM setting");
-    while (query.next()) stored.emplace(query.text("name"), std::pair(query.integer("id"), query.text("value")));
+    while (query.next())
+      stored.emplace(query.text("name"), std::pair(query.integer("id"), query.text("value")));
   }
   for (const Setting& setting : settings()) {
     const std::string value = setting.write(kept);

@@ -33,6 +33,7 @@ std::vector<KeptSigningKey> signing_keys(const ShopFile& shop);
 /// The key that seals today: the newest that is not retired.
 std::optional<KeptSigningKey> present_key(const ShopFile& shop);
 /// Newest row of a fingerprint, or of its beginning. Refuses an unknown one.
-Outcome<KeptSigningKey> find_key(const ShopFile& shop, std::string_view fingerprint, std::string_view field);
+Outcome<KeptSigningKey> find_key(const ShopFile& shop, std::string_view fingerprint,
+                                 std::string_view field);
 
 }  // namespace tangmark::db

@@ -28,8 +28,8 @@ std::vector<steel::Advice> advice_on(const ShopFile& shop, const BladeOnRecord& 
 std::vector<steel::Advice> advice_on(const ShopFile& shop, const kiln::Firing& firing,
                                      TemperatureUnit unit);
 
-/// The same about a stage of making a billet, for each steel in it: how near its heat is to melting,
-/// how fast the carbon of its layers evens out, and cautions. Empty for cold work.
+/// The same about a stage of making a billet, for each steel in it: how near its heat is to
+/// melting, how fast the carbon of its layers evens out, and cautions. Empty for cold work.
 std::vector<steel::Advice> advice_on(const ShopFile& shop, const stock::KeptBillet& billet,
                                      const stock::WeldStage& stage, TemperatureUnit unit);
 

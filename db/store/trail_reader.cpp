@@ -19,7 +19,8 @@ namespace cert = certificate;
 constexpr std::string_view outside_prefix = "outside: ";
 
 Share share_of_percent(double percent) {
-  return Share::millionths(static_cast<std::int64_t>(percent * 10'000 + (percent < 0 ? -0.5 : 0.5)));
+  return Share::millionths(
+      static_cast<std::int64_t>(percent * 10'000 + (percent < 0 ? -0.5 : 0.5)));
 }
 
 std::optional<cert::Analysis> analysis_of(const std::optional<std::string>& text) {
@@ -42,19 +43,23 @@ std::optional<cert::HardensIn> hardens_in(const steel::Grade& grade) {
   const steel::HeatTreatWindow* window = grade.window_for("harden");
   if (!window) return std::nullopt;
   const std::string& medium = window->cooling;
-  if (medium.find("water") != std::string::npos || medium.find("brine") != std::string::npos) return cert::HardensIn::water;
+  if (medium.find("water") != std::string::npos || medium.find("brine") != std::string::npos)
+    return cert::HardensIn::water;
   if (medium.find("oil") != std::string::npos) return cert::HardensIn::oil;
-  if (medium.find("air") != std::string::npos || medium.find("plate") != std::string::npos) return cert::HardensIn::air;
+  if (medium.find("air") != std::string::npos || medium.find("plate") != std::string::npos)
+    return cert::HardensIn::air;
   return std::nullopt;
 }
 
-std::optional<cert::GradeFacts> facts_of(const ShopFile& shop, const std::optional<std::string>& name) {
+std::optional<cert::GradeFacts> facts_of(const ShopFile& shop,
+                                         const std::optional<std::string>& name) {
   if (!name) return std::nullopt;
   const steel::GradeBook book = grade_book(shop);
   const steel::Grade* grade = book.find(*name);
   if (!grade) return std::nullopt;
   cert::GradeFacts facts;
-  facts.source = grade->origin == steel::GradeOrigin::entered_by_shop ? "entered by the shop" : grade->designation;
+  facts.source = grade->origin == steel::GradeOrigin::entered_by_shop ? "entered by the shop"
+                                                                      : grade->designation;
   facts.hardens_in = hardens_in(*grade);
   for (const steel::ElementLimit& limit : grade->limits) {
     cert::ElementLimits ends;
@@ -86,7 +91,8 @@ cert::Lot read_lot(const ShopFile& shop, const Query& q) {
   lot.grade = q.maybe_text("grade");
   lot.owner = q.is_null("owner_id") ? cert::Owner::shop : cert::Owner::customer;
   lot.document = q.word<cert::SupplyDocument>("document");
-  const bool numbered = lot.document != cert::SupplyDocument::none && lot.document != cert::SupplyDocument::suppliers_word &&
+  const bool numbered = lot.document != cert::SupplyDocument::none &&
+                        lot.document != cert::SupplyDocument::suppliers_word &&
                         lot.document != cert::SupplyDocument::label;
   if (numbered) {
     lot.document_grade = lot.grade;
@@ -97,13 +103,16 @@ cert::Lot read_lot(const ShopFile& shop, const Query& q) {
   lot.analysis = analysis_of(q.maybe_text("analysis"));
   // Figures that nobody says a laboratory measured are those of the paper, whatever paper there is.
   const auto identified = q.maybe_word<stock::IdentifiedBy>("identified_by");
-  if (identified == stock::IdentifiedBy::x_ray) lot.analysis_source = cert::AnalysisSource::handheld_xray;
-  if (identified == stock::IdentifiedBy::laboratory) lot.analysis_source = cert::AnalysisSource::laboratory;
+  if (identified == stock::IdentifiedBy::x_ray)
+    lot.analysis_source = cert::AnalysisSource::handheld_xray;
+  if (identified == stock::IdentifiedBy::laboratory)
+    lot.analysis_source = cert::AnalysisSource::laboratory;
   lot.facts = facts_of(shop, lot.grade);
   const std::string bought_as = q.text("bought_as");
   if (bought_as == "pattern-welded") lot.sold_as = cert::SoldAs::pattern_welded;
   if (bought_as == "laminated") lot.sold_as = cert::SoldAs::laminated;
-  if (const auto layers = q.maybe_integer("stated_layers")) lot.stated_layers = static_cast<int>(*layers);
+  if (const auto layers = q.maybe_integer("stated_layers"))
+    lot.stated_layers = static_cast<int>(*layers);
   lot.stated_maker = q.maybe_text("stated_maker");
   if (!lot.grade) lot.recycled_from = q.maybe_text("name");
   if (identified == stock::IdentifiedBy::x_ray || identified == stock::IdentifiedBy::spark ||
@@ -132,9 +141,11 @@ class TrailReader {
  private:
   void add_piece(std::int64_t id) {
     if (!pieces_.insert(id).second) return;
-    Query q(shop_, "SELECT p.*, l.number AS lot, b.number AS billet, b.kind AS billet_kind, up.tag AS parent "
-                   "FROM piece p LEFT JOIN lot l ON l.id = p.lot_id LEFT JOIN billet b ON b.id = p.billet_id "
-                   "LEFT JOIN piece up ON up.id = p.parent_id WHERE p.id = ?");
+    Query q(
+        shop_,
+        "SELECT p.*, l.number AS lot, b.number AS billet, b.kind AS billet_kind, up.tag AS parent "
+        "FROM piece p LEFT JOIN lot l ON l.id = p.lot_id LEFT JOIN billet b ON b.id = p.billet_id "
+        "LEFT JOIN piece up ON up.id = p.parent_id WHERE p.id = ?");
     q.bind(id);
     if (!q.next()) return;
     cert::Piece piece;
@@ -145,13 +156,18 @@ class TrailReader {
       piece.identity_note = q.maybe_text("note");
     }
     const bool melted = q.text("billet_kind") == "ingot" || q.text("billet_kind") == "smelted";
-    if (!q.is_null("parent")) piece.from = cert::PieceTag{q.text("parent")};
-    else if (!q.is_null("billet") && melted) piece.from = cert::MeltTag{q.text("billet")};
-    else if (!q.is_null("billet")) piece.from = cert::BilletTag{q.text("billet")};
-    else piece.from = cert::LotTag{q.text("lot")};
+    if (!q.is_null("parent"))
+      piece.from = cert::PieceTag{q.text("parent")};
+    else if (!q.is_null("billet") && melted)
+      piece.from = cert::MeltTag{q.text("billet")};
+    else if (!q.is_null("billet"))
+      piece.from = cert::BilletTag{q.text("billet")};
+    else
+      piece.from = cert::LotTag{q.text("lot")};
     trail_.pieces.push_back(std::move(piece));
     if (!q.is_null("parent_id")) return add_piece(q.integer("parent_id"));
-    if (!q.is_null("billet_id")) return melted ? add_melt(q.integer("billet_id")) : add_billet(q.integer("billet_id"));
+    if (!q.is_null("billet_id"))
+      return melted ? add_melt(q.integer("billet_id")) : add_billet(q.integer("billet_id"));
     if (!q.is_null("lot_id")) add_lot(q.integer("lot_id"));
   }
 
@@ -163,8 +179,10 @@ class TrailReader {
   }
 
   std::vector<cert::StackPart> parts_of(std::int64_t billet) {
-    Query q(shop_, "SELECT b.role, b.layers, p.tag, p.id FROM billet_part b JOIN piece p ON p.id = b.piece_id "
-                   "WHERE b.billet_id = ? ORDER BY b.position");
+    Query q(
+        shop_,
+        "SELECT b.role, b.layers, p.tag, p.id FROM billet_part b JOIN piece p ON p.id = b.piece_id "
+        "WHERE b.billet_id = ? ORDER BY b.position");
     q.bind(billet);
     std::vector<cert::StackPart> parts;
     while (q.next()) {
@@ -186,7 +204,8 @@ class TrailReader {
     billet.tag = {q.text("number")};
     billet.pattern_name = q.maybe_text("pattern");
     billet.photos = photo_numbers(shop_, "billet", id);
-    const cert::Hand maker = hand_of(q.text("made_by") == "this shop" ? std::nullopt : q.maybe_text("made_by"));
+    const cert::Hand maker =
+        hand_of(q.text("made_by") == "this shop" ? std::nullopt : q.maybe_text("made_by"));
     auto parts = parts_of(id);
     Query stages(shop_, "SELECT * FROM weld_stage WHERE billet_id = ? ORDER BY number");
     stages.bind(id);
@@ -194,8 +213,9 @@ class TrailReader {
     // A weld entry behind a stack, fold or cut says that this stage was closed by it.
     for (std::size_t i = 0; i + 1 < billet.stages.size(); ++i)
       if (billet.stages[i + 1].work == cert::StageWork::weld) billet.stages[i].welded = true;
-    const auto stack = std::find_if(billet.stages.begin(), billet.stages.end(),
-                                    [](const cert::WeldStage& s) { return s.work == cert::StageWork::stack; });
+    const auto stack =
+        std::find_if(billet.stages.begin(), billet.stages.end(),
+                     [](const cert::WeldStage& s) { return s.work == cert::StageWork::stack; });
     if (stack != billet.stages.end()) {
       stack->parts = std::move(parts);
     } else if (!parts.empty()) {
@@ -224,14 +244,18 @@ class TrailReader {
 
   void add_melt(std::int64_t id) {
     if (!billets_.insert(id).second) return;
-    Query q(shop_, "SELECT m.*, b.number, b.kind, b.made_by FROM billet b JOIN melt m ON m.billet_id = b.id WHERE b.id = ?");
+    Query q(shop_,
+            "SELECT m.*, b.number, b.kind, b.made_by FROM billet b JOIN melt m ON m.billet_id = "
+            "b.id WHERE b.id = ?");
     q.bind(id);
     if (!q.next()) return;
     cert::Melt melt;
     melt.tag = {q.text("number")};
     melt.kind = q.text("kind") == "smelted" ? cert::MeltKind::bloomery : cert::MeltKind::crucible;
     melt.day = CalendarDate(std::chrono::floor<date::days>(q.instant("at")));
-    melt.hand = hand_of(q.is_null("who") && q.text("made_by") != "this shop" ? q.maybe_text("made_by") : q.maybe_text("who"));
+    melt.hand =
+        hand_of(q.is_null("who") && q.text("made_by") != "this shop" ? q.maybe_text("made_by")
+                                                                     : q.maybe_text("who"));
     const bool late = q.instant("entered_at") - q.instant("at") > std::chrono::hours(24);
     melt.logged = late ? cert::Logged::later : cert::Logged::at_the_time;
     melt.charge.push_back({q.text("charge"), q.mass("charge_ug")});
@@ -243,7 +267,8 @@ class TrailReader {
     if (carbon && says_measured(q.text("carbon_how"))) {
       melt.analysis = cert::Analysis{{"C", *carbon}};
       melt.measured_how = q.text("carbon_how");
-    } else melt.carbon_from_charge = carbon;
+    } else
+      melt.carbon_from_charge = carbon;
     melt.photos = photo_numbers(shop_, "billet", id);
     trail_.melts.push_back(std::move(melt));
     static_cast<void>(parts_of(id));
@@ -258,12 +283,15 @@ class TrailReader {
 
 cert::Hand hand_of(const std::optional<std::string>& who) {
   if (!who || who->empty()) return {};
-  if (who->starts_with(outside_prefix)) return {cert::Whose::outside, who->substr(outside_prefix.size())};
+  if (who->starts_with(outside_prefix))
+    return {cert::Whose::outside, who->substr(outside_prefix.size())};
   return {cert::Whose::shop_hand, *who};
 }
 
 std::vector<int> photo_numbers(const ShopFile& shop, std::string_view subject, std::int64_t id) {
-  Query q(shop, "SELECT id FROM attachment WHERE kind = 'photo' AND subject = ? AND subject_id = ? ORDER BY id");
+  Query q(shop,
+          "SELECT id FROM attachment WHERE kind = 'photo' AND subject = ? AND subject_id = ? ORDER "
+          "BY id");
   q.bind(subject).bind(id);
   std::vector<int> numbers;
   while (q.next()) numbers.push_back(static_cast<int>(q.integer("id")));

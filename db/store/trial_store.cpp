@@ -161,8 +161,7 @@ std::vector<TrialBlade> blades_of_trial(const ShopFile& shop, const KeptTrial& t
   Query query(shop, R"(
 SELECT b.id FROM trial_blade t JOIN blade b ON b.id = t.blade_id WHERE t.trial_id = ? ORDER BY b.number)");
   query.bind(trial.id);
-  const bool fahrenheit =
-      load_settings(shop).temperature_unit == TemperatureUnit::fahrenheit;
+  const bool fahrenheit = load_settings(shop).temperature_unit == TemperatureUnit::fahrenheit;
   std::vector<TrialBlade> blades;
   while (query.next()) {
     const auto record = load_record(shop, query.id<BladeId>("id"));

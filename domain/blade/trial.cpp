@@ -210,8 +210,8 @@ std::optional<TrialSuggestion> next_blade(const std::vector<TrialBlade>& blades,
   const auto tried = values_of(blades, change);
   if (tried.empty()) return std::nullopt;
   TrialSuggestion next{change, moved(change, tried, degrees), {}, {}};
-  next.words =
-      "Next blade: " + std::string(word_of(change)) + ' ' + figure(next.value, unit_of(change, degrees));
+  next.words = "Next blade: " + std::string(word_of(change)) + ' ' +
+               figure(next.value, unit_of(change, degrees));
   for (std::size_t i = 1; i < variables.size(); ++i) {
     const auto values = values_of(blades, variables[i]);
     if (values.empty()) continue;

@@ -58,7 +58,7 @@ char32_t plain(char32_t c) {
     return letter % 26 + 'a';
   }
   if (c >= 0x1D7CE && c <= 0x1D7FF) return (c - 0x1D7CE) % 10 + '0';  // mathematical figures
-  if (c >= 0x24B6 && c <= 0x24CF) return c - 0x24B6 + 'a';  // in circles
+  if (c >= 0x24B6 && c <= 0x24CF) return c - 0x24B6 + 'a';            // in circles
   if (c >= 0x24D0 && c <= 0x24E9) return c - 0x24D0 + 'a';
   if (c == 0x2010 || c == 0x2011) return '-';
   if (c == 0x2019 || c == 0x02BC || c == 0x2032) return '\'';

@@ -14,7 +14,9 @@ struct Rule {
   std::string_view remedy;  // when it is not allowed
 };
 
-bool is_before_acceptance(S now) { return now == S::enquiry || now == S::quoted; }
+bool is_before_acceptance(S now) {
+  return now == S::enquiry || now == S::quoted;
+}
 
 Rule rule_for(S now, CommissionStep step) {
   switch (step) {
@@ -25,7 +27,8 @@ Rule rule_for(S now, CommissionStep step) {
     case CommissionStep::send_quote:
       return {!is_over(now), now == S::enquiry ? S::quoted : now, "Open a new commission."};
     case CommissionStep::accept:
-      return {!is_over(now), is_before_acceptance(now) ? S::accepted : now, "Open a new commission."};
+      return {!is_over(now), is_before_acceptance(now) ? S::accepted : now,
+              "Open a new commission."};
     case CommissionStep::decline:
       return {is_before_acceptance(now), S::declined, "Cancel an accepted commission instead."};
     case CommissionStep::take_money:
@@ -46,7 +49,8 @@ Rule rule_for(S now, CommissionStep step) {
 
 }  // namespace
 
-Outcome<CommissionState> after_step(CommissionState now, CommissionStep step, std::string_view field) {
+Outcome<CommissionState> after_step(CommissionState now, CommissionStep step,
+                                    std::string_view field) {
   const Rule rule = rule_for(now, step);
   if (rule.allowed) return rule.after;
   const bool enquiry = now == S::enquiry;

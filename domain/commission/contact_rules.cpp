@@ -19,10 +19,11 @@ Catch silent_too_long(const Commission& commission, CalendarDate last_contact, C
   if (is_over(commission.state)) return std::nullopt;
   const long silent = days_between(last_contact, today);
   if (silent <= rule_days) return std::nullopt;
-  return Caught{26, Weight::remark, "commission",
-                fmt::format("The buyer of commission {} has heard nothing for {} days; the rule is {}.",
-                            commission.number, silent, rule_days),
-                "Write to the buyer and note it with note_contact."};
+  return Caught{
+      26, Weight::remark, "commission",
+      fmt::format("The buyer of commission {} has heard nothing for {} days; the rule is {}.",
+                  commission.number, silent, rule_days),
+      "Write to the buyer and note it with note_contact."};
 }
 
 Catch specification_not_confirmed(const Commission& commission, CalendarDate today, int rule_days) {

@@ -15,8 +15,8 @@ Catch balance_unpaid(const Account& account);
 /// Catch 20, at the first cut for a commission: the deposit has not come. Asks.
 Catch deposit_missing(const Account& account);
 
-/// Catch 20, at issuing an invoice: one of its kind was issued already and this one does not name it
-/// as the one it corrects. Issued papers are corrected by another paper.
+/// Catch 20, at issuing an invoice: one of its kind was issued already and this one does not name
+/// it as the one it corrects. Issued papers are corrected by another paper.
 Catch invoice_issued_already(std::optional<std::int64_t> issued_number,
                              std::optional<std::int64_t> corrects_number);
 

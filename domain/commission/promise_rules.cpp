@@ -8,8 +8,8 @@ namespace tangmark::commission {
 Catch promise_before_forecast(CalendarDate day, std::optional<CalendarDate> forecast) {
   if (!forecast || day >= *forecast) return std::nullopt;
   return Caught{19, Weight::ask, "day",
-                fmt::format("{} is earlier than the forecast: {} is met in 80 of 100 runs.", to_text(day),
-                            to_text(*forecast)),
+                fmt::format("{} is earlier than the forecast: {} is met in 80 of 100 runs.",
+                            to_text(day), to_text(*forecast)),
                 fmt::format("Promise {} or later.", to_text(*forecast))};
 }
 

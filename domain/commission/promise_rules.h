@@ -13,8 +13,8 @@ namespace tangmark::commission {
 /// Asks. Without a forecast nothing is said.
 Catch promise_before_forecast(CalendarDate day, std::optional<CalendarDate> forecast);
 
-/// Catch 19: a promised day moved later while nobody says that the buyer was told. An earlier day is
-/// good news and goes through.
+/// Catch 19: a promised day moved later while nobody says that the buyer was told. An earlier day
+/// is good news and goes through.
 Catch moved_without_telling(const std::optional<Promise>& before, CalendarDate day,
                             const std::optional<std::string>& told);
 

@@ -45,22 +45,22 @@ struct ShopSettings {
   Share deposit_share = Share::percent(40);
   int quote_valid_days = 30;
   TaxMode tax_mode = TaxMode::none;
-  Share tax_rate;                              ///< as the maker's tax office says
-  Share payment_fee;                           ///< of the price
+  Share tax_rate;     ///< as the maker's tax office says
+  Share payment_fee;  ///< of the price
   Money packing{8'00, Currency()};
   Money shipping{0, Currency()};
   std::string refund_rule =
       "The deposit is returned in full until work begins; after that, less the material used.";
-  std::string tolerance_words =
-      "Sizes may differ by 3 %; a pattern differs from every photograph.";
+  std::string tolerance_words = "Sizes may differ by 3 %; a pattern differs from every photograph.";
 
   // Energy and stock.
   Money electricity_per_kwh{35, Currency()};
   Money gas_per_kg{4'00, Currency()};
-  int blades_in_a_firing = 3;                  ///< expected load that a quote shares a firing by
+  int blades_in_a_firing = 3;  ///< expected load that a quote shares a firing by
   Length kerf = Length::millimetres(2);
   Length keep_at_least = Length::millimetres(100);  ///< shorter is short stock
-  Share mass_gap_allowed = Share::percent(5);  ///< unexplained mass per stage before it is asked about
+  Share mass_gap_allowed =
+      Share::percent(5);  ///< unexplained mass per stage before it is asked about
 
   // Rules of the bench.
   Duration temper_remark = std::chrono::minutes(30);
@@ -76,8 +76,8 @@ struct ShopSettings {
 
 namespace tangmark {
 template <>
-inline constexpr auto trade_words<commission::TaxMode> = std::array{
-    std::pair{commission::TaxMode::none, std::string_view{"none"}},
-    std::pair{commission::TaxMode::exclusive, std::string_view{"exclusive"}},
-    std::pair{commission::TaxMode::inclusive, std::string_view{"inclusive"}}};
+inline constexpr auto trade_words<commission::TaxMode> =
+    std::array{std::pair{commission::TaxMode::none, std::string_view{"none"}},
+               std::pair{commission::TaxMode::exclusive, std::string_view{"exclusive"}},
+               std::pair{commission::TaxMode::inclusive, std::string_view{"inclusive"}}};
 }  // namespace tangmark

@@ -38,8 +38,8 @@ struct CostSheet {
   friend bool operator==(const CostSheet&, const CostSheet&) = default;
 };
 
-/// The full build-up of a quote, in the currency it is sold in. Order of lines: for each item its ingredients, hours by operation,
-/// overhead and loss; then packing, shipping and the payment fee.
+/// The full build-up of a quote, in the currency it is sold in. Order of lines: for each item its
+/// ingredients, hours by operation, overhead and loss; then packing, shipping and the payment fee.
 /// Source of the loss: cost_per_good (loss.h). The rest is common practice, no source.
 /// Refuses with every fault found, each naming its line.
 Outcome<CostSheet> build_up(const CostInputs& inputs);

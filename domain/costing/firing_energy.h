@@ -17,7 +17,8 @@ namespace tangmark::costing {
 /// - the kiln starts at room temperature, heats at one rate with one power, then holds with a power
 ///   that grows in step with the heat above the room; whole minutes, the heat-up rounded up;
 /// - in controlled cooling the kiln is fed the holding power of the middle temperature;
-/// - the steel's own heat is added, by the kiln's records where they tell it, else by its mass; it is
+/// - the steel's own heat is added, by the kiln's records where they tell it, else by its mass; it
+/// is
 ///   small beside the brick's, and is never used for sharing.
 struct HeatingKiln {
   Temperature room = Temperature::celsius(20);

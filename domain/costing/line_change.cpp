@@ -71,7 +71,8 @@ Problem cannot_read(const LineChange& change, const std::string& remedy) {
   return {change.what, "\"" + change.to + "\" is nothing that this line can be set to.", remedy};
 }
 
-// A bare amount is in the currency the quote shows; a line is kept in the one costs are reckoned in.
+// A bare amount is in the currency the quote shows; a line is kept in the one costs are reckoned
+// in.
 Outcome<Money> money_of(const LineChange& change, std::string_view text, const CostInputs& inputs) {
   const auto money = parse_money(text, inputs.sold_in(), change.what);
   if (!money) return money.problem();

@@ -37,10 +37,10 @@ struct SurvivalLine {
 /// The operations that lose blades, and every hardening, in the order of the route.
 std::vector<SurvivalLine> survival_lines(const CostInputs& inputs);
 
-/// The inputs with one figure set by hand. A bare amount is in the currency sold in; times may be "1.5 h" or
-/// "90 min", a bare figure is in the unit of the line. "Hourly rate" and "Overhead" set the rates of
-/// the whole quote, "Payment fee" the share. Refuses a name that is none and a value that cannot be
-/// read, both by their words; nothing below zero is taken.
+/// The inputs with one figure set by hand. A bare amount is in the currency sold in; times may be
+/// "1.5 h" or "90 min", a bare figure is in the unit of the line. "Hourly rate" and "Overhead" set
+/// the rates of the whole quote, "Payment fee" the share. Refuses a name that is none and a value
+/// that cannot be read, both by their words; nothing below zero is taken.
 Outcome<CostInputs> with_change(CostInputs inputs, const LineChange& change);
 
 /// "rough grind = 2 h; Packing = 6.00" and back. Several changes stand on lines of their own or

@@ -82,8 +82,8 @@ class Trying {
     Settled settled = std::move(worked_out).value();
     settled.cost = sold(settled.cost);
     settled.labour = sold(settled.labour);
-    const bool by_cost = std::holds_alternative<Margin>(terms_.rule) ||
-                         std::holds_alternative<MarkUp>(terms_.rule);
+    const bool by_cost =
+        std::holds_alternative<Margin>(terms_.rule) || std::holds_alternative<MarkUp>(terms_.rule);
     Tried t{price_.shown,
             earned_per_hour(price_.without_tax, settled.cost + price_.fee - settled.labour,
                             settled.paid)};
@@ -127,8 +127,8 @@ std::vector<Mover> movers_of(const DraftedItems& drafts, const CostInputs& input
     if (loss) low.what = Trial::What::survival_high, high.what = Trial::What::survival_low;
     const Tried at_low = tried(low);
     const Tried at_high = tried(high);
-    movers.push_back({i, base.lines[i].text, now.price, at_low.price, at_high.price,
-                      at_low.earned, at_high.earned, loss ? !loss_is_on_record(inputs) : ranges[i].assumed});
+    movers.push_back({i, base.lines[i].text, now.price, at_low.price, at_high.price, at_low.earned,
+                      at_high.earned, loss ? !loss_is_on_record(inputs) : ranges[i].assumed});
   }
   std::stable_sort(movers.begin(), movers.end(),
                    [](const Mover& a, const Mover& b) { return span(a) > span(b); });

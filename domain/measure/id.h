@@ -7,8 +7,8 @@
 
 namespace tangmark {
 
-/// The identity of one stored thing. Made by the store alone; ids of two kinds do not mix, and there
-/// is no arithmetic and no value for "none": that is std::optional.
+/// The identity of one stored thing. Made by the store alone; ids of two kinds do not mix, and
+/// there is no arithmetic and no value for "none": that is std::optional.
 ///
 ///     using BladeId = Id<struct BladeTag>;
 template <class Tag>

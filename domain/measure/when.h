@@ -62,8 +62,8 @@ std::string clock_text(Instant at, const Zone& zone);
 /// "Wed 25 Nov 2026" and the short "25 Nov".
 std::string to_text(CalendarDate day);
 std::string short_text(CalendarDate day);
-/// "2 h 05 min", "45 s", "3 d 2 h": from an hour to the nearest minute, from 48 hours to the nearest
-/// hour.
+/// "2 h 05 min", "45 s", "3 d 2 h": from an hour to the nearest minute, from 48 hours to the
+/// nearest hour.
 std::string to_text(Duration span);
 /// "2.1" hours to one decimal, for tables whose head names the hour.
 std::string hours_text(Duration span);

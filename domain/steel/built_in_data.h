@@ -5,7 +5,8 @@
 
 namespace tangmark::steel::built_in {
 
-// The readable tables of domain/steel/data, compiled in. Each is CSV with a head and a source column.
+// The readable tables of domain/steel/data, compiled in. Each is CSV with a head and a source
+// column.
 extern const std::string_view a255_factors;
 extern const std::string_view a255_scope;
 extern const std::string_view ferric_chloride;

@@ -19,8 +19,10 @@ Problems faults_of(const CarbonProfile& profile) {
   Problems faults;
   const auto carbon = [&](const char* field, double wt) {
     if (wt >= 0 && wt <= austenite_most_carbon_wt) return;
-    faults.push_back({field, "The carbon must lie between 0 and 2.14 %, which is all that austenite "
-                             "can hold.", "Check the figure."});
+    faults.push_back({field,
+                      "The carbon must lie between 0 and 2.14 %, which is all that austenite "
+                      "can hold.",
+                      "Check the figure."});
   };
   carbon("surface_wt", profile.surface_wt);
   carbon("initial_wt", profile.initial_wt);
@@ -83,8 +85,8 @@ Outcome<double> depth_of_carbon_mm(const CarbonProfile& profile, double carbon_w
 
 double layer_difference_left(double layer_mm, double diffusivity_m2_s, double hours) {
   const double layer_m = layer_mm / 1000;
-  const double rate = std::numbers::pi * std::numbers::pi * diffusivity_m2_s * hours * 3600 /
-                      (layer_m * layer_m);
+  const double rate =
+      std::numbers::pi * std::numbers::pi * diffusivity_m2_s * hours * 3600 / (layer_m * layer_m);
   double left = 0;
   // Odd harmonics with alternating sign; for hardly any time the series needs many terms.
   for (int k = 0; k < 2000; ++k) {

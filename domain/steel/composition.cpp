@@ -9,8 +9,8 @@ namespace tangmark::steel {
 namespace {
 
 constexpr std::array<std::string_view, element_count> symbols = {
-    "C",  "Mn", "Si", "Cr", "Ni", "Mo", "V",  "W",  "Cu", "Co", "P",
-    "S",  "Al", "As", "B",  "N",  "Nb", "Ti", "Sn", "Pb", "O"};
+    "C", "Mn", "Si", "Cr", "Ni", "Mo", "V",  "W",  "Cu", "Co", "P",
+    "S", "Al", "As", "B",  "N",  "Nb", "Ti", "Sn", "Pb", "O"};
 
 // A tolerance for figures that were rounded when printed and sum to a hair above the whole.
 constexpr double whole_percent = 100.001;
@@ -26,7 +26,8 @@ Outcome<Composition> with_entry(const Composition& so_far, std::string_view entr
   const auto element = element_of(name);
   if (!element) {
     const bool iron = lower(name) == "fe";
-    return Problem{std::string(field), "\"" + name + "\" is not an element of a steel analysis here.",
+    return Problem{std::string(field),
+                   "\"" + name + "\" is not an element of a steel analysis here.",
                    iron ? "Leave iron out: it is the balance."
                         : "Use symbols such as C, Mn, Si, Cr, Ni, Mo, V, W."};
   }
@@ -54,7 +55,9 @@ const std::array<Element, element_count>& all_elements() {
   return all;
 }
 
-std::string_view symbol(Element element) { return symbols[static_cast<std::size_t>(element)]; }
+std::string_view symbol(Element element) {
+  return symbols[static_cast<std::size_t>(element)];
+}
 
 std::optional<Element> element_of(std::string_view name) {
   for (const Element element : all_elements()) {

@@ -23,8 +23,8 @@ std::string_view symbol(Element element);
 /// The element of a symbol, in capitals or not.
 std::optional<Element> element_of(std::string_view symbol);
 
-/// What a steel is made of, in weight per cent of the elements that were stated. An element that was
-/// not stated counts as nothing in a formula, but is not a measured zero.
+/// What a steel is made of, in weight per cent of the elements that were stated. An element that
+/// was not stated counts as nothing in a formula, but is not a measured zero.
 class Composition {
  public:
   Composition() = default;
@@ -59,8 +59,9 @@ struct BlendPart {
 };
 
 /// The mean composition of parts melted or welded together: sum of share x percent over the sum of
-/// shares. An element that one part does not state counts as nothing there. Valid for any masses; no
-/// burn-off or decarburization is taken off. Refuses no parts and a share that is not above zero.
+/// shares. An element that one part does not state counts as nothing there. Valid for any masses;
+/// no burn-off or decarburization is taken off. Refuses no parts and a share that is not above
+/// zero.
 /// **Source**: conservation of mass.
 Outcome<Composition> blend(const std::vector<BlendPart>& parts);
 

@@ -76,8 +76,9 @@ Outcome<DeskAnswer> layers(const DeskInput& input) {
   if (form.refused()) return form.problems();
   const auto count = nominal_layers(start, restacks);
   if (!count) return count.problems();
-  DeskAnswer answer{{{"layers", *count}}, {"Nominal: nothing is taken off for layers ground away or "
-                                           "for like steels that meet at a restack."}};
+  DeskAnswer answer{{{"layers", *count}},
+                    {"Nominal: nothing is taken off for layers ground away or "
+                     "for like steels that meet at a restack."}};
   if (with_thickness) {
     answer.fields.push_back(
         {"thickness_mm", mean_layer_thickness_mm(thickness.in_millimetres(), *count)});
@@ -118,7 +119,8 @@ Outcome<DeskAnswer> blend_of_parts(const DeskInput& input) {
   const auto mixed = blend(parts);
   if (!mixed) return mixed.problems();
   if (std::abs(total - 1) > 1e-9) {
-    answer.notes.push_back("The shares sum to " + figure_text(total) + " and were taken as masses.");
+    answer.notes.push_back("The shares sum to " + figure_text(total) +
+                           " and were taken as masses.");
   }
   answer.fields.push_back({"composition", composition_value(*mixed)});
   answer.fields.push_back({"assumed", answer.notes});
@@ -145,7 +147,8 @@ Outcome<double> millilitres(const DeskInput& input, std::string_view key) {
   const std::string unit = lower(unit_part);
   if (unit.empty() || unit == "ml") return *figure;
   if (unit == "l") return *figure * 1000;
-  return Problem{std::string(key), "\"" + std::string(unit_part) + "\" is not a unit of volume here.",
+  return Problem{std::string(key),
+                 "\"" + std::string(unit_part) + "\" is not a unit of volume here.",
                  "Write it in ml or l."};
 }
 
@@ -157,15 +160,16 @@ Outcome<DeskAnswer> etchant(const DeskInput& input) {
   if (form.refused()) return form.problems();
   const auto mix = dilute_ferric_chloride(have, want, make);
   if (!mix) return mix.problems();
-  return DeskAnswer{{{"stock_ml", mix->stock_ml},
-                     {"water_ml", mix->water_ml},
-                     {"density_g_ml", mix->density_g_ml},
-                     {"have_wt", have},
-                     {"want_wt", want}},
-                    {"Volumes do not add exactly: make up to the mark.",
-                     "A bottle marked 40 % may mean 40 g in 100 ml, about 31 weight per cent.",
-                     "Ferric chloride is corrosive: goggles, gloves, plastic vessels; follow its own "
-                     "safety sheet and local rules for used bath."}};
+  return DeskAnswer{
+      {{"stock_ml", mix->stock_ml},
+       {"water_ml", mix->water_ml},
+       {"density_g_ml", mix->density_g_ml},
+       {"have_wt", have},
+       {"want_wt", want}},
+      {"Volumes do not add exactly: make up to the mark.",
+       "A bottle marked 40 % may mean 40 g in 100 ml, about 31 weight per cent.",
+       "Ferric chloride is corrosive: goggles, gloves, plastic vessels; follow its own "
+       "safety sheet and local rules for used bath."}};
 }
 
 Outcome<FuelGas> gas_of(const DeskInput& input) {
@@ -191,13 +195,14 @@ Outcome<DeskAnswer> fuel(const DeskInput& input) {
     if (problem.field == "amount") problem.field = measures[which];
     return problem;
   }
-  return DeskAnswer{{{"energy_mj", btu_in_mj(heat->gross_btu)},
-                     {"energy_kwh", btu_in_kwh(heat->gross_btu)},
-                     {"energy_btu", heat->gross_btu},
-                     {"net_mj", btu_in_mj(heat->net_btu)},
-                     {"net_kwh", btu_in_kwh(heat->net_btu)},
-                     {"net_btu", heat->net_btu}},
-                    {"Gross counts the heat of the water vapour, which a forge does not get back."}};
+  return DeskAnswer{
+      {{"energy_mj", btu_in_mj(heat->gross_btu)},
+       {"energy_kwh", btu_in_kwh(heat->gross_btu)},
+       {"energy_btu", heat->gross_btu},
+       {"net_mj", btu_in_mj(heat->net_btu)},
+       {"net_kwh", btu_in_kwh(heat->net_btu)},
+       {"net_btu", heat->net_btu}},
+      {"Gross counts the heat of the water vapour, which a forge does not get back."}};
 }
 
 Outcome<DeskAnswer> cooling(const DeskInput& input) {
@@ -216,51 +221,68 @@ Outcome<DeskAnswer> cooling(const DeskInput& input) {
 
 std::vector<DeskCalculation> bench_calculations() {
   return {
-      {"mass", "the mass of a bar from its size",
+      {"mass",
+       "the mass of a bar from its size",
        {{"length_mm", "mm", "", "length of the bar", Need::required},
         {"width_mm", "mm", "", "width, with thickness_mm", Need::one_of_set},
         {"thickness_mm", "mm", "", "thickness of a flat bar", Need::one_of_set},
         {"diameter_mm", "mm", "", "diameter of a round bar", Need::one_of_set},
         {"density_kg_m3", "kg/m3", "7850", "density of the steel", Need::optional}},
        "volume x density; 7850 kg/m3 for carbon steel is common practice",
-       "lengths above 0 and up to 10 m; refused outside", mass},
-      {"layers", "nominal layers of a billet after its restacks",
+       "lengths above 0 and up to 10 m; refused outside",
+       mass},
+      {"layers",
+       "nominal layers of a billet after its restacks",
        {{"start", "layers", "", "layers of the first stack", Need::required},
         {"operations", "", "", "restacks such as cut2,fold,cut3 (fold doubles, cutN stacks N)",
          Need::optional},
         {"thickness_mm", "mm", "", "finished thickness of the billet", Need::optional},
         {"thickness", "mm", "", "the same as thickness_mm", Need::optional}},
-       "arithmetic, common practice", "up to 10^15 layers; refused above", layers},
-      {"blend", "the mean composition of a billet or a melt",
-       {{"parts", "", "", "steel:share with commas, such as W1:0.6,15N20:0.4 or (C:0.95,Mn:0.3):0.6,...",
+       "arithmetic, common practice",
+       "up to 10^15 layers; refused above",
+       layers},
+      {"blend",
+       "the mean composition of a billet or a melt",
+       {{"parts", "", "",
+         "steel:share with commas, such as W1:0.6,15N20:0.4 or (C:0.95,Mn:0.3):0.6,...",
          Need::required}},
-       "conservation of mass; a grade counts as the middle of its limits (common practice, no source)",
-       "no burn-off, no decarburization", blend_of_parts},
-      {"etchant", "stock and water for a ferric chloride bath",
+       "conservation of mass; a grade counts as the middle of its limits (common practice, no "
+       "source)",
+       "no burn-off, no decarburization",
+       blend_of_parts},
+      {"etchant",
+       "stock and water for a ferric chloride bath",
        {{"have_wt", "weight %", "", "strength of the stock", Need::one_of_set},
         {"have_be", "degrees Baume", "", "strength of the stock, heavy scale", Need::one_of_set},
         {"want_wt", "weight %", "", "strength of the bath", Need::one_of_set},
         {"want_be", "degrees Baume", "", "strength of the bath, heavy scale", Need::one_of_set},
         {"make_ml", "ml", "", "finished volume", Need::required}},
-       "a producer's density table for FeCl3 at 20 C as republished; degrees Baume = 145 - 145 / SG; "
+       "a producer's density table for FeCl3 at 20 C as republished; degrees Baume = 145 - 145 / "
+       "SG; "
        "water 0.998; dilution by mass",
-       "up to 44 weight % (46.3 Baume); refused above, and when stronger than the stock", etchant},
-      {"fuel", "the heat in an amount of gas",
+       "up to 44 weight % (46.3 Baume); refused above, and when stronger than the stock",
+       etchant},
+      {"fuel",
+       "the heat in an amount of gas",
        {{"gas", "", "", "propane or natural_gas", Need::required},
         {"mass_kg", "kg", "", "mass of propane", Need::one_of_set},
         {"volume_l", "l", "", "liquid litres of propane", Need::one_of_set},
         {"volume_m3", "m3", "", "volume of gas (propane: vapour)", Need::one_of_set}},
        "US EIA: propane 91,452 Btu/gal gross, natural gas 1,037 Btu/ft3; 4.24 lb/gal, 36.4 ft3 of "
-       "vapour a gallon and 84,250 Btu/gal net from secondary pages; net of natural gas 0.902 of gross "
+       "vapour a gallon and 84,250 Btu/gal net from secondary pages; net of natural gas 0.902 of "
+       "gross "
        "from memory; 1055.056 J a Btu (NIST SP 811)",
-       "gas of usual make-up; natural gas by volume only", fuel},
-      {"cooling", "minutes for a switched-off kiln to cool",
+       "gas of usual make-up; natural gas by volume only",
+       fuel},
+      {"cooling",
+       "minutes for a switched-off kiln to cool",
        {{"from_c", "C", "", "where it starts", Need::required},
         {"to_c", "C", "", "where it shall end", Need::required},
         {"ambient_c", "C", "", "the air around it", Need::required},
         {"tau_min", "min", "", "the kiln's time constant", Need::required}},
        "Newton's law of cooling, tau x ln((from - ambient) / (to - ambient))",
-       "downwards only, to above ambient; refused otherwise", cooling},
+       "downwards only, to above ambient; refused otherwise",
+       cooling},
   };
 }
 

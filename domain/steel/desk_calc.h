@@ -52,13 +52,14 @@ const std::vector<DeskCalculation>& desk_calculations();
 const DeskCalculation* find_desk_calculation(std::string_view name);
 
 /// Runs a computation on keys as typed. How they are read: a list has commas without blanks; a
-/// temperature takes C, F or K, bare in a key ending in `_c` it is C; a time takes s, min or h, bare
-/// it has the key's unit; shares (margin, survival) are fractions or per cent with the sign; costs are
-/// major units; a composition is "C:0.95,Mn:0.3" or a grade's name, which then counts as the middle
-/// of its limits. Refuses an unknown name, an unknown or doubled key, a missing key, and whatever the
-/// computation refuses; each problem's field is the key.
+/// temperature takes C, F or K, bare in a key ending in `_c` it is C; a time takes s, min or h,
+/// bare it has the key's unit; shares (margin, survival) are fractions or per cent with the sign;
+/// costs are major units; a composition is "C:0.95,Mn:0.3" or a grade's name, which then counts as
+/// the middle of its limits. Refuses an unknown name, an unknown or doubled key, a missing key, and
+/// whatever the computation refuses; each problem's field is the key.
 ///
-///     auto answer = run_desk_calculation("cooling", {{"from_c", "800"}, ...}, GradeBook::published());
+///     auto answer = run_desk_calculation("cooling", {{"from_c", "800"}, ...},
+///     GradeBook::published());
 Outcome<DeskAnswer> run_desk_calculation(
     std::string_view name, const std::vector<std::pair<std::string, std::string>>& keys,
     const GradeBook& book);

@@ -10,8 +10,8 @@
 namespace tangmark::steel {
 namespace {
 
-const DeskKey composition_key = {"composition", "", "",
-                                 "weight per cent such as C:0.95,Mn:0.3, or a grade", Need::required};
+const DeskKey composition_key = {
+    "composition", "", "", "weight per cent such as C:0.95,Mn:0.3, or a grade", Need::required};
 
 std::string list_of(const std::vector<std::string>& words) {
   std::string list;
@@ -19,7 +19,8 @@ std::string list_of(const std::vector<std::string>& words) {
   return list;
 }
 
-void note_outside(DeskAnswer& answer, const std::string& what, const std::vector<std::string>& outside) {
+void note_outside(DeskAnswer& answer, const std::string& what,
+                  const std::vector<std::string>& outside) {
   if (outside.empty()) return;
   answer.notes.push_back(what + " was not fitted for this " + list_of(outside) + ": extrapolated.");
 }
@@ -86,9 +87,12 @@ Outcome<DeskAnswer> ideal_diameter(const DeskInput& input) {
 
 std::string_view words_of(ThroughHardening verdict) {
   switch (verdict) {
-    case ThroughHardening::through: return "yes";
-    case ThroughHardening::doubtful: return "doubtful";
-    case ThroughHardening::not_through: break;
+    case ThroughHardening::through:
+      return "yes";
+    case ThroughHardening::doubtful:
+      return "doubtful";
+    case ThroughHardening::not_through:
+      break;
   }
   return "no";
 }
@@ -103,14 +107,15 @@ Outcome<DeskAnswer> through(const DeskInput& input) {
   const auto di = hardenability(steel.composition, grain);
   if (!di) return di.problems();
   const double limit_in = plate_hardened_through_in(di->di_in, bath.middle_per_in());
-  DeskAnswer answer{{{"through", words_of(through_hardening(di->di_in, thickness, bath))},
-                     {"limit_mm", limit_in * 25.4},
-                     {"di_mm", di->di_mm()},
-                     {"h_low_per_in", bath.low_per_in},
-                     {"h_high_per_in", bath.high_per_in},
-                     {"in_range", di->in_range}},
-                    {"limit_mm is half martensite at the middle of a wide plate; a blade wants more.",
-                     "An estimate for ranking, not a promise of hardness."}};
+  DeskAnswer answer{
+      {{"through", words_of(through_hardening(di->di_in, thickness, bath))},
+       {"limit_mm", limit_in * 25.4},
+       {"di_mm", di->di_mm()},
+       {"h_low_per_in", bath.low_per_in},
+       {"h_high_per_in", bath.high_per_in},
+       {"in_range", di->in_range}},
+      {"limit_mm is half martensite at the middle of a wide plate; a blade wants more.",
+       "An estimate for ranking, not a promise of hardness."}};
   if (!di->in_range) {
     answer.notes.push_back("Outside ASTM A255 range: " + list_of(di->out_of_range) + ".");
   }
@@ -122,34 +127,46 @@ Outcome<DeskAnswer> through(const DeskInput& input) {
 
 std::vector<DeskCalculation> hardening_calculations() {
   return {
-      {"critical", "where the steel changes on slow heating",
+      {"critical",
+       "where the steel changes on slow heating",
        {composition_key},
        "Andrews, JISI 203 (1965) 721: Ac1 = 723 - 10.7 Mn - 16.9 Ni + 29.1 Si + 16.9 Cr + 6.38 W + "
-       "290 As; Ac3 = 910 - 203 sqrt C - 15.2 Ni + 44.7 Si + 104 V + 31.5 Mo + 13.1 W (short form); "
+       "290 As; Ac3 = 910 - 203 sqrt C - 15.2 Ni + 44.7 Si + 104 V + 31.5 Mo + 13.1 W (short "
+       "form); "
        "coefficients from secondary transcriptions",
-       "low-alloy steel, C to 0.6 %; outside it is labelled; no Ac3 above 0.76 %C", critical},
-      {"ms", "where martensite starts to form",
+       "low-alloy steel, C to 0.6 %; outside it is labelled; no Ac3 above 0.76 %C",
+       critical},
+      {"ms",
+       "where martensite starts to form",
        {composition_key},
-       "Andrews, JISI 203 (1965) 721: 539 - 423 C - 30.4 Mn - 17.7 Ni - 12.1 Cr - 7.5 Mo, with -7.5 Si "
-       "added later; Steven & Haynes, JISI 183 (1956) 349, from memory: 561 - 474 C - 33 Mn - 17 Cr - "
+       "Andrews, JISI 203 (1965) 721: 539 - 423 C - 30.4 Mn - 17.7 Ni - 12.1 Cr - 7.5 Mo, with "
+       "-7.5 Si "
+       "added later; Steven & Haynes, JISI 183 (1956) 349, from memory: 561 - 474 C - 33 Mn - 17 "
+       "Cr - "
        "17 Ni - 21 Mo",
-       "fitted below about 0.6 %C in solution; outside it is labelled", ms},
-      {"hardenability", "the ideal critical diameter",
+       "fitted below about 0.6 %C in solution; outside it is labelled",
+       ms},
+      {"hardenability",
+       "the ideal critical diameter",
        {composition_key, {"grain", "", "7", "ASTM grain size number", Need::optional}},
        "ASTM A255 factors (carbon and vanadium from memory, the others agree in several secondary "
        "transcriptions); other grain sizes than No. 7 by a handbook formula, from memory",
-       "C 0.10-0.70, Mn 0.50-1.65, Si 0.15-0.60, Ni to 1.50, Cr to 1.35, Mo to 0.55, Cu to 0.35, V to "
+       "C 0.10-0.70, Mn 0.50-1.65, Si 0.15-0.60, Ni to 1.50, Cr to 1.35, Mo to 0.55, Cu to 0.35, V "
+       "to "
        "0.20, grain 7; outside it is computed and labelled",
        ideal_diameter},
-      {"through", "whether a blade's section hardens through in a bath",
+      {"through",
+       "whether a blade's section hardens through in a bath",
        {composition_key,
         {"thickness_mm", "mm", "", "thickness of the section", Need::required},
         {"bath", "", "oil", "air, oil, water or brine", Need::optional},
-        {"agitation", "", "moderate", "none, mild, moderate, good, strong or violent", Need::optional},
+        {"agitation", "", "moderate", "none, mild, moderate, good, strong or violent",
+         Need::optional},
         {"grain", "", "7", "ASTM grain size number", Need::optional}},
        "ASTM A255 and Grossmann's severities (from memory) with the theory of Grossmann, Asimow & "
        "Urban (1939) for a plate",
-       "half martensite at the middle; most knife steels lie outside A255 by their carbon", through},
+       "half martensite at the middle; most knife steels lie outside A255 by their carbon",
+       through},
   };
 }
 

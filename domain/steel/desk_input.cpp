@@ -81,7 +81,9 @@ std::string_view DeskInput::text(std::string_view key) const {
   return {};
 }
 
-Outcome<double> DeskInput::number(std::string_view key) const { return parse_figure(text(key), key); }
+Outcome<double> DeskInput::number(std::string_view key) const {
+  return parse_figure(text(key), key);
+}
 
 Outcome<double> DeskInput::above_zero(std::string_view key) const {
   auto figure = number(key);
@@ -159,9 +161,10 @@ Outcome<std::size_t> DeskInput::one_of(const std::vector<std::string_view>& keys
     names += (i == 0 ? "" : i + 1 == keys.size() ? " or " : ", ") + std::string(keys[i]);
     if (!has(keys[i])) continue;
     if (found) {
-      return Problem{std::string(keys[i]), "Both " + std::string(keys[*found]) + " and " +
-                                               std::string(keys[i]) + " are given.",
-                     "Give one of them."};
+      return Problem{
+          std::string(keys[i]),
+          "Both " + std::string(keys[*found]) + " and " + std::string(keys[i]) + " are given.",
+          "Give one of them."};
     }
     found = i;
   }

@@ -28,8 +28,9 @@ Outcome<DeskAnswer> loss(const DeskInput& input) {
   const auto survival = form.take(input.fractions("survival"));
   if (form.refused()) return form.problems();
   if (costs.size() != survival.size()) {
-    form.add({"survival", std::to_string(costs.size()) + " costs stand against " +
-                              std::to_string(survival.size()) + " survivals.",
+    form.add({"survival",
+              std::to_string(costs.size()) + " costs stand against " +
+                  std::to_string(survival.size()) + " survivals.",
               "Give one survival for each cost."});
   }
   for (const double cost : costs) {
@@ -53,7 +54,8 @@ Outcome<DeskAnswer> loss(const DeskInput& input) {
 Outcome<Share> millionths(Outcome<double> fraction, const char* key) {
   if (!fraction) return fraction.problems();
   if (!(*fraction >= 0 && *fraction <= 1000)) {
-    return Problem{key, std::string("The ") + key + " must be a fraction from 0.", "Write 0.4 or 40%."};
+    return Problem{key, std::string("The ") + key + " must be a fraction from 0.",
+                   "Write 0.4 or 40%."};
   }
   return Share::millionths(std::llround(*fraction * 1e6));
 }
@@ -73,7 +75,8 @@ Outcome<costing::PriceRule> rule_of(const DeskInput& input) {
 }
 
 double in_major(Money money) {
-  return static_cast<double>(money.minor()) / static_cast<double>(money.currency().minor_per_major());
+  return static_cast<double>(money.minor()) /
+         static_cast<double>(money.currency().minor_per_major());
 }
 
 Outcome<DeskAnswer> price(const DeskInput& input) {
@@ -103,21 +106,27 @@ Outcome<DeskAnswer> price(const DeskInput& input) {
 
 std::vector<DeskCalculation> money_calculations() {
   return {
-      {"loss", "what one good blade costs when some are lost",
-       {{"costs", "major units", "", "cost of each operation with commas, in order", Need::required},
+      {"loss",
+       "what one good blade costs when some are lost",
+       {{"costs", "major units", "", "cost of each operation with commas, in order",
+         Need::required},
         {"survival", "fraction", "", "share of blades that survive each operation, with commas",
          Need::required}},
        "sum of cost x share still alive, over the share alive at the end: common cost accounting "
        "practice for normal spoilage",
-       "survivals above 0 and up to 1; refused outside", loss},
-      {"price", "a price from a cost",
+       "survivals above 0 and up to 1; refused outside",
+       loss},
+      {"price",
+       "a price from a cost",
        {{"cost", "major units", "", "what it costs", Need::required},
         {"margin", "fraction", "", "part of the price that is earned", Need::one_of_set},
         {"markup", "fraction", "", "part of the cost that is added", Need::one_of_set},
         {"step", "major units", "", "the price is rounded up to whole steps", Need::optional},
         {"currency", "", "EUR", "ISO 4217 code", Need::optional}},
-       "cost / (1 - margin) or cost x (1 + markup), up to the step; exact in minor units (ISO 4217)",
-       "margin from 0 to below 1, markup from 0; refused outside", price},
+       "cost / (1 - margin) or cost x (1 + markup), up to the step; exact in minor units (ISO "
+       "4217)",
+       "margin from 0 to below 1, markup from 0; refused outside",
+       price},
   };
 }
 

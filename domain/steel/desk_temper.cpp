@@ -34,22 +34,24 @@ Outcome<DeskAnswer> temper(const DeskInput& input) {
   if (!sum) return sum.problems();
   DeskValue::List per_step;
   for (std::size_t i = 0; i < steps.size(); ++i) {
-    per_step.push_back(DeskValue::Fields{
-        {"temperature_c", steps[i].at.in_celsius()},
-        {"minutes", static_cast<double>(steps[i].hold.count()) / 60'000},
-        {"parameter", sum->step_parameters[i]},
-        {"equivalent_min", sum->step_equivalent_min[i]}});
+    per_step.push_back(
+        DeskValue::Fields{{"temperature_c", steps[i].at.in_celsius()},
+                          {"minutes", static_cast<double>(steps[i].hold.count()) / 60'000},
+                          {"parameter", sum->step_parameters[i]},
+                          {"equivalent_min", sum->step_equivalent_min[i]}});
   }
-  DeskAnswer answer{{{"equivalent_min", sum->equivalent_min},
-                     {"parameter", sum->parameter},
-                     {"per_step", per_step},
-                     {"at_c", steps.back().at.in_celsius()},
-                     {"extrapolated", sum->extrapolated}},
-                    {"Compares tempers of the same quenched structure only; says nothing of retained "
-                     "austenite, secondary hardening or another steel."}};
+  DeskAnswer answer{
+      {{"equivalent_min", sum->equivalent_min},
+       {"parameter", sum->parameter},
+       {"per_step", per_step},
+       {"at_c", steps.back().at.in_celsius()},
+       {"extrapolated", sum->extrapolated}},
+      {"Compares tempers of the same quenched structure only; says nothing of retained "
+       "austenite, secondary hardening or another steel."}};
   if (sum->extrapolated) {
-    answer.notes.emplace_back("A step lies outside the tests of 1945 (100 to 700 C, 10 s to 24 h): "
-                              "extrapolated.");
+    answer.notes.emplace_back(
+        "A step lies outside the tests of 1945 (100 to 700 C, 10 s to 24 h): "
+        "extrapolated.");
   }
   return answer;
 }
@@ -66,11 +68,11 @@ DeskValue after_each(const Grade& grade, const std::vector<TemperStep>& steps) {
   for (const TemperStep& step : steps) {
     so_far.push_back(step);
     const auto expected = expected_hardness(grade, so_far);
-    rows.push_back(DeskValue::Fields{
-        {"temperature_c", step.at.in_celsius()},
-        {"minutes", static_cast<double>(step.hold.count()) / 60'000},
-        {"hrc_low", expected ? DeskValue(expected->low.points) : DeskValue()},
-        {"hrc_high", expected ? DeskValue(expected->high.points) : DeskValue()}});
+    rows.push_back(
+        DeskValue::Fields{{"temperature_c", step.at.in_celsius()},
+                          {"minutes", static_cast<double>(step.hold.count()) / 60'000},
+                          {"hrc_low", expected ? DeskValue(expected->low.points) : DeskValue()},
+                          {"hrc_high", expected ? DeskValue(expected->high.points) : DeskValue()}});
   }
   return rows;
 }
@@ -94,25 +96,32 @@ Outcome<DeskAnswer> expect(const DeskInput& input) {
 
 std::vector<DeskCalculation> temper_calculations() {
   return {
-      {"hardness", "Rockwell C to Vickers and back",
+      {"hardness",
+       "Rockwell C to Vickers and back",
        {{"hrc", "HRC", "", "Rockwell C hardness", Need::one_of_set},
         {"hv", "HV", "", "Vickers hardness", Need::one_of_set}},
        "ASTM E140 Table 1, every whole row, linear between neighbours",
-       "20 to 68 HRC, 238 to 940 HV; refused outside", hardness},
-      {"temper", "several tempers as one",
+       "20 to 68 HRC, 238 to 940 HV; refused outside",
+       hardness},
+      {"temper",
+       "several tempers as one",
        {{"steps", "", "", "temperature/time with commas, such as 204C/120min,204C/120min",
          Need::required},
         {"c", "", "20", "the constant, for times in hours", Need::optional}},
        "Hollomon & Jaffe, Trans. AIME (1945): kelvin x (c + log10 hours); each step turned into "
        "minutes at the last step's temperature and added",
-       "tested 1945 from 100 to 700 C and 10 s to 24 h; outside it is marked extrapolated", temper},
-      {"expect", "the hardness that temper tables let one expect",
+       "tested 1945 from 100 to 700 C and 10 s to 24 h; outside it is marked extrapolated",
+       temper},
+      {"expect",
+       "the hardness that temper tables let one expect",
        {{"grade", "", "", "a grade with a temper table", Need::required},
         {"steps", "", "", "temperature/time with commas, such as 204C/120min,204C/120min",
          Need::required}},
-       "temper tables as published or as the shop entered them, interpolated in the temper parameter "
+       "temper tables as published or as the shop entered them, interpolated in the temper "
+       "parameter "
        "(c 20)",
-       "within the table; refused outside and for grades without one", expect},
+       "within the table; refused outside and for grades without one",
+       expect},
   };
 }
 

@@ -20,8 +20,8 @@ struct FuelHeat {
 /// 36.4 ft3 of vapour a gallon. Natural gas: 1,037 Btu/ft3 gross (United States average, between
 /// 1,029 and 1,038 by year), net 0.902 of it (from memory).
 /// **Source**: US EIA unit tables; mass, vapour and net figures of propane from secondary pages.
-/// **Valid**: as delivered gas of usual make-up. Refuses an amount that is not above zero, natural gas
-/// by mass or by liquid volume.
+/// **Valid**: as delivered gas of usual make-up. Refuses an amount that is not above zero, natural
+/// gas by mass or by liquid volume.
 Outcome<FuelHeat> fuel_heat(FuelGas gas, FuelMeasure measure, double amount);
 
 /// Btu (IT) in MJ and kWh. **Source**: NIST SP 811, 1055.056 J.

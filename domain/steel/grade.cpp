@@ -84,7 +84,9 @@ Composition middle_of_limits(const Grade& grade) {
 Outcome<ElementLimit> parse_limit(Element element, std::string_view text, std::string_view field) {
   text = trimmed(text);
   ElementLimit limit{element, {}, {}, {}};
-  const auto figure_after = [&](std::size_t skip) { return parse_figure(text.substr(skip), field); };
+  const auto figure_after = [&](std::size_t skip) {
+    return parse_figure(text.substr(skip), field);
+  };
   Gather form;
   if (text.starts_with("<=")) {
     limit.most_percent = form.take(figure_after(2));
@@ -105,7 +107,8 @@ Outcome<ElementLimit> parse_limit(Element element, std::string_view text, std::s
     }
   }
   if (limit.least_percent && limit.most_percent && *limit.least_percent > *limit.most_percent) {
-    return Problem{std::string(field), "The range runs downwards.", "Write the lower figure first."};
+    return Problem{std::string(field), "The range runs downwards.",
+                   "Write the lower figure first."};
   }
   return limit;
 }

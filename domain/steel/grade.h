@@ -14,8 +14,8 @@
 
 namespace tangmark::steel {
 
-/// What a grade says about one element, in weight per cent. Limits are ladle (melt) limits. A nominal
-/// figure is a seller's typical one and limits nothing.
+/// What a grade says about one element, in weight per cent. Limits are ladle (melt) limits. A
+/// nominal figure is a seller's typical one and limits nothing.
 struct ElementLimit {
   Element element = Element::C;
   std::optional<double> least_percent;
@@ -44,8 +44,8 @@ struct Grade {
 };
 
 /// A composition to reckon with when only the grade is known: the middle of each range, half of a
-/// bare maximum, a bare minimum itself, the nominal figure where limits are not given. Say so beside
-/// any result. **Source**: common practice, no source.
+/// bare maximum, a bare minimum itself, the nominal figure where limits are not given. Say so
+/// beside any result. **Source**: common practice, no source.
 Composition middle_of_limits(const Grade& grade);
 
 /// Reads one limit: "0.70-0.80", "<=0.15", ">=0.15", "=0.68" (nominal). Refuses a range that runs
@@ -65,8 +65,8 @@ class GradeBook {
   static const GradeBook& published();
   /// The same book with one grade more. Refuses a grade without name or source.
   Outcome<GradeBook> with(Grade grade) const;
-  /// The same book with what the shop entered for a grade: windows before those the grade has, tables
-  /// after. A grade of that name or other name must be in the book.
+  /// The same book with what the shop entered for a grade: windows before those the grade has,
+  /// tables after. A grade of that name or other name must be in the book.
   GradeBook with_figures(std::string_view name, std::vector<HeatTreatWindow> windows,
                          std::vector<TemperTable> tempers) const;
   /// By name or other name; case, blanks and dashes do not matter.

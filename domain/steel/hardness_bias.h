@@ -23,7 +23,8 @@ struct HardnessBias {
   std::optional<double> spread_points;
 };
 
-/// None without blades. The caller picks the blades of one grade and one kiln. **Source**: arithmetic.
+/// None without blades. The caller picks the blades of one grade and one kiln. **Source**:
+/// arithmetic.
 std::optional<HardnessBias> hardness_bias(const std::vector<ExpectedAndMeasured>& blades);
 
 }  // namespace tangmark::steel

@@ -10,11 +10,15 @@ constexpr double a3_span_c = pure_iron_change_c - eutectoid_c;
 constexpr double acm_span_c = eutectic_c - eutectoid_c;
 constexpr double acm_span_wt = austenite_most_carbon_wt - eutectoid_carbon_wt;
 
-double carbon_on_a3_wt(double c) { return eutectoid_carbon_wt * (pure_iron_change_c - c) / a3_span_c; }
+double carbon_on_a3_wt(double c) {
+  return eutectoid_carbon_wt * (pure_iron_change_c - c) / a3_span_c;
+}
 double carbon_on_acm_wt(double c) {
   return eutectoid_carbon_wt + acm_span_wt * (c - eutectoid_c) / acm_span_c;
 }
-double ferrite_limit_wt(double c) { return ferrite_carbon_wt * (pure_iron_change_c - c) / a3_span_c; }
+double ferrite_limit_wt(double c) {
+  return ferrite_carbon_wt * (pure_iron_change_c - c) / a3_span_c;
+}
 
 // The share of the richer of two phases in a mixture of both.
 double lever(double carbon_wt, double poor_wt, double rich_wt) {
@@ -60,7 +64,8 @@ IronCarbonPhases above_eutectoid(double carbon_wt, double c) {
   if (c < pure_iron_change_c && carbon_wt < carbon_on_a3_wt(c)) {
     phases.carbon_in_ferrite_wt = ferrite_limit_wt(c);
     phases.carbon_in_austenite_wt = carbon_on_a3_wt(c);
-    phases.austenite = lever(carbon_wt, *phases.carbon_in_ferrite_wt, *phases.carbon_in_austenite_wt);
+    phases.austenite =
+        lever(carbon_wt, *phases.carbon_in_ferrite_wt, *phases.carbon_in_austenite_wt);
     phases.ferrite = 1 - phases.austenite;
     return phases;
   }
@@ -103,8 +108,7 @@ std::optional<double> ferrite_dissolved_c(double carbon_wt) {
 double begins_to_melt_c(double carbon_wt) {
   constexpr double peritectic_c = 1493;
   constexpr double peritectic_austenite_wt = 0.17;
-  const double carbon =
-      std::clamp(carbon_wt, peritectic_austenite_wt, austenite_most_carbon_wt);
+  const double carbon = std::clamp(carbon_wt, peritectic_austenite_wt, austenite_most_carbon_wt);
   return peritectic_c - (peritectic_c - eutectic_c) * (carbon - peritectic_austenite_wt) /
                             (austenite_most_carbon_wt - peritectic_austenite_wt);
 }

@@ -24,7 +24,8 @@ struct Constituents {
   double proeutectoid_cementite = 0;
 };
 
-/// The phases at equilibrium: mass fractions that sum to one, and the carbon in each that is present.
+/// The phases at equilibrium: mass fractions that sum to one, and the carbon in each that is
+/// present.
 struct IronCarbonPhases {
   double ferrite = 0;
   double austenite = 0;
@@ -38,9 +39,9 @@ struct IronCarbonPhases {
 /// Lever rule in the iron-cementite diagram. A3 runs straight from (0 %, 912 C) to (0.76 %, 727 C),
 /// Acm from (0.76 %, 727 C) to (2.14 %, 1147 C), ferrite's limit from 0.022 % at 727 C to none at
 /// 912 C; at and below 727 C ferrite holds 0.022 %.
-/// **Source**: Callister's constants; straight lines are an approximation (Acm within about 0.05 %C,
-/// A3 up to 0.1 %C to the left of the real curve). **Valid**: iron and carbon alone; Cr, Mn, Ni and Si
-/// move every line. **Outside** 0 to 2.14 %C, or above 1147 C: refused.
+/// **Source**: Callister's constants; straight lines are an approximation (Acm within about 0.05
+/// %C, A3 up to 0.1 %C to the left of the real curve). **Valid**: iron and carbon alone; Cr, Mn, Ni
+/// and Si move every line. **Outside** 0 to 2.14 %C, or above 1147 C: refused.
 Outcome<IronCarbonPhases> iron_carbon_phases(double carbon_wt, Temperature at);
 
 /// Where the last cementite dissolves (Acm), above 0.76 %C; none below.
@@ -49,9 +50,9 @@ std::optional<double> cementite_dissolved_c(double carbon_wt);
 std::optional<double> ferrite_dissolved_c(double carbon_wt);
 
 /// Where steel begins to melt on heating: the solidus as a straight line from austenite at the
-/// peritectic (0.17 %C, 1493 C) to 2.14 %C at 1147 C. **Source**: corners of the iron-carbon diagram,
-/// from memory; the straight line is ours. **Valid** 0 to 2.14 %C (below 0.17 the peritectic itself);
-/// phosphorus, sulfur and alloy lower it. **Outside**: as at the nearer end.
+/// peritectic (0.17 %C, 1493 C) to 2.14 %C at 1147 C. **Source**: corners of the iron-carbon
+/// diagram, from memory; the straight line is ours. **Valid** 0 to 2.14 %C (below 0.17 the
+/// peritectic itself); phosphorus, sulfur and alloy lower it. **Outside**: as at the nearer end.
 double begins_to_melt_c(double carbon_wt);
 
 }  // namespace tangmark::steel

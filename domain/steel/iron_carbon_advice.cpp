@@ -10,7 +10,8 @@ namespace {
 
 constexpr double most_alloy_wt = 3;
 constexpr const char* diagram_source =
-    "lever rule in the iron-carbon diagram with straight lines (Callister's constants); an estimate, "
+    "lever rule in the iron-carbon diagram with straight lines (Callister's constants); an "
+    "estimate, "
     "alloying moves the lines";
 
 double alloy_wt(const Composition& composition) {
@@ -44,9 +45,12 @@ Advice of_cementite(const HeatStep& step, double carbon, const std::string& at,
   const double left = iron_carbon_phases(carbon, *step.at).value().cementite;
   if (left <= 0) {
     return estimate(false,
-                    at + " is above the line where cementite dissolves at equilibrium in this steel "
-                    "(about " + whole(line_c, unit) + "); what survives a short hold survives by "
-                    "slowness or by alloy carbides.");
+                    at +
+                        " is above the line where cementite dissolves at equilibrium in this steel "
+                        "(about " +
+                        whole(line_c, unit) +
+                        "); what survives a short hold survives by "
+                        "slowness or by alloy carbides.");
   }
   const bool cycling = step.operation == "thermal cycle" || step.operation == "normalize";
   return estimate(false, at + ": at equilibrium about " + rounded_text(100 * left, 1) + " % of a " +
@@ -54,7 +58,8 @@ Advice of_cementite(const HeatStep& step, double carbon, const std::string& at,
                              (cycling ? "; cycling here grows what is there." : "."));
 }
 
-Advice of_ferrite(const HeatStep& step, double carbon, const std::string& at, TemperatureUnit unit) {
+Advice of_ferrite(const HeatStep& step, double carbon, const std::string& at,
+                  TemperatureUnit unit) {
   const std::string percent = rounded_text(carbon, 2);
   const double ferrite = iron_carbon_phases(carbon, *step.at).value().ferrite;
   if (ferrite <= 0) {
@@ -64,8 +69,8 @@ Advice of_ferrite(const HeatStep& step, double carbon, const std::string& at, Te
                                whole(line, unit) + "): all austenite.");
   }
   return estimate(step.operation == "harden",
-                  at + ": at equilibrium about " + rounded_text(100 * ferrite, 0) + " % of a " + percent +
-                      " % carbon steel is still soft ferrite.");
+                  at + ": at equilibrium about " + rounded_text(100 * ferrite, 0) + " % of a " +
+                      percent + " % carbon steel is still soft ferrite.");
 }
 
 }  // namespace
@@ -81,8 +86,9 @@ std::vector<Advice> iron_carbon_advice(const HeatStep& step, const StepSteel& st
   const double carbon = composition.weight_percent(Element::C);
   if (!step.at || !heats_to_austenite(step.operation) || carbon <= 0) return advice;
   if (alloy_wt(composition) > most_alloy_wt) {
-    advice.push_back(estimate(false, "With more than 3 % alloy this steel does not follow the "
-                                     "iron-carbon lines; keep to its published window."));
+    advice.push_back(estimate(false,
+                              "With more than 3 % alloy this steel does not follow the "
+                              "iron-carbon lines; keep to its published window."));
     return advice;
   }
   if (carbon > austenite_most_carbon_wt || step.at->in_celsius() > begins_to_melt_c(carbon)) {
@@ -96,10 +102,11 @@ std::vector<Advice> iron_carbon_advice(const HeatStep& step, const StepSteel& st
   const double ac1_c = critical_points(composition).value().ac1_c;
   if (step.at->in_celsius() < ac1_c) {
     const bool meant_hotter = step.operation == "harden" || step.operation == "normalize";
-    advice.push_back(estimate(
-        meant_hotter, at + " is below Ac1 (about " + whole(ac1_c, unit) +
-                          "): no austenite forms" + (meant_hotter ? ", so nothing hardens." : "."),
-        "Andrews, JISI 203 (1965) 721; an estimate"));
+    advice.push_back(estimate(meant_hotter,
+                              at + " is below Ac1 (about " + whole(ac1_c, unit) +
+                                  "): no austenite forms" +
+                                  (meant_hotter ? ", so nothing hardens." : "."),
+                              "Andrews, JISI 203 (1965) 721; an estimate"));
     return advice;
   }
   if (*step.at <= Temperature::celsius(727)) return advice;

@@ -16,9 +16,10 @@ struct Restack {
   friend bool operator==(const Restack&, const Restack&) = default;
 };
 
-/// Nominal layers after the restacks: start x product of the pieces. Nothing is taken off for layers
-/// ground away or for like steels that meet at a restack. **Source**: arithmetic, common practice.
-/// Refuses a start below one, a cut into fewer than two pieces, and more than 10^15 layers.
+/// Nominal layers after the restacks: start x product of the pieces. Nothing is taken off for
+/// layers ground away or for like steels that meet at a restack. **Source**: arithmetic, common
+/// practice. Refuses a start below one, a cut into fewer than two pieces, and more than 10^15
+/// layers.
 Outcome<std::int64_t> nominal_layers(std::int64_t start, const std::vector<Restack>& restacks);
 
 /// The mean thickness of a layer in a billet of so many.

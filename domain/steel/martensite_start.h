@@ -9,8 +9,8 @@
 
 namespace tangmark::steel {
 
-/// Where martensite starts to form on quenching, by three formulas, in C. Use the carbon dissolved at
-/// the hardening heat, not the total; 25 C either way at best.
+/// Where martensite starts to form on quenching, by three formulas, in C. Use the carbon dissolved
+/// at the hardening heat, not the total; 25 C either way at best.
 struct MartensiteStart {
   double andrews_c = 0;
   double steven_haynes_c = 0;

@@ -14,7 +14,8 @@ namespace tangmark::steel {
 namespace {
 
 constexpr const char* through_source =
-    "ASTM A255 factors and Grossmann's severities (from memory), half martensite at the middle of a "
+    "ASTM A255 factors and Grossmann's severities (from memory), half martensite at the middle of "
+    "a "
     "plate; an estimate for ranking";
 
 Advice estimate(bool heed, std::string sentence, std::string source) {
@@ -28,7 +29,8 @@ std::string rounded_degrees(double celsius, TemperatureUnit unit) {
 
 std::optional<Advice> of_section(const HeatStep& step, const Composition& composition) {
   if (!step.section) return std::nullopt;
-  const auto bath = quench_severity(step.bath, step.agitation.empty() ? "moderate" : step.agitation);
+  const auto bath =
+      quench_severity(step.bath, step.agitation.empty() ? "moderate" : step.agitation);
   const auto di = hardenability(composition);
   if (!bath || !di) return std::nullopt;
   const std::string limit =
@@ -36,20 +38,30 @@ std::optional<Advice> of_section(const HeatStep& step, const Composition& compos
   const std::string outside = di->in_range ? "" : " Outside ASTM A255 range.";
   switch (through_hardening(di->di_in, *step.section, *bath)) {
     case ThroughHardening::through:
-      return estimate(false, "By estimate this steel hardens through well past this section in " +
-                                 step.bath + " (to about " + limit + ")." + outside, through_source);
-    case ThroughHardening::doubtful:
-      return estimate(true, "By estimate this section is near what this steel hardens through in " +
-                                step.bath + " (about " + limit + "); measure at the thick end." + outside,
+      return estimate(false,
+                      "By estimate this steel hardens through well past this section in " +
+                          step.bath + " (to about " + limit + ")." + outside,
                       through_source);
-    case ThroughHardening::not_through: break;
+    case ThroughHardening::doubtful:
+      return estimate(true,
+                      "By estimate this section is near what this steel hardens through in " +
+                          step.bath + " (about " + limit + "); measure at the thick end." + outside,
+                      through_source);
+    case ThroughHardening::not_through:
+      break;
   }
-  return estimate(true, "This section is thicker than this steel hardens through in this bath, by "
-                        "estimate (about " + limit + " in " + step.bath + "); expect a soft core or a "
-                        "transition line at the thick end." + outside, through_source);
+  return estimate(true,
+                  "This section is thicker than this steel hardens through in this bath, by "
+                  "estimate (about " +
+                      limit + " in " + step.bath +
+                      "); expect a soft core or a "
+                      "transition line at the thick end." +
+                      outside,
+                  through_source);
 }
 
-// Martensite from the carbon that is dissolved at the hardening heat, where iron and carbon decide it.
+// Martensite from the carbon that is dissolved at the hardening heat, where iron and carbon decide
+// it.
 std::optional<Advice> of_martensite(const HeatStep& step, const Composition& composition,
                                     TemperatureUnit unit) {
   const double carbon = composition.weight_percent(Element::C);
@@ -62,9 +74,13 @@ std::optional<Advice> of_martensite(const HeatStep& step, const Composition& com
   if (!ms) return std::nullopt;
   const double left = retained_austenite_share(ms->andrews_c, 25);
   return estimate(left > 0.2,
-                  "With about " + rounded_text(dissolved, 2) + " % carbon dissolved, martensite starts "
-                  "near " + rounded_degrees(ms->andrews_c, unit) + " (25 °C either way at best) and "
-                  "about " + rounded_text(100 * left, 0) + " % austenite may be left at room heat.",
+                  "With about " + rounded_text(dissolved, 2) +
+                      " % carbon dissolved, martensite starts "
+                      "near " +
+                      rounded_degrees(ms->andrews_c, unit) +
+                      " (25 °C either way at best) and "
+                      "about " +
+                      rounded_text(100 * left, 0) + " % austenite may be left at room heat.",
                   "Andrews, JISI 203 (1965) 721 and Koistinen & Marburger (1959), from memory; an "
                   "estimate, extrapolated above 0.6 %C");
 }
@@ -101,9 +117,10 @@ std::vector<Advice> temper_advice(const HeatStep& step, const StepSteel& steel,
   if (step.operation != "temper" || !step.at) return advice;
   std::vector<TemperStep> tempers = step.earlier_tempers;
   if (!tempers.empty() && *step.at < tempers.back().at) {
-    advice.push_back(estimate(true, to_text(*step.at, unit) + " is below the temper before it (" +
-                                        to_text(tempers.back().at, unit) +
-                                        "); the second is usually as hot or hotter.",
+    advice.push_back(estimate(true,
+                              to_text(*step.at, unit) + " is below the temper before it (" +
+                                  to_text(tempers.back().at, unit) +
+                                  "); the second is usually as hot or hotter.",
                               "common practice, no source"));
   }
   if (!step.hold || *step.hold <= Duration(0)) return advice;

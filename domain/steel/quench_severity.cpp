@@ -25,7 +25,8 @@ struct CentreSeries {
 
   double left(double tau) const {
     double sum = 0;
-    for (std::size_t i = 0; i < root.size(); ++i) sum += weight[i] * std::exp(-root[i] * root[i] * tau);
+    for (std::size_t i = 0; i < root.size(); ++i)
+      sum += weight[i] * std::exp(-root[i] * root[i] * tau);
     return sum;
   }
   // The Fourier number at which half the temperature difference is left.

@@ -26,7 +26,8 @@ std::vector<Advice> advise(const HeatStep& step, const StepSteel& steel, Tempera
     std::move(part.begin(), part.end(), std::back_inserter(all));
   }
   for (Caution& caution : cautions_for(step.operation, step.bath)) {
-    all.push_back({AdviceKind::caution, false, std::move(caution.sentence), std::move(caution.source)});
+    all.push_back(
+        {AdviceKind::caution, false, std::move(caution.sentence), std::move(caution.source)});
   }
   return all;
 }

@@ -14,8 +14,8 @@
 
 namespace tangmark::steel {
 
-/// A heat-treat step as planned or as logged. What was not planned or logged is left out, and nothing
-/// is said about it.
+/// A heat-treat step as planned or as logged. What was not planned or logged is left out, and
+/// nothing is said about it.
 struct HeatStep {
   std::string operation;  ///< "normalize", "thermal cycle", "anneal", "harden", "temper", ...
   std::optional<Temperature> at;
@@ -23,8 +23,8 @@ struct HeatStep {
   std::optional<TemperatureDifference> fall_per_hour;  ///< of a controlled cool
   std::optional<Length> section;                       ///< thickest hardened section
   std::string bath;                                    ///< "oil", "water", "brine", "air", "salt"
-  std::string agitation;                               ///< as in quench_severities(); "moderate" if empty
-  std::vector<TemperStep> earlier_tempers;             ///< of the same blade since its last quench
+  std::string agitation;                    ///< as in quench_severities(); "moderate" if empty
+  std::vector<TemperStep> earlier_tempers;  ///< of the same blade since its last quench
   std::optional<Length> layer;  ///< of a billet whose steels differ in carbon: its mean layer
 };
 
@@ -34,8 +34,8 @@ struct StepSteel {
   std::optional<Composition> analysis;
 };
 
-/// What a sentence of advice is: a comparison with a published window, an estimate of ours, or a caution
-/// for the maker's safety.
+/// What a sentence of advice is: a comparison with a published window, an estimate of ours, or a
+/// caution for the maker's safety.
 enum class AdviceKind { window, estimate, caution };
 
 /// "window", "estimate", "caution".
@@ -49,11 +49,12 @@ struct Advice {
   std::string source;
 };
 
-/// What the desk has to say about a step: against the grade's window (with the reading in `unit`), what
-/// iron and carbon do at that heat, how near it is to melting, how fast carbon evens out between layers,
-/// where martensite starts, whether the section hardens through in the bath, what hardness the tables
-/// let one expect off the quench and after a temper, and where the step can hurt.
-/// Iron-carbon sentences are left out above 3 % alloy, where the lines do not hold; that is said once.
+/// What the desk has to say about a step: against the grade's window (with the reading in `unit`),
+/// what iron and carbon do at that heat, how near it is to melting, how fast carbon evens out
+/// between layers, where martensite starts, whether the section hardens through in the bath, what
+/// hardness the tables let one expect off the quench and after a temper, and where the step can
+/// hurt. Iron-carbon sentences are left out above 3 % alloy, where the lines do not hold; that is
+/// said once.
 /// **Sources**: beside each sentence.
 std::vector<Advice> advise(const HeatStep& step, const StepSteel& steel,
                            TemperatureUnit unit = TemperatureUnit::celsius);
@@ -64,8 +65,10 @@ std::vector<Advice> iron_carbon_advice(const HeatStep& step, const StepSteel& st
                                        TemperatureUnit unit);
 std::vector<Advice> welding_advice(const HeatStep& step, const StepSteel& steel,
                                    TemperatureUnit unit);
-std::vector<Advice> quench_advice(const HeatStep& step, const StepSteel& steel, TemperatureUnit unit);
-std::vector<Advice> temper_advice(const HeatStep& step, const StepSteel& steel, TemperatureUnit unit);
+std::vector<Advice> quench_advice(const HeatStep& step, const StepSteel& steel,
+                                  TemperatureUnit unit);
+std::vector<Advice> temper_advice(const HeatStep& step, const StepSteel& steel,
+                                  TemperatureUnit unit);
 
 /// The composition that estimates use: the analysis, else the middle of the grade's limits.
 Composition reckoned_composition(const StepSteel& steel);

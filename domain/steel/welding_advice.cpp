@@ -34,8 +34,9 @@ Advice of_melting(const HeatStep& step, double carbon, TemperatureUnit unit) {
                             "phosphorus, sulfur and alloy lower it).";
   std::string sentence = at + " is about " + degrees(below, unit) + " below where " + steel + where;
   if (below <= 0) sentence = at + " is above where " + steel + where;
-  return {AdviceKind::estimate, below < near_melting_c, std::move(sentence),
-          "solidus of the iron-carbon diagram as a straight line, corners from memory; an estimate"};
+  return {
+      AdviceKind::estimate, below < near_melting_c, std::move(sentence),
+      "solidus of the iron-carbon diagram as a straight line, corners from memory; an estimate"};
 }
 
 // Halving the time until the difference left is met.
@@ -57,12 +58,14 @@ std::optional<Advice> of_layers(const HeatStep& step, TemperatureUnit unit) {
                            : hours >= 2              ? "about " + rounded_text(hours, 0) + " h"
                            : hours * 60 >= 1 ? "about " + rounded_text(hours * 60, 0) + " min"
                                              : "less than a minute";
-  return Advice{AdviceKind::estimate, false,
-                "At " + to_text(*step.at, unit) + " the carbon of layers " +
-                    rounded_text(layer_mm, 2) + " mm thick evens out to a tenth of its difference "
-                    "in " + time + " at heat, by estimate; the pattern stays by the other elements.",
-                "Fick's second law for a periodic stack (Crank); D0 2.3e-5 m2/s and 148 kJ/mol from "
-                "Callister's table; an estimate"};
+  return Advice{
+      AdviceKind::estimate, false,
+      "At " + to_text(*step.at, unit) + " the carbon of layers " + rounded_text(layer_mm, 2) +
+          " mm thick evens out to a tenth of its difference "
+          "in " +
+          time + " at heat, by estimate; the pattern stays by the other elements.",
+      "Fick's second law for a periodic stack (Crank); D0 2.3e-5 m2/s and 148 kJ/mol from "
+      "Callister's table; an estimate"};
 }
 
 }  // namespace
@@ -71,8 +74,8 @@ std::vector<Advice> welding_advice(const HeatStep& step, const StepSteel& steel,
                                    TemperatureUnit unit) {
   std::vector<Advice> advice;
   const double carbon = reckoned_composition(steel).weight_percent(Element::C);
-  const bool hot_work = step.operation == "forge" || step.operation == "forge-weld" ||
-                        step.operation == "twist";
+  const bool hot_work =
+      step.operation == "forge" || step.operation == "forge-weld" || step.operation == "twist";
   if (!step.at || !hot_work || carbon <= 0) return advice;
   advice.push_back(of_melting(step, carbon, unit));
   if (auto layers = of_layers(step, unit)) advice.push_back(*std::move(layers));

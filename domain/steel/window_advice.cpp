@@ -45,10 +45,12 @@ Advice of_temperature(const HeatStep& step, const HeatTreatWindow& window, const
   const TemperatureDifference above = *step.at - window.high;
   const TemperatureDifference allowed = single ? usual_tolerance : none;
   if (below > allowed) {
-    return of_window(window, true, at + " is " + degrees(below, unit) + " below " + published + ".");
+    return of_window(window, true,
+                     at + " is " + degrees(below, unit) + " below " + published + ".");
   }
   if (above > allowed) {
-    return of_window(window, true, at + " is " + degrees(above, unit) + " above " + published + ".");
+    return of_window(window, true,
+                     at + " is " + degrees(above, unit) + " above " + published + ".");
   }
   return of_window(window, false, at + " lies within " + published + ".");
 }
@@ -59,14 +61,14 @@ std::vector<Advice> of_times(const HeatStep& step, const HeatTreatWindow& window
   std::vector<Advice> advice;
   const std::string than = " than the " + whose(window) + ' ';
   if (step.hold && window.hold_least && *step.hold < *window.hold_least) {
-    advice.push_back(of_window(window, true, "A hold of " + tangmark::to_text(*step.hold) +
-                                                 " is shorter" + than +
-                                                 tangmark::to_text(*window.hold_least) + "."));
+    advice.push_back(of_window(window, true,
+                               "A hold of " + tangmark::to_text(*step.hold) + " is shorter" + than +
+                                   tangmark::to_text(*window.hold_least) + "."));
   }
   if (step.hold && window.hold_most && *step.hold > *window.hold_most) {
-    advice.push_back(of_window(window, true, "A hold of " + tangmark::to_text(*step.hold) +
-                                                 " is longer" + than +
-                                                 tangmark::to_text(*window.hold_most) + "."));
+    advice.push_back(of_window(window, true,
+                               "A hold of " + tangmark::to_text(*step.hold) + " is longer" + than +
+                                   tangmark::to_text(*window.hold_most) + "."));
   }
   if (step.fall_per_hour && window.most_fall_per_hour &&
       *step.fall_per_hour > *window.most_fall_per_hour) {

@@ -41,8 +41,8 @@ struct AvailableMass {
   Mass available() const;
 };
 
-/// Catch 3, at a reservation: more than is on hand and not yet promised is refused; dipping into the
-/// remainder that the shop wants to keep is a remark.
+/// Catch 3, at a reservation: more than is on hand and not yet promised is refused; dipping into
+/// the remainder that the shop wants to keep is a remark.
 Catch promised_twice(std::string_view tag, const AvailableLength& bar, Length wanted,
                      LengthUnit shown_in);
 Catch promised_twice(std::string_view tag, const AvailableMass& piece, Mass wanted,

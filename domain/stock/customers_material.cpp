@@ -10,8 +10,8 @@ Catch customers_material_elsewhere(std::optional<commission::CustomerId> owner,
                                    std::string_view tag) {
   if (!owner || owner == job_customer) return std::nullopt;
   return Caught{25, Weight::stop, "piece",
-                fmt::format("{} belongs to customer {} and is kept for that customer's own work.", tag,
-                            owner->row()),
+                fmt::format("{} belongs to customer {} and is kept for that customer's own work.",
+                            tag, owner->row()),
                 "Take the shop's own material, or choose the item it was brought for."};
 }
 

@@ -71,14 +71,16 @@ Problems label_stock_problems(const LabelStock& stock) {
   Problems problems;
   const Length least_width = micrometres(38'000), least_height = micrometres(19'000);
   if (stock.width < least_width || stock.height < least_height)
-    problems.push_back({"width", "A label smaller than 38 mm by 19 mm cannot hold a number and its code.",
+    problems.push_back({"width",
+                        "A label smaller than 38 mm by 19 mm cannot hold a number and its code.",
                         "Take larger labels."});
   if ((stock.across > 1 && stock.pitch_across < stock.width) ||
       (stock.down > 1 && stock.pitch_down < stock.height))
     problems.push_back({"pitch_across", "The labels overlap: the pitch is less than a label.",
                         "Measure from the left edge of one label to the left edge of the next."});
   const Length hair = micrometres(100);
-  if (far_edge(stock.left, stock.pitch_across, stock.across, stock.width) > stock.sheet_width + hair ||
+  if (far_edge(stock.left, stock.pitch_across, stock.across, stock.width) >
+          stock.sheet_width + hair ||
       far_edge(stock.top, stock.pitch_down, stock.down, stock.height) > stock.sheet_height + hair)
     problems.push_back({"left", "The labels reach over the edge of the sheet.",
                         "Measure sheet, margins and pitch again."});

@@ -17,17 +17,20 @@ Catch cut_without_mark(PieceMark parent, std::optional<MarkWentTo> mark_went_to)
     return Caught{1, Weight::stop, "mark", "Nobody said which part kept the mark.",
                   "Look at the ends and give mark: blank, rest or neither."};
   if (*mark_went_to == MarkWentTo::neither)
-    return Caught{1, Weight::remark, "mark", "Neither part kept the mark: both are an identity gap.",
+    return Caught{1, Weight::remark, "mark",
+                  "Neither part kept the mark: both are an identity gap.",
                   "Only an analysis of the piece itself can close it."};
   return std::nullopt;
 }
 
 PieceMark mark_of_blank(PieceMark parent, MarkWentTo mark_went_to) {
-  return mark_of_part(parent, mark_went_to == MarkWentTo::blank, mark_went_to != MarkWentTo::neither);
+  return mark_of_part(parent, mark_went_to == MarkWentTo::blank,
+                      mark_went_to != MarkWentTo::neither);
 }
 
 PieceMark mark_of_rest(PieceMark parent, MarkWentTo mark_went_to) {
-  return mark_of_part(parent, mark_went_to == MarkWentTo::rest, mark_went_to != MarkWentTo::neither);
+  return mark_of_part(parent, mark_went_to == MarkWentTo::rest,
+                      mark_went_to != MarkWentTo::neither);
 }
 
 }  // namespace tangmark::stock

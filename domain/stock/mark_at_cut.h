@@ -9,10 +9,12 @@
 namespace tangmark::stock {
 
 /// A bar is known by the paint or marker on one end. Cut the other end, or cut the marked end off,
-/// and the remainder is mystery steel unless it is tagged there and then. Common practice, no source.
+/// and the remainder is mystery steel unless it is tagged there and then. Common practice, no
+/// source.
 
-/// Catch 1: a cut with no statement of which part kept the mark. Saying "neither" goes through with a
-/// remark: both parts are then an identity gap. A piece that is a gap already has nothing to lose.
+/// Catch 1: a cut with no statement of which part kept the mark. Saying "neither" goes through with
+/// a remark: both parts are then an identity gap. A piece that is a gap already has nothing to
+/// lose.
 Catch cut_without_mark(PieceMark parent, std::optional<MarkWentTo> mark_went_to);
 
 /// What ties the blank, and what ties the rest, to what they are after the cut. The part that keeps

@@ -23,8 +23,8 @@ struct WatchedSpecies {
 };
 
 /// The list and the day it was drawn up. Source: general knowledge of the treaty's appendices as
-/// they stood then, written from memory; lists change every two to three years, so every prompt says
-/// to verify.
+/// they stood then, written from memory; lists change every two to three years, so every prompt
+/// says to verify.
 std::span<const WatchedSpecies> watch_list();
 CalendarDate watch_list_day();
 

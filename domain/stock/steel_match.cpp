@@ -36,8 +36,10 @@ std::vector<std::string> grades_named(std::string_view job_grade) {
     name.clear();
   };
   for (const char c : job_grade) {
-    if (c == '/' || c == '+' || c == ',' || c == '&') end_of_name();
-    else name += c;
+    if (c == '/' || c == '+' || c == ',' || c == '&')
+      end_of_name();
+    else
+      name += c;
   }
   end_of_name();
   return names;
@@ -59,11 +61,13 @@ Catch steel_differs(const std::optional<std::string>& job_grade,
                        [&](const auto& has) { return has && same_grade(grade, *has, book); });
   };
   const auto is_wanted = [&](const std::optional<std::string>& has) {
-    return has && std::any_of(wanted.begin(), wanted.end(),
-                              [&](const std::string& grade) { return same_grade(grade, *has, book); });
+    return has && std::any_of(wanted.begin(), wanted.end(), [&](const std::string& grade) {
+             return same_grade(grade, *has, book);
+           });
   };
-  if (wanted.empty() || (!piece_grades.empty() && std::all_of(wanted.begin(), wanted.end(), is_there) &&
-                         std::all_of(piece_grades.begin(), piece_grades.end(), is_wanted)))
+  if (wanted.empty() ||
+      (!piece_grades.empty() && std::all_of(wanted.begin(), wanted.end(), is_there) &&
+       std::all_of(piece_grades.begin(), piece_grades.end(), is_wanted)))
     return std::nullopt;
   return Caught{4, Weight::ask, "piece",
                 fmt::format("The job is for {} and piece {} is {}.", *job_grade, piece_tag,

@@ -10,7 +10,9 @@ struct AsJson {
   Json operator()(std::monostate) const { return nullptr; }
   Json operator()(bool yes) const { return yes; }
   Json operator()(std::int64_t whole) const { return whole; }
-  Json operator()(double number) const { return std::isfinite(number) ? Json(number) : Json(nullptr); }
+  Json operator()(double number) const {
+    return std::isfinite(number) ? Json(number) : Json(nullptr);
+  }
   Json operator()(const std::string& words) const { return words; }
   Json operator()(const steel::DeskValue::List& list) const {
     Json array = Json::array();
@@ -26,8 +28,12 @@ struct AsJson {
 
 }  // namespace
 
-Json json_of(const steel::DeskValue& value) { return std::visit(AsJson{}, value.held()); }
+Json json_of(const steel::DeskValue& value) {
+  return std::visit(AsJson{}, value.held());
+}
 
-std::string plain_text(const Json& json) { return json.is_string() ? json.get<std::string>() : json.dump(); }
+std::string plain_text(const Json& json) {
+  return json.is_string() ? json.get<std::string>() : json.dump();
+}
 
 }  // namespace tangmark::command

@@ -17,15 +17,18 @@ namespace tangmark::command {
 namespace {
 
 // Columns as wide as their widest cell.
-std::string plain_table(const std::vector<std::string>& columns, const std::vector<std::vector<std::string>>& rows) {
+std::string plain_table(const std::vector<std::string>& columns,
+                        const std::vector<std::vector<std::string>>& rows) {
   std::vector<std::size_t> widths;
   for (const auto& column : columns) widths.push_back(count_code_points(column));
   for (const auto& row : rows)
-    for (std::size_t i = 0; i < std::min(row.size(), widths.size()); ++i) widths[i] = std::max(widths[i], count_code_points(row[i]));
+    for (std::size_t i = 0; i < std::min(row.size(), widths.size()); ++i)
+      widths[i] = std::max(widths[i], count_code_points(row[i]));
   const auto line = [&](const std::vector<std::string>& cells) {
     std::string text;
     for (std::size_t i = 0; i < std::min(cells.size(), widths.size()); ++i)
-      text += (i > 0 ? "  " : "") + cells[i] + std::string(widths[i] - count_code_points(cells[i]), ' ');
+      text += (i > 0 ? "  " : "") + cells[i] +
+              std::string(widths[i] - count_code_points(cells[i]), ' ');
     return text.substr(0, text.find_last_not_of(' ') + 1);
   };
   std::string all = line(columns);
@@ -36,37 +39,68 @@ std::string plain_table(const std::vector<std::string>& columns, const std::vect
 std::string_view kind_word(db::FieldKind kind) {
   using enum db::FieldKind;
   switch (kind) {
-    case text: return "text";
-    case long_text: return "text";
-    case secret: return "passphrase";
-    case choice: return "choice";
-    case yes_no: return "yes or no";
-    case number: return "number";
-    case share: return "share";
-    case money: return "amount";
-    case date: return "date";
-    case instant: return "time";
-    case duration: return "span";
-    case temperature: return "temperature";
-    case temperature_step: return "degrees";
-    case length: return "length";
-    case mass: return "mass";
-    case volume: return "volume";
-    case file: return "file";
-    case commission: return "commission number";
-    case item: return "item number";
-    case blade: return "blade number";
-    case lot: return "lot number";
-    case piece: return "piece tag";
-    case billet: return "billet number";
-    case kiln: return "kiln";
-    case firing: return "firing number";
-    case bath: return "bath";
-    case model: return "model";
-    case customer: return "customer number";
-    case finding: return "finding number";
-    case certificate: return "certificate number";
-    case operation: return "operation";
+    case text:
+      return "text";
+    case long_text:
+      return "text";
+    case secret:
+      return "passphrase";
+    case choice:
+      return "choice";
+    case yes_no:
+      return "yes or no";
+    case number:
+      return "number";
+    case share:
+      return "share";
+    case money:
+      return "amount";
+    case date:
+      return "date";
+    case instant:
+      return "time";
+    case duration:
+      return "span";
+    case temperature:
+      return "temperature";
+    case temperature_step:
+      return "degrees";
+    case length:
+      return "length";
+    case mass:
+      return "mass";
+    case volume:
+      return "volume";
+    case file:
+      return "file";
+    case commission:
+      return "commission number";
+    case item:
+      return "item number";
+    case blade:
+      return "blade number";
+    case lot:
+      return "lot number";
+    case piece:
+      return "piece tag";
+    case billet:
+      return "billet number";
+    case kiln:
+      return "kiln";
+    case firing:
+      return "firing number";
+    case bath:
+      return "bath";
+    case model:
+      return "model";
+    case customer:
+      return "customer number";
+    case finding:
+      return "finding number";
+    case certificate:
+      return "certificate number";
+    case operation:
+      return "operation";
   }
   return "";
 }
@@ -87,14 +121,16 @@ void list_fields(const db::Action& action) {
     line += std::string(kind_word(field.kind)) + (field.required ? ", needed" : "");
     if (!field.choices.empty()) {
       line += ": ";
-      for (const auto choice : field.choices) line += std::string(choice) + (choice == field.choices.back() ? "" : " | ");
+      for (const auto choice : field.choices)
+        line += std::string(choice) + (choice == field.choices.back() ? "" : " | ");
     } else if (!field.help.empty()) {
       line += ", for example " + std::string(field.help);
     }
     if (!field.fallback.empty()) line += " (else " + std::string(field.fallback) + ")";
     say(line);
   }
-  say("  at=, override=, note_why= are taken by every action: when it really happened, why a catch is\n"
+  say("  at=, override=, note_why= are taken by every action: when it really happened, why a catch "
+      "is\n"
       "  set aside, and the reason kept in history.");
 }
 
@@ -148,8 +184,7 @@ Exit do_word(const Call& call) {
 
 // The demo shop is made like any other: by its day books, through the same actions.
 Exit demo(const Call& call) {
-  const auto done =
-      db::begin_shop_from_day_books(call.words[0], TANGMARK_DEMO_SHOP, call.now);
+  const auto done = db::begin_shop_from_day_books(call.words[0], TANGMARK_DEMO_SHOP, call.now);
   if (!done) return refuse(done.problems());
   say("The demo shop is in " + call.words[0] + ": " + std::to_string(*done) +
       " things done by an invented maker.");
@@ -197,14 +232,17 @@ Exit ask(const Call& call) {
     if (!answer) return refused(call, answer.problems());
     const auto next = db::next_steps(shop, number, *given, call.now);
     if (call.has("json")) {
-      say_json({{"title", answer->title}, {"sentences", answer->sentences}, {"columns", answer->columns}, {"rows", answer->rows}, {"next", next_json(next)}});
+      say_json({{"title", answer->title},
+                {"sentences", answer->sentences},
+                {"columns", answer->columns},
+                {"rows", answer->rows},
+                {"next", next_json(next)}});
       return Exit::done;
     }
     say(answer->title);
     for (const auto& sentence : answer->sentences) say(sentence);
     if (!answer->rows.empty()) say(plain_table(answer->columns, answer->rows));
-    for (const db::NextStep& step : next)
-      say(step.label + ": " + command_of(step, call.words[0]));
+    for (const db::NextStep& step : next) say(step.label + ": " + command_of(step, call.words[0]));
     return Exit::done;
   });
 }

@@ -16,11 +16,14 @@ Exit check(const Call& call) {
   return with_shop(call, [&](db::ShopFile& shop) {
     const db::CheckReport report = db::check_shop(shop);
     if (call.has("json")) {
-      say_json({{"sound", report.wrong.empty()}, {"looked_at", report.looked_at}, {"wrong", report.wrong}});
+      say_json({{"sound", report.wrong.empty()},
+                {"looked_at", report.looked_at},
+                {"wrong", report.wrong}});
     } else {
       for (const auto& line : report.looked_at) say(line);
       for (const auto& line : report.wrong) say("WRONG: " + line);
-      say(report.wrong.empty() ? "The shop is sound." : std::to_string(report.wrong.size()) + " things are wrong.");
+      say(report.wrong.empty() ? "The shop is sound."
+                               : std::to_string(report.wrong.size()) + " things are wrong.");
     }
     return report.wrong.empty() ? Exit::done : Exit::answer_is_no;
   });
@@ -35,7 +38,8 @@ Exit backup(const Call& call) {
 }
 
 Exit restore(const Call& call) {
-  if (auto done = db::restore(call.words[0], call.words[1], call.now); !done) return refuse(done.problems());
+  if (auto done = db::restore(call.words[0], call.words[1], call.now); !done)
+    return refuse(done.problems());
   say("Restored " + call.words[1] + ".");
   return Exit::done;
 }
@@ -66,8 +70,9 @@ Exit import_folder(const Call& call) {
 // What a maker calls a table of things, and the action that each of its rows is.
 std::string_view action_of_table(std::string_view stem) {
   constexpr std::pair<std::string_view, std::string_view> tables[] = {
-      {"customers", "new_customer"}, {"commissions", "new_commission"}, {"lots", "receive_lot"},
-      {"models", "add_model"},       {"kilns", "add_kiln"},             {"baths", "add_bath"},
+      {"customers", "new_customer"}, {"commissions", "new_commission"},
+      {"lots", "receive_lot"},       {"models", "add_model"},
+      {"kilns", "add_kiln"},         {"baths", "add_bath"},
       {"days_off", "add_day_off"}};
   for (const auto& [table, action] : tables)
     if (table == stem) return action;
@@ -87,9 +92,10 @@ Exit import_rows(const Call& call) {
       const std::string table = path.stem().string();
       const db::Action* action = db::find_action(action_of_table(table));
       if (!action)
-        return refuse({{name, "The table's name says nothing that can be added.",
-                        "Name it after what its rows are: customers.csv, lots.csv, models.csv, or an "
-                        "action such as add_day_off.csv."}});
+        return refuse(
+            {{name, "The table's name says nothing that can be added.",
+              "Name it after what its rows are: customers.csv, lots.csv, models.csv, or an "
+              "action such as add_day_off.csv."}});
       done = db::perform_table(shop, *action, name, *text, call.now);
     }
     if (!done) return refuse(done.problems());
@@ -100,7 +106,8 @@ Exit import_rows(const Call& call) {
 
 Exit import_word(const Call& call) {
   std::error_code error;
-  return std::filesystem::is_directory(call.words[1], error) ? import_folder(call) : import_rows(call);
+  return std::filesystem::is_directory(call.words[1], error) ? import_folder(call)
+                                                             : import_rows(call);
 }
 
 const Option json{"json", "", "one JSON object on standard output"};
@@ -114,8 +121,13 @@ std::vector<Word> file_words() {
       {"restore", "put a backup back as a new file", "BACKUP FILE", 2, 2, {}, restore},
       {"rescue", "save what a damaged file still holds", "FILE DIR", 2, 2, {}, rescue},
       {"export", "write everything as open formats", "FILE DIR", 2, 2, {}, export_word},
-      {"import", "a folder into a new file, or rows of TABLE.csv or X.daybook into a shop", "FILE DIR|TABLE", 2, 2,
-       {}, import_word},
+      {"import",
+       "a folder into a new file, or rows of TABLE.csv or X.daybook into a shop",
+       "FILE DIR|TABLE",
+       2,
+       2,
+       {},
+       import_word},
   };
 }
 

@@ -106,11 +106,14 @@ int run(int count, char** typed) {
     return 0;
   }
   const auto words = all_words();
-  const auto word = std::find_if(words.begin(), words.end(), [&](const Word& w) { return w.name == first; });
+  const auto word =
+      std::find_if(words.begin(), words.end(), [&](const Word& w) { return w.name == first; });
   if (word != words.end()) return run_word(*word, count, typed);
-  if (first.empty() || first.starts_with("-") || std::filesystem::exists(first) || first.ends_with(".tangmark"))
+  if (first.empty() || first.starts_with("-") || std::filesystem::exists(first) ||
+      first.ends_with(".tangmark"))
     return open_window(count, typed);
-  tell("\"" + first + "\" is neither a word of this program nor a file. List the words with: tangmark --help.");
+  tell("\"" + first +
+       "\" is neither a word of this program nor a file. List the words with: tangmark --help.");
   return static_cast<int>(Exit::usage);
 }
 
@@ -130,7 +133,8 @@ int main(int count, char** typed) {
   } catch (const reports::PageFailure& failure) {
     command::tell(failure.what());
   } catch (const std::exception& error) {
-    command::tell(std::string("The machine failed: ") + error.what() + ". Nothing more was stored.");
+    command::tell(std::string("The machine failed: ") + error.what() +
+                  ". Nothing more was stored.");
   }
   return static_cast<int>(command::Exit::refused);
 }

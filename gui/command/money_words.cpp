@@ -20,13 +20,16 @@
 namespace tangmark::command {
 namespace {
 
-double hours(Duration span) { return static_cast<double>(span.count()) / 3600.0; }
+double hours(Duration span) {
+  return static_cast<double>(span.count()) / 3600.0;
+}
 
 Json lines_json(const commission::Quote& quote) {
   Json lines = Json::array();
   for (const auto& line : quote.lines)
     if (line.side == commission::QuoteSide::cost)
-      lines.push_back({{"kind", line.kind}, {"text", line.text}, {"amount_minor", line.amount.minor()}});
+      lines.push_back(
+          {{"kind", line.kind}, {"text", line.text}, {"amount_minor", line.amount.minor()}});
   return lines;
 }
 
@@ -43,22 +46,27 @@ Json quote_json(std::int64_t number, const commission::Quote& quote, bool stored
           {"deposit_minor", quote.deposit.minor()},
           {"floor_minor", quote.floor.minor()},
           {"earned_per_hour_minor", quote.earned_per_hour.minor()},
-          {"hours", {{"hands_on", hours(quote.hands_on)}, {"attended", hours(quote.attended)}, {"unattended", hours(quote.unattended)}}},
+          {"hours",
+           {{"hands_on", hours(quote.hands_on)},
+            {"attended", hours(quote.attended)},
+            {"unattended", hours(quote.unattended)}}},
           {"price_how", quote.price_how},
           {"valid_until", to_stored(quote.valid_until)}};
 }
 
 void say_quote(std::int64_t number, const commission::Quote& quote) {
-  say("Quote for commission " + std::to_string(number) + ", version " + std::to_string(quote.version) + ", good until " + to_text(quote.valid_until) + ".");
+  say("Quote for commission " + std::to_string(number) + ", version " +
+      std::to_string(quote.version) + ", good until " + to_text(quote.valid_until) + ".");
   for (const auto& line : quote.lines) {
     if (line.side != commission::QuoteSide::cost) continue;
     std::string text = "  " + line.text;
     text.resize(std::max<std::size_t>(text.size() + 1, 56), ' ');
     say(text + amount_text(line.amount));
   }
-  say("Cost " + to_text(quote.cost) + ", price " + to_text(quote.price) + " (" + quote.price_how + "), total " + to_text(quote.total) +
-      ", deposit " + to_text(quote.deposit) + ".");
-  say("Earned per hour " + to_text(quote.earned_per_hour) + "; floor price " + to_text(quote.floor) + "; hands-on " + to_text(quote.hands_on) + ".");
+  say("Cost " + to_text(quote.cost) + ", price " + to_text(quote.price) + " (" + quote.price_how +
+      "), total " + to_text(quote.total) + ", deposit " + to_text(quote.deposit) + ".");
+  say("Earned per hour " + to_text(quote.earned_per_hour) + "; floor price " +
+      to_text(quote.floor) + "; hands-on " + to_text(quote.hands_on) + ".");
 }
 
 // The newest quote on record; where none was made yet, one worked out now and not stored.
@@ -77,15 +85,22 @@ Exit quote(const Call& call) {
     }
     if (const auto path = call.option("pdf")) {
       if (!kept)
-        return refused(call, {{"commission", "No quote of commission " + call.words[1] + " is on record, so there is none to print.",
-                               "Make it first: tangmark do FILE make_quote commission=" + call.words[1] + "."}});
+        return refused(
+            call,
+            {{"commission",
+              "No quote of commission " + call.words[1] +
+                  " is on record, so there is none to print.",
+              "Make it first: tangmark do FILE make_quote commission=" + call.words[1] + "."}});
       const auto fonts = reports::FontBook::load();
       auto document = desk::quote_paper({shop, fonts, call.now}, call.words[1]);
       if (!document) return refused(call, document.problems());
-      if (auto done = write_whole(*path, reports::pdf_bytes(*document, fonts)); !done) return refused(call, done.problems());
+      if (auto done = write_whole(*path, reports::pdf_bytes(*document, fonts)); !done)
+        return refused(call, done.problems());
     }
-    if (call.has("json")) say_json(quote_json(commission->number, *shown, kept.has_value()));
-    else say_quote(commission->number, *shown);
+    if (call.has("json"))
+      say_json(quote_json(commission->number, *shown, kept.has_value()));
+    else
+      say_quote(commission->number, *shown);
     return Exit::done;
   });
 }
@@ -101,28 +116,38 @@ Exit promise(const Call& call) {
   if (const auto text = call.option("seed")) {
     const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), seed);
     if (error != std::errc() || end != text->data() + text->size())
-      return refused(call, {{"--seed", "\"" + *text + "\" is not a whole number.", "Write a whole number from 0 on."}});
+      return refused(call, {{"--seed", "\"" + *text + "\" is not a whole number.",
+                             "Write a whole number from 0 on."}});
   }
   return with_shop(call, [&](db::ShopFile& shop) {
     const auto commission = db::commission_named(shop, call.words[1], "commission");
     if (!commission) return refused(call, commission.problems());
-    const auto answer = db::answer_promise(shop, *commission, call.now, {1000, seed},
-                                           call.has("rush") ? db::QueuePlace::rush : db::QueuePlace::last);
+    const auto answer =
+        db::answer_promise(shop, *commission, call.now, {1000, seed},
+                           call.has("rush") ? db::QueuePlace::rush : db::QueuePlace::last);
     if (!answer) return refused(call, answer.problems());
     Json harmed = Json::array();
     for (const auto& harm : answer->harmed)
-      harmed.push_back({{"commission", number_of(shop, harm.commission)}, {"before", to_stored(harm.before)}, {"after", to_stored(harm.after)},
+      harmed.push_back({{"commission", number_of(shop, harm.commission)},
+                        {"before", to_stored(harm.before)},
+                        {"after", to_stored(harm.after)},
                         {"breaks_promise", harm.breaks_promise}});
     if (call.has("json")) {
-      say_json({{"p50", to_stored(answer->forecast.p50)}, {"p80", to_stored(answer->forecast.p80)}, {"p95", to_stored(answer->forecast.p95)}, {"harmed", harmed}});
+      say_json({{"p50", to_stored(answer->forecast.p50)},
+                {"p80", to_stored(answer->forecast.p80)},
+                {"p95", to_stored(answer->forecast.p95)},
+                {"harmed", harmed}});
       return Exit::done;
     }
-    say("Ready by " + to_text(answer->forecast.p50) + " in 50 of 100 runs, by " + to_text(answer->forecast.p80) + " in 80, by " +
-        to_text(answer->forecast.p95) + " in 95.");
+    say("Ready by " + to_text(answer->forecast.p50) + " in 50 of 100 runs, by " +
+        to_text(answer->forecast.p80) + " in 80, by " + to_text(answer->forecast.p95) + " in 95.");
     for (const auto& harm : answer->harmed)
-      say("Commission " + number_of(shop, harm.commission) + " moves from " + short_text(harm.before) + " to " + short_text(harm.after) +
+      say("Commission " + number_of(shop, harm.commission) + " moves from " +
+          short_text(harm.before) + " to " + short_text(harm.after) +
           (harm.breaks_promise ? ", which breaks its promise." : "."));
-    if (!answer->causes.empty()) say("What most often makes it late: " + std::string(commission::sentence(answer->causes.front().cause)) + ".");
+    if (!answer->causes.empty())
+      say("What most often makes it late: " +
+          std::string(commission::sentence(answer->causes.front().cause)) + ".");
     return Exit::done;
   });
 }
@@ -154,8 +179,10 @@ Exit letter(const Call& call) {
     if (!drafted) return refused(call, drafted.problems());
     const std::string text = commission::delay_letter(*drafted);
     if (call.has("json")) {
-      say_json({{"commission", commission->number}, {"promised", to_stored(drafted->promised)},
-                {"new_day", to_stored(drafted->new_day)}, {"text", text}});
+      say_json({{"commission", commission->number},
+                {"promised", to_stored(drafted->promised)},
+                {"new_day", to_stored(drafted->new_day)},
+                {"text", text}});
       return Exit::done;
     }
     say(text);
@@ -182,11 +209,13 @@ Exit ledger(const Call& call) {
     const std::string table = db::ledger_csv(lines, settings.currency);
     if (const auto path = call.option("csv")) {
       if (auto done = write_whole(*path, table); !done) return refused(call, done.problems());
-      say(std::to_string(lines.size()) + " lines of " + std::to_string(*year) + " are in " + *path + ".");
+      say(std::to_string(lines.size()) + " lines of " + std::to_string(*year) + " are in " + *path +
+          ".");
     } else if (call.has("json")) {
       Json totals = Json::array();
       for (const auto& total : db::year_totals(lines, settings.currency))
-        totals.push_back({{"what", total.what}, {"currency", total.amount.currency().code()},
+        totals.push_back({{"what", total.what},
+                          {"currency", total.amount.currency().code()},
                           {"amount_minor", total.amount.minor()}});
       say_json({{"year", *year}, {"lines", lines.size()}, {"totals", totals}});
     } else {
@@ -201,12 +230,36 @@ Exit ledger(const Call& call) {
 
 std::vector<Word> money_words() {
   const Option json{"json", "", "one JSON object on standard output"};
-  return {{"quote", "the quote of a commission", "FILE COMMISSION", 2, 2, {{"pdf", "OUT", "write the page for the buyer"}, json}, quote},
-          {"promise", "when a commission is ready, and whom it harms", "FILE COMMISSION", 2, 2, {{"rush", "", "worked on before all others"}, {"seed", "K", "for chance"}, json}, promise},
-          {"letter", "a letter of delay, drafted for you to edit", "FILE COMMISSION", 2, 2,
-           {{"pdf", "OUT", "write it as a page"}, {"text", "FILE", "the page in these words, as you edited them"}, json}, letter},
-          {"ledger", "the money of a year, for an accountant", "FILE YEAR", 2, 2,
-           {{"csv", "OUT", "write every line as a table"}, json}, ledger}};
+  return {{"quote",
+           "the quote of a commission",
+           "FILE COMMISSION",
+           2,
+           2,
+           {{"pdf", "OUT", "write the page for the buyer"}, json},
+           quote},
+          {"promise",
+           "when a commission is ready, and whom it harms",
+           "FILE COMMISSION",
+           2,
+           2,
+           {{"rush", "", "worked on before all others"}, {"seed", "K", "for chance"}, json},
+           promise},
+          {"letter",
+           "a letter of delay, drafted for you to edit",
+           "FILE COMMISSION",
+           2,
+           2,
+           {{"pdf", "OUT", "write it as a page"},
+            {"text", "FILE", "the page in these words, as you edited them"},
+            json},
+           letter},
+          {"ledger",
+           "the money of a year, for an accountant",
+           "FILE YEAR",
+           2,
+           2,
+           {{"csv", "OUT", "write every line as a table"}, json},
+           ledger}};
 }
 
 }  // namespace tangmark::command

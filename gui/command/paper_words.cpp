@@ -22,18 +22,22 @@ Exit print(const Call& call, const MakePaper& make) {
     const auto fonts = reports::FontBook::load();
     auto document = make({shop, fonts, call.now});
     if (!document) return refused(call, document.problems());
-    if (auto done = write_whole(*path, reports::pdf_bytes(*document, fonts)); !done) return refused(call, done.problems());
+    if (auto done = write_whole(*path, reports::pdf_bytes(*document, fonts)); !done)
+      return refused(call, done.problems());
     say("Printed to " + *path + ".");
     return Exit::done;
   });
 }
 
 Exit traveller(const Call& call) {
-  return print(call, [&](const desk::Press& press) { return desk::traveller_paper(press, call.words[1]); });
+  return print(
+      call, [&](const desk::Press& press) { return desk::traveller_paper(press, call.words[1]); });
 }
 
 Exit firing_sheet(const Call& call) {
-  return print(call, [&](const desk::Press& press) { return desk::firing_sheet_paper(press, call.words[1]); });
+  return print(call, [&](const desk::Press& press) {
+    return desk::firing_sheet_paper(press, call.words[1]);
+  });
 }
 
 Exit day_list(const Call& call) {

@@ -50,8 +50,7 @@ std::string cuts_text(const stock::CuttingPlan& plan, const db::LotCutting& lot)
   for (const auto& cut : plan.cuts) {
     text += (text.empty() ? "" : ",") + lot.pieces[cut.bar].tag + ":";
     for (const std::size_t blank : cut.blanks)
-      text += (blank == cut.blanks.front() ? "" : "+") +
-              std::to_string(lot.items[blank].id.row());
+      text += (blank == cut.blanks.front() ? "" : "+") + std::to_string(lot.items[blank].id.row());
   }
   return text;
 }
@@ -59,10 +58,13 @@ std::string cuts_text(const stock::CuttingPlan& plan, const db::LotCutting& lot)
 void say_cuts(const stock::CuttingPlan& plan, const stock::CuttingCase& cutting) {
   for (const auto& cut : plan.cuts) {
     std::string line = "  " + cutting.bars[cut.bar].id + ": ";
-    for (const std::size_t blank : cut.blanks) line += cutting.blanks[blank].id + " (" + std::to_string(cutting.blanks[blank].length_mm) + " mm), ";
+    for (const std::size_t blank : cut.blanks)
+      line += cutting.blanks[blank].id + " (" + std::to_string(cutting.blanks[blank].length_mm) +
+              " mm), ";
     say(line + std::to_string(cut.left_mm) + " mm left" + (cut.kept ? ", kept" : ", scrap"));
   }
-  for (const std::size_t blank : plan.unplaced) say("  no bar is long enough for " + cutting.blanks[blank].id);
+  for (const std::size_t blank : plan.unplaced)
+    say("  no bar is long enough for " + cutting.blanks[blank].id);
   say(plan.proven ? "No better plan exists." : "The best plan found in the time given.");
 }
 
@@ -70,7 +72,9 @@ void say_cuts(const stock::CuttingPlan& plan, const stock::CuttingCase& cutting)
 constexpr std::size_t everyday_blanks = 20;
 constexpr double everyday_s = 0.95, long_s = 10.0;
 
-double usual_seconds(std::size_t blanks) { return blanks <= everyday_blanks ? everyday_s : long_s; }
+double usual_seconds(std::size_t blanks) {
+  return blanks <= everyday_blanks ? everyday_s : long_s;
+}
 
 std::size_t blanks_in(const std::string& case_text) {
   const Json json = Json::parse(case_text, nullptr, false);
@@ -79,8 +83,8 @@ std::size_t blanks_in(const std::string& case_text) {
 }
 
 // The sheet for the saw.
-Outcome<Done> print_cuts(const Call& call, const db::ShopFile& shop,
-                         const stock::CuttingPlan& plan, const std::string& path) {
+Outcome<Done> print_cuts(const Call& call, const db::ShopFile& shop, const stock::CuttingPlan& plan,
+                         const std::string& path) {
   const auto fonts = reports::FontBook::load();
   auto document = desk::cutting_sheet_paper({shop, fonts, call.now}, call.words[1], plan);
   if (!document) return document.problems();
@@ -90,7 +94,8 @@ Outcome<Done> print_cuts(const Call& call, const db::ShopFile& shop,
 Exit show_cuts(const Call& call, const db::ShopFile& shop, const db::LotCutting& lot,
                const stock::CuttingPlan& plan) {
   if (const auto path = call.option("pdf")) {
-    if (auto done = print_cuts(call, shop, plan, *path); !done) return refused(call, done.problems());
+    if (auto done = print_cuts(call, shop, plan, *path); !done)
+      return refused(call, done.problems());
   }
   if (call.has("json")) {
     say(stock::to_json(plan, lot.cutting));
@@ -138,24 +143,31 @@ Exit cut(const Call& call) {
 }  // namespace
 
 std::vector<Word> planning_words() {
-  return {{"plan",
-           "plan the kilns of a shop, or a case",
-           "[FILE]",
-           0,
-           1,
-           {{"case", "CASE.json", "plan this case and print the plan"},
-            {"from", "WHEN", "plan from then on (else now)"},
-            {"seconds", "S", "bound of the whole process, 5 unless given"},
-            {"iterations", "N", "steps of the search; with the same seed the same plan"},
-            {"seed", "K", "for chance"},
-            {"store", "", "book the plan"},
-            {"json", "", "one JSON object on standard output"}},
-           plan, about_plan_cases},
-          {"cut", "which blank comes from which bar of a lot, or of a case", "[FILE LOT]", 0, 2,
-           {{"case", "CASE.json", "plan this case and print the answer"}, {"seconds", "S", "bound of the whole process; 10, or 1 for up to 20 blanks, unless given"},
-            {"pdf", "OUT", "write the sheet for the saw, to scale"},
-            {"json", "", "one JSON object on standard output"}},
-           cut}};
+  return {
+      {"plan",
+       "plan the kilns of a shop, or a case",
+       "[FILE]",
+       0,
+       1,
+       {{"case", "CASE.json", "plan this case and print the plan"},
+        {"from", "WHEN", "plan from then on (else now)"},
+        {"seconds", "S", "bound of the whole process, 5 unless given"},
+        {"iterations", "N", "steps of the search; with the same seed the same plan"},
+        {"seed", "K", "for chance"},
+        {"store", "", "book the plan"},
+        {"json", "", "one JSON object on standard output"}},
+       plan,
+       about_plan_cases},
+      {"cut",
+       "which blank comes from which bar of a lot, or of a case",
+       "[FILE LOT]",
+       0,
+       2,
+       {{"case", "CASE.json", "plan this case and print the answer"},
+        {"seconds", "S", "bound of the whole process; 10, or 1 for up to 20 blanks, unless given"},
+        {"pdf", "OUT", "write the sheet for the saw, to scale"},
+        {"json", "", "one JSON object on standard output"}},
+       cut}};
 }
 
 }  // namespace tangmark::command

@@ -74,7 +74,8 @@ Exit kiln_record(const Call& call) {
     return Exit::done;
   }
   for (const auto& [name, value] : json.items())
-    if (!value.is_null() && !(value.is_array() && value.empty())) say(name + " = " + plain_text(value));
+    if (!value.is_null() && !(value.is_array() && value.empty()))
+      say(name + " = " + plain_text(value));
   return Exit::done;
 }
 

@@ -16,7 +16,8 @@ Outcome<std::int64_t> whole_of(const Call& call, std::string_view name, std::int
   std::int64_t n = 0;
   const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), n);
   if (error != std::errc() || end != text->data() + text->size() || n < 0)
-    return Problem{"--" + std::string(name), "\"" + *text + "\" is not a whole number.", "Write a whole number from 0 on."};
+    return Problem{"--" + std::string(name), "\"" + *text + "\" is not a whole number.",
+                   "Write a whole number from 0 on."};
   return n;
 }
 
@@ -27,8 +28,10 @@ Outcome<double> seconds_of(const Call& call, double usual) {
   if (!text) return usual;
   double seconds = 0;
   const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), seconds);
-  if (error != std::errc() || end != text->data() + text->size() || !(seconds > 0) || seconds > 86'400)
-    return Problem{"--seconds", "\"" + *text + "\" is not a number of seconds.", "Write, for example: --seconds 5."};
+  if (error != std::errc() || end != text->data() + text->size() || !(seconds > 0) ||
+      seconds > 86'400)
+    return Problem{"--seconds", "\"" + *text + "\" is not a number of seconds.",
+                   "Write, for example: --seconds 5."};
   return seconds;
 }
 

@@ -23,7 +23,8 @@ Outcome<std::map<std::string, std::string, std::less<>>> Call::pairs(std::size_t
       problems.push_back({words[i], "\"" + words[i] + "\" is not of the form key=value.",
                           "Write the field's name, an equals sign and its value."});
     else if (!given.emplace(words[i].substr(0, equals), words[i].substr(equals + 1)).second)
-      problems.push_back({words[i].substr(0, equals), "This field is given twice.", "Give it once."});
+      problems.push_back(
+          {words[i].substr(0, equals), "This field is given twice.", "Give it once."});
   }
   if (!problems.empty()) return problems;
   return given;
@@ -31,7 +32,8 @@ Outcome<std::map<std::string, std::string, std::less<>>> Call::pairs(std::size_t
 
 Exit refuse(const Problems& problems) {
   for (const Problem& p : problems)
-    tell((p.field.empty() ? "" : p.field + ": ") + p.sentence + (p.remedy.empty() ? "" : " " + p.remedy));
+    tell((p.field.empty() ? "" : p.field + ": ") + p.sentence +
+         (p.remedy.empty() ? "" : " " + p.remedy));
   return Exit::refused;
 }
 
@@ -76,7 +78,8 @@ Outcome<std::string> read_whole(const std::filesystem::path& path) {
   std::ifstream file(path, std::ios::binary);
   std::string bytes(std::istreambuf_iterator<char>(file), {});
   if (file.bad() || (!file.is_open()))
-    return Problem{path.string(), path.string() + " cannot be read.", "Check that you may read it."};
+    return Problem{path.string(), path.string() + " cannot be read.",
+                   "Check that you may read it."};
   return bytes;
 }
 

@@ -59,8 +59,8 @@ void say(std::string_view line);
 /// Prints a line on standard error.
 void tell(std::string_view line);
 
-/// Writes a whole file at once: a neighbour first, then renamed, so that a full disk leaves no half.
-/// Refuses a path that cannot be written.
+/// Writes a whole file at once: a neighbour first, then renamed, so that a full disk leaves no
+/// half. Refuses a path that cannot be written.
 Outcome<Done> write_whole(const std::filesystem::path& path, std::string_view bytes);
 /// Reads a whole file; refuses one that is missing or unreadable.
 Outcome<std::string> read_whole(const std::filesystem::path& path);

@@ -6,7 +6,8 @@ namespace tangmark::command {
 std::span<const Word> all_words() {
   static const std::vector<Word> words = [] {
     std::vector<Word> joined;
-    for (const auto& group : {money_words(), planning_words(), certificate_words(), paper_words(), file_words(), doing_words(), desk_words()})
+    for (const auto& group : {money_words(), planning_words(), certificate_words(), paper_words(),
+                              file_words(), doing_words(), desk_words()})
       joined.insert(joined.end(), group.begin(), group.end());
     return joined;
   }();

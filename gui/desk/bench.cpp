@@ -30,8 +30,10 @@ struct Turn {
 };
 
 std::optional<db::FiringRow> hardening_at_hand(const Sight& sight) {
-  for (const db::FiringRow& firing : db::firing_rows(sight.shop, sight.now - at_hand, sight.now + at_hand)) {
-    if (firing.kind == "harden" && (firing.state == "booked" || firing.state == "running")) return firing;
+  for (const db::FiringRow& firing :
+       db::firing_rows(sight.shop, sight.now - at_hand, sight.now + at_hand)) {
+    if (firing.kind == "harden" && (firing.state == "booked" || firing.state == "running"))
+      return firing;
   }
   return std::nullopt;
 }
@@ -40,8 +42,9 @@ std::vector<Turn> turns_of(const Sight& sight, const db::FiringRow& firing) {
   const std::vector<db::BladeRow> blades = db::blades_in_shop(sight.shop);
   std::vector<Turn> turns;
   for (const auto& member : firing.members) {
-    const auto found = std::find_if(blades.begin(), blades.end(),
-                                    [&](const db::BladeRow& b) { return b.number == member.blade; });
+    const auto found = std::find_if(blades.begin(), blades.end(), [&](const db::BladeRow& b) {
+      return b.number == member.blade;
+    });
     if (found == blades.end()) continue;
     Turn turn{*found, "", member.soak_least, member.soak_most, false};
     for (const db::StepRow& step : db::step_rows(sight.shop, member.blade)) {
@@ -53,7 +56,9 @@ std::vector<Turn> turns_of(const Sight& sight, const db::FiringRow& firing) {
   return turns;
 }
 
-std::string into(const Turn& turn) { return turn.medium.empty() ? "the quench" : turn.medium; }
+std::string into(const Turn& turn) {
+  return turn.medium.empty() ? "the quench" : turn.medium;
+}
 
 // Quenched blades first, as they came out; then those ahead, those put off at the end.
 void order_turns(std::vector<Turn>& turns, const std::vector<std::string>& put_off) {
@@ -95,7 +100,8 @@ std::string soak_band(const Turn& turn) {
   return turn.soak_least ? "At least " + minutes_seconds(*turn.soak_least) : std::string();
 }
 
-void add_order(const Sight& sight, const std::vector<Turn>& turns, std::size_t current, BenchView& view) {
+void add_order(const Sight& sight, const std::vector<Turn>& turns, std::size_t current,
+               BenchView& view) {
   for (std::size_t i = 0; i < turns.size(); ++i) {
     const Turn& turn = turns[i];
     BenchBlade row;
@@ -104,10 +110,12 @@ void add_order(const Sight& sight, const std::vector<Turn>& turns, std::size_t c
     row.done = turn.quenched;
     if (turn.quenched) {
       row.state = "out " + clock_text(*turn.blade.quenched_at, sight.zone());
-      row.lines = {"quenched, " + into(turn), minutes_seconds(sight.now - *turn.blade.quenched_at) + " since quench"};
+      row.lines = {"quenched, " + into(turn),
+                   minutes_seconds(sight.now - *turn.blade.quenched_at) + " since quench"};
     } else {
       row.state = row.here ? "next" : i == current + 1 ? "then" : "later";
-      row.lines = {into(turn), turn.blade.grade.empty() ? "steel not identified" : turn.blade.grade};
+      row.lines = {into(turn),
+                   turn.blade.grade.empty() ? "steel not identified" : turn.blade.grade};
     }
     view.order.push_back(std::move(row));
   }
@@ -122,7 +130,8 @@ void add_wait(const Sight& sight, const std::vector<Turn>& turns, BenchView& vie
   if (first == nullptr) return;
   view.wait_label = std::to_string(first->blade.number) + ": time left to temper it";
   view.wait = minutes_seconds(*first->blade.quenched_at + sight.settings.temper_limit - sight.now);
-  view.wait_notes = {"Your rule: within " + to_text(sight.settings.temper_limit) + " of the quench."};
+  view.wait_notes = {"Your rule: within " + to_text(sight.settings.temper_limit) +
+                     " of the quench."};
 }
 
 void add_turn(const Sight& sight, const db::FiringRow& firing, const Turn& turn, BenchView& view) {
@@ -132,17 +141,20 @@ void add_turn(const Sight& sight, const db::FiringRow& firing, const Turn& turn,
   view.sentence = "Take out " + view.number + ", quench in " + into(turn);
   view.advice = "Edge down, in one go. Then hang it and hold the file ready.";
   view.target = view.number + " is in the " + (turn.medium.empty() ? "quench" : turn.medium);
-  Typed fields{{"blade", view.number}, {"set", to_text(firing.set, TemperatureUnit::celsius)},
+  Typed fields{{"blade", view.number},
+               {"set", to_text(firing.set, TemperatureUnit::celsius)},
                {"firing", std::to_string(firing.number)}};
   if (!turn.medium.empty()) fields["medium"] = turn.medium;
   if (firing.starts_at <= sight.now) view.record = DoNow{"log_quench", std::move(fields)};
   view.trouble = OpenForm{"log_finding", {{"blade", view.number}}};
   const Duration soaked = sight.now - firing.starts_at;
-  BenchTile soak{view.number + " has soaked", soaked.count() > 0 ? minutes_seconds(soaked) : "not yet in", "", ""};
+  BenchTile soak{view.number + " has soaked",
+                 soaked.count() > 0 ? minutes_seconds(soaked) : "not yet in", "", ""};
   soak.note = soak_band(turn);
   view.tiles = {std::move(soak),
                 {"Kiln", figure(firing.set, sight.settings.temperature_unit),
-                 sight.settings.temperature_unit == TemperatureUnit::fahrenheit ? "°F" : "°C", "set, not measured"},
+                 sight.settings.temperature_unit == TemperatureUnit::fahrenheit ? "°F" : "°C",
+                 "set, not measured"},
                 {"Into", into(turn), "", "by its route"}};
 }
 
@@ -151,7 +163,8 @@ void add_turn(const Sight& sight, const db::FiringRow& firing, const Turn& turn,
 BenchView bench_view(const Sight& sight, const std::vector<std::string>& put_off) {
   BenchView view;
   const auto second = sight.now.time_since_epoch().count() % 60;
-  view.clock = to_text(sight.now, sight.zone()) + (second < 10 ? ":0" : ":") + std::to_string(second);
+  view.clock =
+      to_text(sight.now, sight.zone()) + (second < 10 ? ":0" : ":") + std::to_string(second);
   const auto firing = hardening_at_hand(sight);
   if (!firing) {
     view.heading = "Bench";
@@ -162,8 +175,10 @@ BenchView bench_view(const Sight& sight, const std::vector<std::string>& put_off
   view.heading = "Quench, " + firing->kiln + ".";
   std::vector<Turn> turns = turns_of(sight, *firing);
   order_turns(turns, put_off);
-  const auto next = std::find_if(turns.begin(), turns.end(), [](const Turn& t) { return !t.quenched; });
-  const auto done = std::count_if(turns.begin(), turns.end(), [](const Turn& t) { return t.quenched; });
+  const auto next =
+      std::find_if(turns.begin(), turns.end(), [](const Turn& t) { return !t.quenched; });
+  const auto done =
+      std::count_if(turns.begin(), turns.end(), [](const Turn& t) { return t.quenched; });
   view.progress = std::to_string(done) + " of " + std::to_string(turns.size()) + " quenched";
   add_order(sight, turns, static_cast<std::size_t>(next - turns.begin()), view);
   add_wait(sight, turns, view);
@@ -182,7 +197,8 @@ BenchView bench_view(const Sight& sight, const std::vector<std::string>& put_off
 
 std::string in_words(const BenchView& bench) {
   std::string text = bench.heading + " " + bench.sentence + ". " + bench.advice;
-  for (const BenchTile& tile : bench.tiles) text += " " + tile.label + ": " + tile.value + " " + tile.unit + ".";
+  for (const BenchTile& tile : bench.tiles)
+    text += " " + tile.label + ": " + tile.value + " " + tile.unit + ".";
   if (!bench.target.empty()) text += " Space records: " + bench.target + ".";
   if (!bench.wait.empty()) text += " " + bench.wait_label + ": " + bench.wait + ".";
   return text;

@@ -39,8 +39,8 @@ Section now_section(const Sight& sight, const db::BladeRow& blade) {
   const std::string number = std::to_string(blade.number);
   Section section;
   section.facts.push_back({"Now", sentence_case(standing(sight, blade)), "", ""});
-  section.facts.push_back({"Steel", blade.grade.empty() ? "not identified" : blade.grade, "",
-                           blade.construction});
+  section.facts.push_back(
+      {"Steel", blade.grade.empty() ? "not identified" : blade.grade, "", blade.construction});
   section.facts.push_back({"Blade length", words(sight, blade.length), "", ""});
   if (blade.commission) {
     section.facts.push_back({"Commission", std::to_string(*blade.commission), "",
@@ -61,8 +61,9 @@ Section now_section(const Sight& sight, const db::BladeRow& blade) {
       {"Traveller", ShowDocument{"traveller", number}, "", ""},
       {"Scrap it", OpenForm{"scrap_blade", filled}, "", ""}};
   if (blade.commission) {
-    section.offers.insert(section.offers.begin(),
-                          {"To its commission", GoTo{Place::commissions, std::to_string(*blade.commission)}, "", ""});
+    section.offers.insert(
+        section.offers.begin(),
+        {"To its commission", GoTo{Place::commissions, std::to_string(*blade.commission)}, "", ""});
   }
   return section;
 }
@@ -83,18 +84,30 @@ std::string temperature_of(const Sight& sight, const db::LogRow& entry) {
 Section log_section(const Sight& sight, const std::vector<db::LogRow>& log) {
   Section section;
   section.title = "Bench log";
-  section.table.columns = {{"When"}, {"Step"}, {"Temperature", Align::right}, {"Held", Align::right},
-                           {"Into"}, {"How known"}, {"What was seen"}};
+  section.table.columns = {{"When"},
+                           {"Step"},
+                           {"Temperature", Align::right},
+                           {"Held", Align::right},
+                           {"Into"},
+                           {"How known"},
+                           {"What was seen"}};
   for (const db::LogRow& entry : log) {
     TableRow row;
     std::string into = entry.medium;
     if (entry.bath_at) into += " " + words(sight, *entry.bath_at);
     std::string seen = entry.result;
     if (!entry.note.empty()) seen += (seen.empty() ? "" : ". ") + entry.note;
-    row.cells = {when(sight, entry.started_at), sentence_case(entry.operation),
-                 temperature_of(sight, entry), entry.hold ? to_text(*entry.hold) : "", into, how(entry), seen};
-    row.offers = {{"Correct",
-                   OpenForm{"correct", {{"subject", "log_entry"}, {"id", std::to_string(entry.id)}}}, "", ""}};
+    row.cells = {when(sight, entry.started_at),
+                 sentence_case(entry.operation),
+                 temperature_of(sight, entry),
+                 entry.hold ? to_text(*entry.hold) : "",
+                 into,
+                 how(entry),
+                 seen};
+    row.offers = {
+        {"Correct",
+         OpenForm{"correct", {{"subject", "log_entry"}, {"id", std::to_string(entry.id)}}}, "",
+         ""}};
     section.table.rows.push_back(std::move(row));
   }
   return section;
@@ -111,11 +124,13 @@ Section findings_section(const Sight& sight, const std::vector<db::FindingRow>& 
   section.table.columns = {{"When"}, {"What"}, {"Where"}, {"Decision"}};
   for (const db::FindingRow& finding : findings) {
     TableRow row;
-    row.cells = {when(sight, finding.at), sentence_case(finding.kind) + ": " + finding.words, finding.place,
-                 decision_words(finding)};
+    row.cells = {when(sight, finding.at), sentence_case(finding.kind) + ": " + finding.words,
+                 finding.place, decision_words(finding)};
     row.strong = finding.waits;
     if (finding.waits) {
-      row.offers = {{"Settle", OpenForm{"settle_finding", {{"finding", std::to_string(finding.number)}}}, "", ""}};
+      row.offers = {{"Settle",
+                     OpenForm{"settle_finding", {{"finding", std::to_string(finding.number)}}}, "",
+                     ""}};
     }
     section.table.rows.push_back(std::move(row));
   }
@@ -131,7 +146,8 @@ Section hardness_section(const Sight& sight, const std::vector<db::HardnessRow>&
     if (!reading.void_why.empty()) remark = "void: " + reading.void_why;
     section.table.rows.push_back(
         {{when(sight, reading.at), reading.place,
-          std::to_string(reading.tenths / 10) + "." + std::to_string(reading.tenths % 10), reading.scale, remark},
+          std::to_string(reading.tenths / 10) + "." + std::to_string(reading.tenths % 10),
+          reading.scale, remark},
          false,
          {}});
   }
@@ -171,10 +187,11 @@ Section photos_section(const Sight& sight, std::int64_t blade) {
   section.title = "Photos";
   section.table.columns = {{"When"}, {"Shows"}};
   for (const db::PhotoRow& photo : db::photo_rows(sight.shop, blade)) {
-    section.table.rows.push_back({{when(sight, photo.taken_at.value_or(photo.added_at)),
-                                   photo.caption.empty() ? photo.name : photo.caption},
-                                  false,
-                                  {{"See", ShowDocument{"photo", std::to_string(photo.id)}, "", ""}}});
+    section.table.rows.push_back(
+        {{when(sight, photo.taken_at.value_or(photo.added_at)),
+          photo.caption.empty() ? photo.name : photo.caption},
+         false,
+         {{"See", ShowDocument{"photo", std::to_string(photo.id)}, "", ""}}});
   }
   return section;
 }
@@ -182,22 +199,23 @@ Section photos_section(const Sight& sight, std::int64_t blade) {
 Section route_section(const Sight& sight, std::int64_t blade) {
   Section section;
   section.title = "Still ahead";
-  section.table.columns = {{"Step"}, {"Temperature", Align::right}, {"Hands-on h", Align::right},
-                           {"Wait h", Align::right}, {"When"}};
+  section.table.columns = {{"Step"},
+                           {"Temperature", Align::right},
+                           {"Hands-on h", Align::right},
+                           {"Wait h", Align::right},
+                           {"When"}};
   for (const db::StepRow& step : db::step_rows(sight.shop, blade)) {
     if (step.done || !step.skipped_why.empty()) continue;
     std::string booked;
     if (step.booked_for) booked = when(sight, *step.booked_for) + ", " + step.booked_kiln;
-    section.table.rows.push_back({{sentence_case(step.operation),
-                                   step.temperature ? words(sight, *step.temperature) : "",
-                                   hours_text(step.hands_on), hours_text(step.attended + step.unattended), booked},
-                                  false,
-                                  {{"Leave out",
-                                    OpenForm{"skip_step",
-                                             {{"blade", std::to_string(blade)},
-                                              {"step", std::to_string(step.position)}}},
-                                    "",
-                                    ""}}});
+    section.table.rows.push_back(
+        {{sentence_case(step.operation), step.temperature ? words(sight, *step.temperature) : "",
+          hours_text(step.hands_on), hours_text(step.attended + step.unattended), booked},
+         false,
+         {{"Leave out",
+           OpenForm{"skip_step",
+                    {{"blade", std::to_string(blade)}, {"step", std::to_string(step.position)}}},
+           "", ""}}});
   }
   return section;
 }
@@ -243,10 +261,15 @@ LifeLine life_of(const Sight& sight, const db::BladeRow& blade) {
     past.emplace_back(entry.started_at, event_of(sight, entry));
   }
   for (const db::FindingRow& finding : db::finding_rows(sight.shop, blade.number)) {
-    past.emplace_back(finding.at, LifeEvent{sentence_case(finding.kind), when(sight, finding.at),
-                                            decision_words(finding), {}, true, true});
+    past.emplace_back(finding.at, LifeEvent{sentence_case(finding.kind),
+                                            when(sight, finding.at),
+                                            decision_words(finding),
+                                            {},
+                                            true,
+                                            true});
   }
-  std::stable_sort(past.begin(), past.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::stable_sort(past.begin(), past.end(),
+                   [](const auto& a, const auto& b) { return a.first < b.first; });
   LifeLine life;
   for (auto& [at, event] : past) life.events.push_back(std::move(event));
   for (const db::StepRow& step : db::step_rows(sight.shop, blade.number)) {

@@ -13,7 +13,8 @@ bool waits_for_temper(const db::BladeRow& blade) {
 }
 
 NextLine nothing_here() {
-  return {"No blade yet", "A blade begins with an item of a commission, or as a stock knife.",
+  return {"No blade yet",
+          "A blade begins with an item of a commission, or as a stock knife.",
           {{"Begin a blade", OpenForm{"assign_blade", {}}, "Enter", ""}}};
 }
 
@@ -28,12 +29,12 @@ NextLine next_for(const Sight& sight, const db::BladeRow& blade) {
   }
   if (blade.open_finding) {
     next.sentence = "Next: decide what was found on " + number;
-    next.offers = {{"Settle the finding", OpenForm{"settle_finding", open_finding_filled(sight, blade.number)},
-                    "Enter", ""}};
+    next.offers = {{"Settle the finding",
+                    OpenForm{"settle_finding", open_finding_filled(sight, blade.number)}, "Enter",
+                    ""}};
   } else if (blade.next_operation.empty() && !blade.finished) {
     next.sentence = "Next: is all work on " + number + " done?";
-    next.offers = {
-        {"All is done", DoNow{"finish_blade", {{"blade", number}}}, "Enter", ""}};
+    next.offers = {{"All is done", DoNow{"finish_blade", {{"blade", number}}}, "Enter", ""}};
   } else if (blade.next_operation.empty()) {
     next.sentence = "Next: the certificate of " + number;
     next.offers = {{"To its certificate", GoTo{Place::certificates, number}, "Enter", ""}};
@@ -50,7 +51,8 @@ NextLine next_for(const Sight& sight, const db::BladeRow& blade) {
                       "Enter", ""}};
     }
   }
-  next.offers.push_back({"Log something else", OpenForm{"log_step", {{"blade", number}}}, "Ctrl Enter", ""});
+  next.offers.push_back(
+      {"Log something else", OpenForm{"log_step", {{"blade", number}}}, "Ctrl Enter", ""});
   return next;
 }
 
@@ -97,8 +99,7 @@ Offer temper_offer(const Sight& sight, const db::BladeRow& blade) {
     return {"Log its temper", OpenForm{"log_temper", std::move(filled)}, "Enter", ""};
   }
   return {number + " is in the oven",
-          DoNow{"log_temper",
-                {{"blade", number}, {"kind", "hold warm"}, {"set", filled["set"]}}},
+          DoNow{"log_temper", {{"blade", number}, {"kind", "hold warm"}, {"set", filled["set"]}}},
           "Enter", ""};
 }
 

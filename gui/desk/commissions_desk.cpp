@@ -53,8 +53,7 @@ Table papers_table(const Sight& sight, const db::CommissionRow& c) {
                           false,
                           {{"See it", ShowDocument{"paper", number}, "", ""}}});
   }
-  if (!table.rows.empty())
-    table.columns = {{"Paper issued"}, {"On"}, {"Sum", Align::right}};
+  if (!table.rows.empty()) table.columns = {{"Paper issued"}, {"On"}, {"Sum", Align::right}};
   return table;
 }
 
@@ -68,16 +67,19 @@ Section money_section(const Sight& sight, const db::CommissionRow& c) {
     section.facts.push_back({"Still owed", amount_text(balance_of(c)), c.currency.code(), ""});
   }
   for (const db::PaymentRow& payment : db::payment_rows(sight.shop, c.number)) {
-    section.facts.push_back({sentence_case(payment.kind) + " " + std::to_string(payment.number),
-                             amount_text(payment.amount), payment.amount.currency().code(),
-                             when(sight, payment.at) + (payment.method.empty() ? "" : ", " + payment.method)});
+    section.facts.push_back(
+        {sentence_case(payment.kind) + " " + std::to_string(payment.number),
+         amount_text(payment.amount), payment.amount.currency().code(),
+         when(sight, payment.at) + (payment.method.empty() ? "" : ", " + payment.method)});
   }
   section.paragraphs.push_back(held_words(sight));
   section.table = papers_table(sight, c);
   const std::string number = std::to_string(c.number);
-  if (!c.deposits.is_zero()) section.offers.push_back({"Deposit receipt", ShowDocument{"receipt", number}, "", ""});
+  if (!c.deposits.is_zero())
+    section.offers.push_back({"Deposit receipt", ShowDocument{"receipt", number}, "", ""});
   if (c.total) {
-    section.offers.push_back({"Issue a paper", OpenForm{"issue_invoice", {{"commission", number}}}, "", ""});
+    section.offers.push_back(
+        {"Issue a paper", OpenForm{"issue_invoice", {{"commission", number}}}, "", ""});
   }
   return section;
 }
@@ -89,10 +91,11 @@ Section items_section(const Sight& sight, const db::CommissionRow& c) {
   section.table.columns = {{"Item"}, {"Steel"}, {"Handle"}, {"Sheath"}, {"Blade"}};
   for (const db::ItemRow& item : db::item_rows(sight.shop, c.number)) {
     TableRow row;
-    row.cells = {item.title, item.grade.empty() ? item.construction : item.grade, item.handle, item.sheath,
-                 item.cancelled ? "cancelled" : item.blade};
+    row.cells = {item.title, item.grade.empty() ? item.construction : item.grade, item.handle,
+                 item.sheath, item.cancelled ? "cancelled" : item.blade};
     if (!item.blade.empty()) {
-      row.offers = {{"To the blade", GoTo{Place::blades, item.blade.substr(0, item.blade.find(','))}, "", ""}};
+      row.offers = {{"To the blade",
+                     GoTo{Place::blades, item.blade.substr(0, item.blade.find(','))}, "", ""}};
     } else if (!item.cancelled) {
       row.offers = {{"Begin its blade",
                      OpenForm{"assign_blade", {{"item", std::to_string(item.id)}}}, "", ""}};
@@ -106,7 +109,8 @@ Section items_section(const Sight& sight, const db::CommissionRow& c) {
 Section quotes_section(const Sight& sight, const db::CommissionRow& c) {
   Section section;
   section.title = "Quotes";
-  section.table.columns = {{"Version"}, {"Made"}, {"Until"}, {"Buyer pays", Align::right}, {"State"}};
+  section.table.columns = {
+      {"Version"}, {"Made"}, {"Until"}, {"Buyer pays", Align::right}, {"State"}};
   for (const db::QuoteRow& quote : db::quote_rows(sight.shop, c.number)) {
     std::string state = "not sent";
     if (quote.sent_at) state = "sent " + when(sight, *quote.sent_at);
@@ -117,7 +121,8 @@ Section quotes_section(const Sight& sight, const db::CommissionRow& c) {
                                   {}});
   }
   if (c.quote_version) {
-    section.offers = {{"See the quote as printed", ShowDocument{"quote", std::to_string(c.number)}, "", ""}};
+    section.offers = {
+        {"See the quote as printed", ShowDocument{"quote", std::to_string(c.number)}, "", ""}};
   }
   return section;
 }
@@ -137,11 +142,10 @@ Section promises_section(const Sight& sight, const db::CommissionRow& c) {
   section.title = "Promises";
   section.table.columns = {{"Day promised"}, {"Said on"}, {"To whom"}, {"Words"}};
   for (const db::PromiseRow& promise : db::promise_rows(sight.shop, c.number)) {
-    section.table.rows.push_back(
-        {{day(sight, promise.day), when(sight, promise.made_at), promise.told,
-          beginning_of(promise.words)},
-         false,
-         {}});
+    section.table.rows.push_back({{day(sight, promise.day), when(sight, promise.made_at),
+                                   promise.told, beginning_of(promise.words)},
+                                  false,
+                                  {}});
   }
   if (c.state != "delivered" && c.state != "cancelled" && c.state != "declined") {
     section.offers = {{"Promise a day", OpenForm{"promise_date", {{"commission", number}}}, "", ""},
@@ -157,7 +161,8 @@ Section contacts_section(const Sight& sight, const db::CommissionRow& c) {
   section.title = "Said between you";
   section.table.columns = {{"When"}, {"How"}, {"Words"}};
   for (const db::ContactRow& contact : db::contact_rows(sight.shop, c.number)) {
-    section.table.rows.push_back({{when(sight, contact.at), contact.channel, contact.words}, false, {}});
+    section.table.rows.push_back(
+        {{when(sight, contact.at), contact.channel, contact.words}, false, {}});
   }
   return section;
 }
@@ -165,7 +170,8 @@ Section contacts_section(const Sight& sight, const db::CommissionRow& c) {
 NextLine quote_line(const Sight& sight, const db::CommissionRow& c, const std::string& number) {
   if (!c.quote_version) {
     if (c.items.empty()) {
-      return {"Next: what does " + buyer_of(c) + " want made?", "Commission " + number + " has no item yet.",
+      return {"Next: what does " + buyer_of(c) + " want made?",
+              "Commission " + number + " has no item yet.",
               {{"Add an item", OpenForm{"add_item", {{"commission", number}}}, "Enter", ""}}};
     }
     return {"Next: quote " + title_of(c) + " for " + buyer_of(c),
@@ -174,8 +180,10 @@ NextLine quote_line(const Sight& sight, const db::CommissionRow& c, const std::s
              {"Add an item", OpenForm{"add_item", {{"commission", number}}}, "Ctrl Enter", ""}}};
   }
   if (!c.quote_sent_at) {
-    return {"Next: send quote " + number + ", version " + std::to_string(*c.quote_version) + ", to " + buyer_of(c),
-            title_of(c) + ". Not sent. Open until " + (c.quote_until ? day(sight, *c.quote_until) : "further notice") + ".",
+    return {"Next: send quote " + number + ", version " + std::to_string(*c.quote_version) +
+                ", to " + buyer_of(c),
+            title_of(c) + ". Not sent. Open until " +
+                (c.quote_until ? day(sight, *c.quote_until) : "further notice") + ".",
             {{"Mark as sent", DoNow{"send_quote", {{"commission", number}}}, "Enter", ""},
              {"To the quote desk", PlaceWork{"quote desk", number}, "Ctrl Enter", ""}}};
   }
@@ -207,19 +215,26 @@ NextLine next_for(const Sight& sight, const db::CommissionRow& c) {
   const bool deposit_missing = c.deposit_asked && c.deposits < *c.deposit_asked;
   if (c.state == "accepted" && deposit_missing) {
     const Money open = *c.deposit_asked - c.deposits;
-    return {"Next: the deposit of " + buyer_of(c) + ", " + to_text(open),
-            "Accepted. No material is cut before it is here. " + held_words(sight),
-            {{"It is here", OpenForm{"take_deposit", {{"commission", number}, {"amount", to_text(open)}}}, "Enter", ""},
-             {"Tell of a delay", OpenForm{"tell_delay", {{"commission", number}}}, "Ctrl Enter", ""}}};
+    return {
+        "Next: the deposit of " + buyer_of(c) + ", " + to_text(open),
+        "Accepted. No material is cut before it is here. " + held_words(sight),
+        {{"It is here",
+          OpenForm{"take_deposit", {{"commission", number}, {"amount", to_text(open)}}}, "Enter",
+          ""},
+         {"Tell of a delay", OpenForm{"tell_delay", {{"commission", number}}}, "Ctrl Enter", ""}}};
   }
   if (c.state == "ready" && balance_of(c).minor() > 0) {
-    return {"Next: the balance of " + buyer_of(c) + ", " + to_text(balance_of(c)),
-            "Ready. It leaves when it is paid.",
-            {{"It is here", OpenForm{"take_balance", {{"commission", number}, {"amount", to_text(balance_of(c))}}}, "Enter", ""},
-             {"Balance invoice", ShowDocument{"invoice", number}, "Ctrl Enter", ""}}};
+    return {
+        "Next: the balance of " + buyer_of(c) + ", " + to_text(balance_of(c)),
+        "Ready. It leaves when it is paid.",
+        {{"It is here",
+          OpenForm{"take_balance", {{"commission", number}, {"amount", to_text(balance_of(c))}}},
+          "Enter", ""},
+         {"Balance invoice", ShowDocument{"invoice", number}, "Ctrl Enter", ""}}};
   }
   if (c.state == "ready") {
-    return {"Next: deliver commission " + number + " to " + buyer_of(c), "Ready and paid.",
+    return {"Next: deliver commission " + number + " to " + buyer_of(c),
+            "Ready and paid.",
             {{"It is delivered", OpenForm{"deliver", {{"commission", number}}}, "Enter", ""}}};
   }
   if (c.state == "accepted" || c.state == "in work") {
@@ -230,7 +245,8 @@ NextLine next_for(const Sight& sight, const db::CommissionRow& c) {
             {{"See the blades", GoTo{Place::blades, ""}, "Enter", ""},
              {"When can it be ready?", PlaceWork{"promise odds", number}, "Ctrl Enter", ""}}};
   }
-  return {"Commission " + number + " is " + c.state, title_of(c) + ", " + buyer_of(c) + ". " + held_words(sight),
+  return {"Commission " + number + " is " + c.state,
+          title_of(c) + ", " + buyer_of(c) + ". " + held_words(sight),
           {{"New enquiry", OpenForm{"new_commission", {}}, "Enter", ""}}};
 }
 
@@ -254,7 +270,8 @@ PlaceView commission_view(const Sight& sight, const std::string& number) {
   });
   PlaceView view;
   if (found == all.end()) {
-    view.next = {"No commission yet", "An enquiry takes half a minute and is not an order. " + held_words(sight),
+    view.next = {"No commission yet",
+                 "An enquiry takes half a minute and is not an order. " + held_words(sight),
                  {{"New enquiry", OpenForm{"new_commission", {}}, "Enter", ""},
                   {"New customer", OpenForm{"new_customer", {}}, "Ctrl Enter", ""}}};
     return view;

@@ -37,10 +37,18 @@ Outcome<Desk> Desk::open(const std::filesystem::path& path, Clock clock) {
       new Inside{std::move(shop), std::move(clock), std::move(settings), changes}));
 }
 
-Instant Desk::now() const { return inside_->clock(); }
-db::ShopFile& Desk::shop() const { return inside_->shop; }
-std::string Desk::shop_name() const { return inside_->settings.shop_name; }
-std::string Desk::notice() const { return inside_->shop.notice(); }
+Instant Desk::now() const {
+  return inside_->clock();
+}
+db::ShopFile& Desk::shop() const {
+  return inside_->shop;
+}
+std::string Desk::shop_name() const {
+  return inside_->settings.shop_name;
+}
+std::string Desk::notice() const {
+  return inside_->shop.notice();
+}
 
 bool Desk::changed_elsewhere() {
   const auto changes = inside_->shop.changes_by_others();
@@ -53,13 +61,20 @@ bool Desk::changed_elsewhere() {
 PlaceList Desk::list(Place place) const {
   const Sight sight = inside_->sight();
   switch (place) {
-    case Place::today: return today_list(sight);
-    case Place::commissions: return commissions_list(sight);
-    case Place::steel: return steel_list(sight);
-    case Place::blades: return blades_list(sight);
-    case Place::kiln: return kiln_list(sight);
-    case Place::certificates: return certificates_list(sight);
-    case Place::shop: return shop_list(sight);
+    case Place::today:
+      return today_list(sight);
+    case Place::commissions:
+      return commissions_list(sight);
+    case Place::steel:
+      return steel_list(sight);
+    case Place::blades:
+      return blades_list(sight);
+    case Place::kiln:
+      return kiln_list(sight);
+    case Place::certificates:
+      return certificates_list(sight);
+    case Place::shop:
+      return shop_list(sight);
   }
   return {};
 }
@@ -67,12 +82,14 @@ PlaceList Desk::list(Place place) const {
 Form Desk::form(const std::string& action, const Typed& filled) const {
   if (action == "desk.ask") {
     const auto question = filled.find("question");
-    return question_form(inside_->sight(), question == filled.end() ? "" : question->second, filled);
+    return question_form(inside_->sight(), question == filled.end() ? "" : question->second,
+                         filled);
   }
   if (action == "desk.calc") return calculation_form(filled);
   if (action == "desk.record") return record_form(inside_->sight(), filled);
   if (is_desk_form(action)) return desk_form(action, filled);
-  if (action == "tell_delay") return form_of(action, inside_->sight(), with_letter(inside_->sight(), filled));
+  if (action == "tell_delay")
+    return form_of(action, inside_->sight(), with_letter(inside_->sight(), filled));
   Form form = form_of(action, inside_->sight(), filled);
   form.under = advice_before(inside_->sight(), action, filled);
   return form;
@@ -97,7 +114,8 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
   }
   if (action == "desk.quote_line") return add_quote_line(typed);
   if (is_desk_form(action)) return desk_act(action, inside_->sight(), typed);
-  const auto done = db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());
+  const auto done =
+      db::perform(inside_->shop, action, db::Given(typed.begin(), typed.end()), now());
   if (!done) return in_window_words(done.problems());
   inside_->look_again();
   if (action == "attach_record") inside_->previewed.reset();
@@ -105,7 +123,8 @@ Outcome<Said> Desk::act(const std::string& action, const Typed& typed) {
   said.sentence = done_words(action, done->number);
   // What a quote was worked from stands on the quote desk, where there is room for it.
   if (action != "make_quote") {
-    for (const std::string& warning : done->warnings) said.sentence += " " + in_window_words(warning);
+    for (const std::string& warning : done->warnings)
+      said.sentence += " " + in_window_words(warning);
   }
   said.go = place_after(action, done->number, typed);
   if (action == "make_quote") {
@@ -122,8 +141,10 @@ Outcome<Paper> Desk::document(const std::string& kind, const std::string& id) co
 PlaceView Desk::document_view(const ShowDocument& wanted, const Paper& paper) const {
   PlaceView view;
   view.picture = paper;
-  view.next = {"This is the page as it prints", "Escape goes back.",
-               {{"Print it", OpenForm{"desk.print", {{"kind", wanted.kind}, {"id", wanted.id}}}, "Enter", ""}}};
+  view.next = {"This is the page as it prints",
+               "Escape goes back.",
+               {{"Print it", OpenForm{"desk.print", {{"kind", wanted.kind}, {"id", wanted.id}}},
+                 "Enter", ""}}};
   return view;
 }
 

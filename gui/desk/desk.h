@@ -25,9 +25,9 @@ struct Said {
   std::optional<PlaceWork> then = {};  ///< what follows by itself
 };
 
-/// Work that takes longer than a hand's wait. `work` runs on a thread of its own with a shop file of
-/// its own, looks at `stop` often and tells how far it has come; what it returns is then called where
-/// the desk is.
+/// Work that takes longer than a hand's wait. `work` runs on a thread of its own with a shop file
+/// of its own, looks at `stop` often and tells how far it has come; what it returns is then called
+/// where the desk is.
 struct Job {
   std::string doing;  ///< "Planning the kilns"
   std::function<std::function<Said(Desk&)>(const Going& going)> work;
@@ -63,7 +63,8 @@ class Desk {
   /// Begins what only a place can do. A job for what takes long, else what was done at once.
   Outcome<std::variant<Said, Job>> begin(const PlaceWork& work);
 
-  /// The quote desk's live answer to what is typed there, which is remembered until the desk is left.
+  /// The quote desk's live answer to what is typed there, which is remembered until the desk is
+  /// left.
   Outcome<QuoteLive> quote(const QuoteTyped& typed);
   BenchView bench(const std::vector<std::string>& put_off = {}) const;
   MoveTrial try_move(const std::string& firing, const std::string& kiln, Instant start) const;

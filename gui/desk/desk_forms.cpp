@@ -25,7 +25,8 @@ std::string value(const Typed& typed, const std::string& field) {
   return found == typed.end() ? std::string() : found->second;
 }
 
-FormField path_field(const std::string& label, const std::string& suggestion, const std::string& help) {
+FormField path_field(const std::string& label, const std::string& suggestion,
+                     const std::string& help) {
   FormField field;
   field.name = "path";
   field.label = label;
@@ -47,7 +48,8 @@ FormField plain_field(const std::string& name, const std::string& label, const s
 
 Outcome<Said> print(const Sight& sight, const Typed& typed) {
   const std::string path = with_home(value(typed, "path"));
-  if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/quote.pdf."};
+  if (path.empty())
+    return Problem{"path", "It needs a name of a file.", "Give one such as ~/quote.pdf."};
   const auto bytes = printed_bytes(sight, value(typed, "kind"), value(typed, "id"));
   if (!bytes) return bytes.problems();
   try {
@@ -60,11 +62,13 @@ Outcome<Said> print(const Sight& sight, const Typed& typed) {
 
 Outcome<Said> write_ledger(const Sight& sight, const Typed& typed) {
   const std::string path = with_home(value(typed, "path")), asked = value(typed, "year");
-  const auto year = asked.empty() ? std::optional<std::int64_t>(static_cast<int>(sight.today().year()))
-                                  : number_of(asked);
+  const auto year = asked.empty()
+                        ? std::optional<std::int64_t>(static_cast<int>(sight.today().year()))
+                        : number_of(asked);
   if (!year || *year < 1900 || *year > 2199)
     return Problem{"year", "\"" + asked + "\" is no year.", "Write it as 2026."};
-  if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/ledger.csv."};
+  if (path.empty())
+    return Problem{"path", "It needs a name of a file.", "Give one such as ~/ledger.csv."};
   const auto lines = db::ledger(sight.shop, static_cast<int>(*year), sight.settings);
   std::ofstream file(path, std::ios::binary | std::ios::trunc);
   file << db::ledger_csv(lines, sight.settings.currency);
@@ -78,11 +82,15 @@ Outcome<Said> verify(const Sight& sight, const Typed& typed) {
   std::ifstream file(path, std::ios::binary);
   std::stringstream held;
   held << file.rdbuf();
-  if (path.empty() || !file) return Problem{"path", "The file " + path + " cannot be read.", "Name a certificate as a PDF file."};
+  if (path.empty() || !file)
+    return Problem{"path", "The file " + path + " cannot be read.",
+                   "Name a certificate as a PDF file."};
   CertificateCheck check = check_certificate(held.str(), fonts());
   compare_with_shop(check, held.str(), sight.shop);
-  std::string said = check.valid() ? "The certificate is whole: signature, record and visible words agree, to the last byte."
-                                   : "The certificate is not what it should be.";
+  std::string said =
+      check.valid()
+          ? "The certificate is whole: signature, record and visible words agree, to the last byte."
+          : "The certificate is not what it should be.";
   for (const std::string& problem : check.problems) said += " " + problem;
   for (const std::string& remark : check.remarks) said += " " + remark;
   return Said{said, std::nullopt};
@@ -90,10 +98,13 @@ Outcome<Said> verify(const Sight& sight, const Typed& typed) {
 
 Outcome<Said> write_public_list(const Sight& sight, const Typed& typed) {
   const std::string path = with_home(value(typed, "path"));
-  if (path.empty()) return Problem{"path", "It needs a name of a file.", "Give one such as ~/certificates.html."};
+  if (path.empty())
+    return Problem{"path", "It needs a name of a file.", "Give one such as ~/certificates.html."};
   const auto list = public_list({sight.shop, fonts(), sight.now});
   try {
-    reports::write_whole(path.ends_with(".csv") ? reports::public_list_csv(list) : reports::public_list_html(list), path);
+    reports::write_whole(
+        path.ends_with(".csv") ? reports::public_list_csv(list) : reports::public_list_html(list),
+        path);
   } catch (const reports::PageFailure& failure) {
     return Problem{"path", failure.what(), "Choose another place."};
   }
@@ -171,8 +182,9 @@ constexpr KnownForm known_forms[] = {
     {"desk.ledger", "Write the ledger of a year",
      "Every line as a table (CSV), for an accountant. Tax rates are those you entered.", "Write it",
      [](const Typed& filled) -> std::vector<FormField> {
-       return {path_field("Into the file", "~/ledger.csv", "a file that is there already is replaced"),
-               year_field(filled)};
+       return {
+           path_field("Into the file", "~/ledger.csv", "a file that is there already is replaced"),
+           year_field(filled)};
      }},
     {"desk.quote_line", "Add a line to this quote",
      "Something that no model counts. It stays with this quote and its next versions.", "Add it",
@@ -185,14 +197,16 @@ constexpr KnownForm known_forms[] = {
      "Signature, record and visible words, and how it stands in this shop.", "Check it",
      [](const Typed& filled) -> std::vector<FormField> { return {certificate_field(filled)}; }},
     {"desk.public_list", "Write the public list",
-     "Every issue with its digest and standing, and every key; without buyers' names. For your site.",
+     "Every issue with its digest and standing, and every key; without buyers' names. For your "
+     "site.",
      "Write it",
      [](const Typed&) -> std::vector<FormField> {
        return {path_field("Into the file", "~/certificates.html",
                           "a page; a table when the name ends in .csv")};
      }},
     {"desk.export", "Export everything in open formats",
-     "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop back.",
+     "Tables as CSV and JSON, photos and kiln records as files. An import gives the same shop "
+     "back.",
      "Export",
      [](const Typed&) -> std::vector<FormField> {
        return {path_field("Into the folder", "~/shop-export", "a new or empty folder")};
@@ -207,7 +221,9 @@ std::string with_home(const std::string& path) {
   return home == nullptr ? path : home + path.substr(1);
 }
 
-bool is_desk_form(const std::string& name) { return name.starts_with("desk."); }
+bool is_desk_form(const std::string& name) {
+  return name.starts_with("desk.");
+}
 
 Form desk_form(const std::string& name, const Typed& filled) {
   for (const KnownForm& known : known_forms)
@@ -215,8 +231,8 @@ Form desk_form(const std::string& name, const Typed& filled) {
       Form form{name, known.title, known.under, known.submit, known.fields(filled)};
       return form;
     }
-  return {name, "Print the " + value(filled, "kind"), "A PDF file, the very page shown here.", "Print",
-          print_fields(filled)};
+  return {name, "Print the " + value(filled, "kind"), "A PDF file, the very page shown here.",
+          "Print", print_fields(filled)};
 }
 
 Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed& typed) {
@@ -225,8 +241,10 @@ Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed&
   if (name == "desk.verify") return verify(sight, typed);
   if (name == "desk.public_list") return write_public_list(sight, typed);
   const std::string path = with_home(value(typed, "path"));
-  if (path.empty()) return Problem{"path", "It needs a place to write to.", "Give a path such as ~/shop-backup."};
-  auto done = name == "desk.backup" ? db::back_up(sight.shop, path) : db::export_shop(sight.shop, path);
+  if (path.empty())
+    return Problem{"path", "It needs a place to write to.", "Give a path such as ~/shop-backup."};
+  auto done =
+      name == "desk.backup" ? db::back_up(sight.shop, path) : db::export_shop(sight.shop, path);
   if (!done) return Problem{"path", done.problem().sentence, done.problem().remedy};
   return Said{"Written into " + path + ".", std::nullopt};
 }
@@ -241,9 +259,11 @@ std::string done_words(const std::string& action, const std::string& number) {
   return done == "Save" ? "It is kept." : done + ": done.";
 }
 
-std::optional<GoTo> place_after(const std::string& action, const std::string& number, const Typed& typed) {
+std::optional<GoTo> place_after(const std::string& action, const std::string& number,
+                                const Typed& typed) {
   for (const Made& made : made_by) {
-    if (action == made.action && made.place && !number.empty()) return GoTo{*made.place, made.id_before + number};
+    if (action == made.action && made.place && !number.empty())
+      return GoTo{*made.place, made.id_before + number};
   }
   if (action == "add_item" || action == "make_quote") {
     if (const std::string commission = value(typed, "commission"); !commission.empty()) {

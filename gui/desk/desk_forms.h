@@ -19,7 +19,8 @@ Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed&
 /// What was done, in one sentence, after an action of the shop: "Lot 17 is received."
 std::string done_words(const std::string& action, const std::string& number);
 /// Where to look after it: at what was made, or at what it was done to.
-std::optional<GoTo> place_after(const std::string& action, const std::string& number, const Typed& typed);
+std::optional<GoTo> place_after(const std::string& action, const std::string& number,
+                                const Typed& typed);
 
 /// "~/x" with the home folder of whoever runs the program.
 std::string with_home(const std::string& path);

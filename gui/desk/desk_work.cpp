@@ -22,7 +22,8 @@ void Desk::Inside::turn_board(const std::string& way) {
 Outcome<std::variant<Said, Job>> Desk::accept_plan() {
   Inside& in = *inside_;
   const DoNow take = in.proposal->take;
-  const auto done = db::perform(in.shop, take.action, db::Given(take.fields.begin(), take.fields.end()), now());
+  const auto done =
+      db::perform(in.shop, take.action, db::Given(take.fields.begin(), take.fields.end()), now());
   if (!done) return in_window_words(done.problems());
   in.proposal.reset();
   in.look_again();
@@ -60,8 +61,9 @@ Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
     const auto number = number_of(work.id);
     const auto firing = number ? db::firing_row(in.shop, *number) : std::nullopt;
     if (!firing) return Problem{"firing", "The firing is no longer booked.", ""};
-    auto said = propose_move(work.id, firing->kiln,
-                             work.name == "earlier" ? firing->starts_at - nudge : firing->starts_at + nudge);
+    auto said = propose_move(
+        work.id, firing->kiln,
+        work.name == "earlier" ? firing->starts_at - nudge : firing->starts_at + nudge);
     if (!said) return said.problems();
     return std::variant<Said, Job>(*said);
   }
@@ -69,10 +71,14 @@ Outcome<std::variant<Said, Job>> Desk::begin(const PlaceWork& work) {
 }
 
 Job Desk::plan_job() const {
-  return {"Planning the kilns", [path = inside_->shop.path(), settings = inside_->settings, now = now()](
-                                    const Going& going) -> std::function<Said(Desk&)> {
+  return {"Planning the kilns",
+          [path = inside_->shop.path(), settings = inside_->settings,
+           now = now()](const Going& going) -> std::function<Said(Desk&)> {
             auto shop = db::ShopFile::open(path, now);
-            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            if (!shop)
+              return [problem = shop.problem()](Desk&) {
+                return Said{problem.sentence, std::nullopt};
+              };
             const Sight sight{*shop, settings, now};
             const KilnProposal proposal = plan_kilns(sight, planning_seconds, going);
             return [proposal](Desk& desk) {
@@ -83,30 +89,41 @@ Job Desk::plan_job() const {
 }
 
 Job Desk::cut_job(const std::string& lot) const {
-  return {"Looking for better cuts", [path = inside_->shop.path(), settings = inside_->settings,
-                                      now = now(), lot](const Going& going)
-                                         -> std::function<Said(Desk&)> {
-            auto shop = db::ShopFile::open(path, now);
-            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
-            const auto found = searched_cuts({*shop, settings, now}, lot, [&going] { return going.stop.load(); });
-            if (!found) return [problem = found.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
-            return [found = *found](Desk& desk) {
-              desk.inside_->cuts = found;
-              return Said{found.plan.proven ? "No better plan exists." : "This is the best plan found.", std::nullopt};
-            };
-          }};
+  return {
+      "Looking for better cuts",
+      [path = inside_->shop.path(), settings = inside_->settings, now = now(),
+       lot](const Going& going) -> std::function<Said(Desk&)> {
+        auto shop = db::ShopFile::open(path, now);
+        if (!shop)
+          return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+        const auto found =
+            searched_cuts({*shop, settings, now}, lot, [&going] { return going.stop.load(); });
+        if (!found)
+          return [problem = found.problem()](Desk&) {
+            return Said{problem.sentence, std::nullopt};
+          };
+        return [found = *found](Desk& desk) {
+          desk.inside_->cuts = found;
+          return Said{found.plan.proven ? "No better plan exists." : "This is the best plan found.",
+                      std::nullopt};
+        };
+      }};
 }
 
 Job Desk::check_job() const {
-  return {"Checking the file", [path = inside_->shop.path(), now = now()](
-                                   const Going&) -> std::function<Said(Desk&)> {
+  return {"Checking the file",
+          [path = inside_->shop.path(), now = now()](const Going&) -> std::function<Said(Desk&)> {
             auto shop = db::ShopFile::open(path, now);
-            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            if (!shop)
+              return [problem = shop.problem()](Desk&) {
+                return Said{problem.sentence, std::nullopt};
+              };
             const db::CheckReport report = db::check_shop(*shop);
             std::string sentence = "The file is sound.";
             if (!report.wrong.empty()) {
               sentence = report.wrong.front();
-              if (report.wrong.size() > 1) sentence += " And " + std::to_string(report.wrong.size() - 1) + " more.";
+              if (report.wrong.size() > 1)
+                sentence += " And " + std::to_string(report.wrong.size() - 1) + " more.";
             }
             for (const std::string& looked : report.looked_at) sentence += " " + looked;
             return [sentence](Desk&) { return Said{sentence, std::nullopt}; };
@@ -115,37 +132,47 @@ Job Desk::check_job() const {
 
 Job Desk::promise_job(const std::string& commission) const {
   return {"Counting how often each day is met",
-          [path = inside_->shop.path(), settings = inside_->settings, now = now(), commission](
-              const Going&) -> std::function<Said(Desk&)> {
+          [path = inside_->shop.path(), settings = inside_->settings, now = now(),
+           commission](const Going&) -> std::function<Said(Desk&)> {
             auto shop = db::ShopFile::open(path, now);
-            if (!shop) return [problem = shop.problem()](Desk&) { return Said{problem.sentence, std::nullopt}; };
+            if (!shop)
+              return [problem = shop.problem()](Desk&) {
+                return Said{problem.sentence, std::nullopt};
+              };
             const Sight sight{*shop, settings, now};
             const PromiseView promise = promise_of(sight, commission);
             return [promise, commission](Desk& desk) {
               desk.inside_->promises[commission] = promise;
-              return Said{promise.day.empty() ? promise.sentence
-                                              : promise.day + ". " + promise.sentence + " " + promise.from,
+              return Said{promise.day.empty()
+                              ? promise.sentence
+                              : promise.day + ". " + promise.sentence + " " + promise.from,
                           std::nullopt};
             };
           }};
 }
 
 MoveTrial Desk::try_move(const std::string& firing, const std::string& kiln, Instant start) const {
-  return try_firing(inside_->sight(), {number_of(firing).value_or(0), kiln, start}, inside_->kiln_memory);
+  return try_firing(inside_->sight(), {number_of(firing).value_or(0), kiln, start},
+                    inside_->kiln_memory);
 }
 
-Outcome<Said> Desk::propose_move(const std::string& firing, const std::string& kiln, Instant start) {
-  const auto proposal = propose(inside_->sight(), {number_of(firing).value_or(0), kiln, start}, inside_->kiln_memory);
+Outcome<Said> Desk::propose_move(const std::string& firing, const std::string& kiln,
+                                 Instant start) {
+  const auto proposal =
+      propose(inside_->sight(), {number_of(firing).value_or(0), kiln, start}, inside_->kiln_memory);
   if (!proposal) return proposal.problems();
   inside_->proposal = *proposal;
   return Said{proposal->title + ".", std::nullopt};
 }
 
-Outcome<Said> Desk::move_all_the_same(const std::string& firing, const std::string& kiln, Instant start,
-                                      const std::string& reason) {
+Outcome<Said> Desk::move_all_the_same(const std::string& firing, const std::string& kiln,
+                                      Instant start, const std::string& reason) {
   if (reason.find_first_not_of(' ') == std::string::npos)
-    return Problem{"override", "No reason is given.", "Say why it is put there all the same; the reason is kept."};
-  return act("move_firing", {{"firing", firing}, {"kiln", kiln}, {"start", to_stored(start)}, {"override", reason}});
+    return Problem{"override", "No reason is given.",
+                   "Say why it is put there all the same; the reason is kept."};
+  return act(
+      "move_firing",
+      {{"firing", firing}, {"kiln", kiln}, {"start", to_stored(start)}, {"override", reason}});
 }
 
 }  // namespace tangmark::desk

@@ -39,7 +39,8 @@ std::set<StockName> reached(const std::vector<Step>& steps, const StockName& sta
 }
 
 // The column of each member: one further right than anything it came from.
-std::map<StockName, int> columns_of(const std::vector<Step>& steps, const std::set<StockName>& members) {
+std::map<StockName, int> columns_of(const std::vector<Step>& steps,
+                                    const std::set<StockName>& members) {
   std::map<StockName, int> column;
   for (const StockName& member : members) column[member] = 0;
   for (std::size_t round = 0; round < members.size(); ++round) {
@@ -70,7 +71,8 @@ FamilyMember member_of(const Sight& sight, const StockName& name) {
   }
   if (name.kind == "lot") {
     for (const db::LotRow& lot : db::lot_rows(sight.shop)) {
-      if (std::to_string(lot.number) == name.name) member.under = lot.grade.empty() ? lot.name : lot.grade;
+      if (std::to_string(lot.number) == name.name)
+        member.under = lot.grade.empty() ? lot.name : lot.grade;
     }
   }
   if (name.kind == "billet") {
@@ -89,7 +91,8 @@ FamilyTree family_of(const Sight& sight, const StockName& name) {
   std::vector<Step> steps = steps_of(sight);
   std::set<StockName> members = reached(steps, name, false);
   members.merge(reached(steps, name, true));
-  std::erase_if(steps, [&](const Step& s) { return !members.contains(s.from) || !members.contains(s.to); });
+  std::erase_if(
+      steps, [&](const Step& s) { return !members.contains(s.from) || !members.contains(s.to); });
   const std::map<StockName, int> columns = columns_of(steps, members);
 
   FamilyTree tree;

@@ -9,8 +9,8 @@
 
 namespace tangmark::desk {
 
-/// How a field is filled in: by typing, by choosing, by ticking, by naming a file. What is typed into a
-/// secret is not shown.
+/// How a field is filled in: by typing, by choosing, by ticking, by naming a file. What is typed
+/// into a secret is not shown.
 enum class Entry { line, lines, secret, choice, tick, file };
 
 /// A choice: what is stored and what the maker reads.
@@ -21,7 +21,7 @@ struct Choice {
 
 /// One field of a form.
 struct FormField {
-  std::string name{};   ///< as the action and the command line call it
+  std::string name{};  ///< as the action and the command line call it
   std::string label{};
   Entry entry = Entry::line;
   std::vector<Choice> choices{};

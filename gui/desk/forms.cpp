@@ -53,30 +53,49 @@ constexpr std::array submits{
 
 const char* usual_help(FieldKind kind) {
   switch (kind) {
-    case FieldKind::yes_no: return "";
-    case FieldKind::share: return "a share: 40 % or 0.4";
-    case FieldKind::money: return "an amount: 12.50";
-    case FieldKind::date: return "a day: 2026-11-25 or 25 Nov 2026";
-    case FieldKind::instant: return "07:51 today, or 2026-11-25 07:51";
-    case FieldKind::duration: return "90 min, 1:30 or 2 h";
-    case FieldKind::temperature: return "802 C or 1475 F";
-    case FieldKind::temperature_step: return "28 C or 50 F";
-    case FieldKind::length: return "3.2 mm or 1/8 in";
-    case FieldKind::mass: return "235 g or 8 oz";
-    case FieldKind::volume: return "250 ml or 15 l";
-    case FieldKind::file: return "where the file is";
-    default: return "";
+    case FieldKind::yes_no:
+      return "";
+    case FieldKind::share:
+      return "a share: 40 % or 0.4";
+    case FieldKind::money:
+      return "an amount: 12.50";
+    case FieldKind::date:
+      return "a day: 2026-11-25 or 25 Nov 2026";
+    case FieldKind::instant:
+      return "07:51 today, or 2026-11-25 07:51";
+    case FieldKind::duration:
+      return "90 min, 1:30 or 2 h";
+    case FieldKind::temperature:
+      return "802 C or 1475 F";
+    case FieldKind::temperature_step:
+      return "28 C or 50 F";
+    case FieldKind::length:
+      return "3.2 mm or 1/8 in";
+    case FieldKind::mass:
+      return "235 g or 8 oz";
+    case FieldKind::volume:
+      return "250 ml or 15 l";
+    case FieldKind::file:
+      return "where the file is";
+    default:
+      return "";
   }
 }
 
 Entry entry_for(const db::Field& field, const std::vector<Choice>& choices) {
   switch (field.kind) {
-    case FieldKind::yes_no: return Entry::tick;
-    case FieldKind::long_text: return Entry::lines;
-    case FieldKind::secret: return Entry::secret;
-    case FieldKind::file: return Entry::file;
-    case FieldKind::choice: return Entry::choice;
-    default: return choices.empty() ? Entry::line : Entry::choice;
+    case FieldKind::yes_no:
+      return Entry::tick;
+    case FieldKind::long_text:
+      return Entry::lines;
+    case FieldKind::secret:
+      return Entry::secret;
+    case FieldKind::file:
+      return Entry::file;
+    case FieldKind::choice:
+      return Entry::choice;
+    default:
+      return choices.empty() ? Entry::line : Entry::choice;
   }
 }
 
@@ -140,7 +159,8 @@ std::string submit_words(const std::string& action) {
   return "Save";
 }
 
-std::vector<FormField> form_fields(const std::vector<db::Field>& fields, const Sight& sight, const Typed& filled) {
+std::vector<FormField> form_fields(const std::vector<db::Field>& fields, const Sight& sight,
+                                   const Typed& filled) {
   std::vector<FormField> made;
   for (const db::Field& field : fields) made.push_back(field_of(field, sight, filled));
   hide_the_many(made);
@@ -160,12 +180,13 @@ Form form_of(const std::string& name, const Sight& sight, const Typed& filled) {
   if (form.title.ends_with(".")) form.title.pop_back();
   // First, so that it stands in sight when it is asked for; hidden until then.
   form.fields = {common_field("override", "Set aside because",
-                              "only when a caution is to be set aside; the reason is kept", filled)};
+                              "only when a caution is to be set aside; the reason is kept",
+                              filled)};
   for (FormField& field : form_fields(action->fields, sight, filled)) {
     form.fields.push_back(std::move(field));
   }
-  form.fields.push_back(common_field("at", "When it happened",
-                                     "now, unless said otherwise; late entries are marked so", filled));
+  form.fields.push_back(common_field(
+      "at", "When it happened", "now, unless said otherwise; late entries are marked so", filled));
   form.fields.push_back(common_field("note_why", "Reason, for the history", "", filled));
   return form;
 }

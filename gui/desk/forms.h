@@ -16,7 +16,8 @@ namespace tangmark::desk {
 Form form_of(const std::string& action, const Sight& sight, const Typed& filled);
 
 /// Fields of an action or a question as a form shows them.
-std::vector<FormField> form_fields(const std::vector<db::Field>& fields, const Sight& sight, const Typed& filled);
+std::vector<FormField> form_fields(const std::vector<db::Field>& fields, const Sight& sight,
+                                   const Typed& filled);
 
 /// What an action's target says: "Log it", "Take the deposit".
 std::string submit_words(const std::string& action);

@@ -63,8 +63,7 @@ Section reserved_section(const Sight& sight, std::int64_t commission) {
     section.table.rows.push_back(
         {{row.item, row.material},
          false,
-         {open_form("Free it", "release_reservation",
-                    {{"reservation", std::to_string(row.id)}})}});
+         {open_form("Free it", "release_reservation", {{"reservation", std::to_string(row.id)}})}});
   }
   return section;
 }
@@ -102,11 +101,15 @@ Section further_at_commission(const Sight& sight, const db::CommissionRow& c) {
     offers.push_back(open_form("Cancel it", "cancel_commission", here));
   }
   if (is_open(c))
-    offers.push_back({"What if a line took more",
-                      OpenForm{"desk.ask", {{"question", "40"}, {"commission", std::to_string(c.number)}}}, "", ""});
+    offers.push_back(
+        {"What if a line took more",
+         OpenForm{"desk.ask", {{"question", "40"}, {"commission", std::to_string(c.number)}}}, "",
+         ""});
   if (c.quote_version)
-    offers.push_back({"Compare the quote's versions",
-                      OpenForm{"desk.ask", {{"question", "33"}, {"commission", std::to_string(c.number)}}}, "", ""});
+    offers.push_back(
+        {"Compare the quote's versions",
+         OpenForm{"desk.ask", {{"question", "33"}, {"commission", std::to_string(c.number)}}}, "",
+         ""});
   if (!c.paid.is_zero()) {
     offers.push_back(open_form("Give money back", "refund", here));
     offers.push_back(open_form("A payment was wrong", "correct_payment", {}));

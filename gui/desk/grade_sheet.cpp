@@ -78,7 +78,8 @@ Section temper_section(const Sight& sight, const steel::TemperTable& table) {
       ". Source: " + table.source + "."};
   section.table.columns = {{"Temper", Align::right}, {"HRC", Align::right}, {""}};
   if (table.as_quenched)
-    section.table.rows.push_back({{"none", points(*table.as_quenched), "off the quench"}, false, {}});
+    section.table.rows.push_back(
+        {{"none", points(*table.as_quenched), "off the quench"}, false, {}});
   for (const steel::TemperRow& row : table.rows)
     section.table.rows.push_back(
         {{whole(sight, row.temper), points(row.hardness), row.source}, false, {}});

@@ -68,7 +68,8 @@ List::List(std::vector<Row> rows) : rows_(std::move(rows)) {
 }
 
 std::size_t List::index_of(std::string_view id) const {
-  const auto at = std::find_if(rows_.begin(), rows_.end(), [id](const Row& r) { return r.id == id; });
+  const auto at =
+      std::find_if(rows_.begin(), rows_.end(), [id](const Row& r) { return r.id == id; });
   return static_cast<std::size_t>(at - rows_.begin());
 }
 
@@ -84,9 +85,8 @@ std::vector<std::size_t> List::matching(std::string_view typed) const {
     if (all) found.push_back(i);
   }
   if (words.size() == 1) {
-    std::stable_partition(found.begin(), found.end(), [&](std::size_t i) {
-      return folded(rows_[i].number) == words.front();
-    });
+    std::stable_partition(found.begin(), found.end(),
+                          [&](std::size_t i) { return folded(rows_[i].number) == words.front(); });
   }
   return found;
 }

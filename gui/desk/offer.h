@@ -41,7 +41,8 @@ struct PlaceWork {
 
 using Deed = std::variant<OpenForm, DoNow, GoTo, ShowDocument, PlaceWork>;
 
-/// Something the maker can do now: a label in the trade's words, the key that does it, and the deed.
+/// Something the maker can do now: a label in the trade's words, the key that does it, and the
+/// deed.
 struct Offer {
   std::string label;
   Deed deed;

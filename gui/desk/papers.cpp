@@ -28,17 +28,21 @@ Outcome<reports::Document> photo_sheet(const Sight& sight, const std::string& id
   auto picture = reports::decode_picture(*bytes, "photo");
   if (!picture) return picture.problems();
   constexpr reports::Points across = 842, down = 595, margin = 24;
-  const double scale = std::min((across - 2 * margin) / picture->width_px, (down - 2 * margin) / picture->height_px);
-  const reports::Box box{(across - picture->width_px * scale) / 2, (down - picture->height_px * scale) / 2,
-                         picture->width_px * scale, picture->height_px * scale};
+  const double scale =
+      std::min((across - 2 * margin) / picture->width_px, (down - 2 * margin) / picture->height_px);
+  const reports::Box box{(across - picture->width_px * scale) / 2,
+                         (down - picture->height_px * scale) / 2, picture->width_px * scale,
+                         picture->height_px * scale};
   reports::Document sheet;
   sheet.title = "Photo " + id;
   sheet.created = sight.now;
-  sheet.pages.push_back({across, down, {}, {reports::PlacedPicture{box, std::move(picture).value()}}});
+  sheet.pages.push_back(
+      {across, down, {}, {reports::PlacedPicture{box, std::move(picture).value()}}});
   return sheet;
 }
 
-Outcome<reports::Document> document_of(const Sight& sight, const std::string& kind, const std::string& id) {
+Outcome<reports::Document> document_of(const Sight& sight, const std::string& kind,
+                                       const std::string& id) {
   const Press press{sight.shop, fonts(), sight.now};
   if (kind == "quote") return quote_paper(press, id);
   if (kind == "receipt") return receipt_paper(press, id);
@@ -73,7 +77,8 @@ Paper held(reports::Document document, const std::string& kind, const std::strin
 // The picture of an issued certificate, if the shop still has it.
 std::string frozen_photo(const Sight& sight, const certificate::CertificateSheet& sheet) {
   if (sheet.pictures.empty()) return {};
-  const std::string bytes = db::attachment_bytes(sight.shop, sheet.pictures.back().number).value_or("");
+  const std::string bytes =
+      db::attachment_bytes(sight.shop, sheet.pictures.back().number).value_or("");
   return db::sha256_hex(bytes) == sheet.pictures.back().sha256 ? bytes : std::string();
 }
 
@@ -101,18 +106,23 @@ Outcome<DraftCertificate> draft_certificate(const Sight& sight, const std::strin
   certificate::CertificateDraft draft = certificate::compose(*dossier);
   // A certificate that stands is shown as it was issued, not as a draft.
   const auto kept = db::blade_named(sight.shop, blade, "blade");
-  const auto issues = kept ? db::certificates_of(sight.shop, kept->id) : std::vector<db::IssuedCertificate>{};
+  const auto issues =
+      kept ? db::certificates_of(sight.shop, kept->id) : std::vector<db::IssuedCertificate>{};
   const bool stands = !issues.empty() && !issues.front().revoked_at;
-  const auto frozen = stands ? certificate::read_record(db::certificate_record(sight.shop, issues.front().id))
-                             : Outcome<certificate::CertificateSheet>(Problem{});
+  const auto frozen =
+      stands ? certificate::read_record(db::certificate_record(sight.shop, issues.front().id))
+             : Outcome<certificate::CertificateSheet>(Problem{});
   auto document = draft_paper({sight.shop, fonts(), sight.now}, *dossier, draft);
-  if (stands && !frozen) return frozen.problems();  // an issue of an earlier version is printed, not set
+  if (stands && !frozen)
+    return frozen.problems();  // an issue of an earlier version is printed, not set
   if (frozen) {
-    const PageDress dress{PageState::issued, issues.front().signed_by.value_or(""), frozen_photo(sight, *frozen), 1600};
+    const PageDress dress{PageState::issued, issues.front().signed_by.value_or(""),
+                          frozen_photo(sight, *frozen), 1600};
     document = certificate_page(*frozen, dress, fonts());
   }
   if (!document) return document.problems();
-  return DraftCertificate{std::move(draft), held(std::move(document).value(), "certificate", blade)};
+  return DraftCertificate{std::move(draft),
+                          held(std::move(document).value(), "certificate", blade)};
 }
 
 std::vector<std::string> missing_words(const certificate::CertificateDraft& draft) {
@@ -121,18 +131,20 @@ std::vector<std::string> missing_words(const certificate::CertificateDraft& draf
     all.push_back(block.sentence + (block.remedy.empty() ? "" : " " + block.remedy));
   }
   for (const certificate::Missing& missing : draft.missing) {
-    all.push_back(std::string(certificate::claim_head(missing.claim)) + " needs: " +
-                  certificate::needs_text(missing) + ".");
+    all.push_back(std::string(certificate::claim_head(missing.claim)) +
+                  " needs: " + certificate::needs_text(missing) + ".");
   }
   return all;
 }
 
-Outcome<std::string> printed_bytes(const Sight& sight, const std::string& kind, const std::string& id) {
+Outcome<std::string> printed_bytes(const Sight& sight, const std::string& kind,
+                                   const std::string& id) {
   if (kind == "certificate") {
     const auto blade = db::blade_named(sight.shop, id, "blade");
     if (!blade) return blade.problems();
     const auto issues = db::certificates_of(sight.shop, blade->id);
-    if (!issues.empty() && !issues.front().revoked_at) return db::certificate_pdf(sight.shop, issues.front().id);
+    if (!issues.empty() && !issues.front().revoked_at)
+      return db::certificate_pdf(sight.shop, issues.front().id);
   }
   const auto paper = paper_of(sight, kind, id);
   if (!paper) return paper.problems();

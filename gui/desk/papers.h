@@ -34,6 +34,7 @@ Outcome<DraftCertificate> draft_certificate(const Sight& sight, const std::strin
 std::vector<std::string> missing_words(const certificate::CertificateDraft& draft);
 
 /// The bytes of a document to be printed. Of a blade whose certificate stands, the frozen paper.
-Outcome<std::string> printed_bytes(const Sight& sight, const std::string& kind, const std::string& id);
+Outcome<std::string> printed_bytes(const Sight& sight, const std::string& kind,
+                                   const std::string& id);
 
 }  // namespace tangmark::desk

@@ -28,11 +28,12 @@ struct Paper {
 };
 
 /// What a place draws beside its words; nothing for places that need no picture.
-using Picture = std::variant<std::monostate, KilnBoard, LifeLine, FamilyTree, QuoteView, Paper, CutDrawing>;
+using Picture =
+    std::variant<std::monostate, KilnBoard, LifeLine, FamilyTree, QuoteView, Paper, CutDrawing>;
 
 struct PlaceList {
   std::string title;
-  std::string hint;   ///< what may be typed to find: "Find a blade, steel or buyer"
+  std::string hint;  ///< what may be typed to find: "Find a blade, steel or buyer"
   List list;
 };
 

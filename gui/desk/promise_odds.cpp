@@ -24,9 +24,10 @@ void add_harm(const Sight& sight, const commission::PromiseAnswer& answer, Promi
   for (const commission::Harm& harm : answer.harmed) {
     const auto harmed = db::load_commission(sight.shop, harm.commission);
     if (!harmed) continue;
-    std::string note = "It moves commission " + std::to_string(harmed->number) + " from " + day(sight, harm.before) +
-                       " to " + day(sight, harm.after);
-    if (harm.breaks_promise && harm.promised) note += ", past its promise of " + day(sight, *harm.promised);
+    std::string note = "It moves commission " + std::to_string(harmed->number) + " from " +
+                       day(sight, harm.before) + " to " + day(sight, harm.after);
+    if (harm.breaks_promise && harm.promised)
+      note += ", past its promise of " + day(sight, *harm.promised);
     view.notes.push_back(note + ".");
   }
 }
@@ -47,8 +48,8 @@ void add_rush(const Sight& sight, const commission::KeptCommission& commission, 
   std::string note = "As a rush: " + day(sight, rush->forecast.p80) + ", 8 times in 10";
   std::size_t broken = 0;
   for (const commission::Harm& harm : rush->harmed) broken += harm.breaks_promise ? 1 : 0;
-  const std::string past = broken == 0 ? "none past its promise"
-                                       : fmt::format("{} past what was promised", broken);
+  const std::string past =
+      broken == 0 ? "none past its promise" : fmt::format("{} past what was promised", broken);
   note += rush->harmed.empty() ? ", and nobody is moved."
                                : fmt::format("; {} moved by it, {}.", rush->harmed.size(), past);
   view.notes.push_back(note);
@@ -81,8 +82,9 @@ PromiseView promise_of(const Sight& sight, const std::string& number) {
                 {d95, 0.95, short_text(forecast.p95), "19 in 20", false}};
   if (!answer->causes.empty()) {
     const commission::LateShare& first = answer->causes.front();
-    view.notes.push_back("What most often makes it late: " + std::string(commission::sentence(first.cause)) + ", " +
-                         std::to_string(std::lround(first.part * 100)) + " in 100 late runs.");
+    view.notes.push_back(
+        "What most often makes it late: " + std::string(commission::sentence(first.cause)) + ", " +
+        std::to_string(std::lround(first.part * 100)) + " in 100 late runs.");
   }
   add_harm(sight, *answer, view);
   add_rush(sight, *commission, view);

@@ -40,7 +40,8 @@ Section questions_section() {
     const std::string number = std::to_string(question.number);
     Deed deed = PlaceWork{"ask", number};
     if (must_be_told(question)) deed = OpenForm{"desk.ask", {{"question", number}}};
-    section.table.rows.push_back({{number, std::string(question.words)}, false, {{"Ask", std::move(deed), "", ""}}});
+    section.table.rows.push_back(
+        {{number, std::string(question.words)}, false, {{"Ask", std::move(deed), "", ""}}});
   }
   return section;
 }
@@ -79,10 +80,12 @@ Outcome<Sheet> answer_sheet(const Sight& sight, const std::string& number, const
   for (const std::string& sentence : answer->sentences)
     section.paragraphs.push_back(in_window_words(sentence));
   for (const std::string& column : answer->columns) section.table.columns.push_back({column});
-  for (const std::vector<std::string>& row : answer->rows) section.table.rows.push_back({row, false, {}});
+  for (const std::vector<std::string>& row : answer->rows)
+    section.table.rows.push_back({row, false, {}});
   for (const db::NextStep& step : db::next_steps(sight.shop, question->number, given, sight.now))
     section.offers.push_back(offer_of(step));
-  if (section.paragraphs.empty() && section.table.rows.empty()) section.paragraphs = {"Nothing is on record for it."};
+  if (section.paragraphs.empty() && section.table.rows.empty())
+    section.paragraphs = {"Nothing is on record for it."};
   sheet.sections = {std::move(section)};
   return sheet;
 }

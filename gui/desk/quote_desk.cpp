@@ -21,8 +21,9 @@ PlaceView refused_view(const std::string& number, const Problems& problems) {
   for (const Problem& problem : in_window_words(problems)) {
     view.next.why += (view.next.why.empty() ? "" : " ") + problem.sentence + " " + problem.remedy;
   }
-  view.next.offers = {{"Back to the commission", PlaceWork{"leave quote", number}, "Enter", ""},
-                      {"Add an item", OpenForm{"add_item", {{"commission", number}}}, "Ctrl Enter", ""}};
+  view.next.offers = {
+      {"Back to the commission", PlaceWork{"leave quote", number}, "Enter", ""},
+      {"Add an item", OpenForm{"add_item", {{"commission", number}}}, "Ctrl Enter", ""}};
   return view;
 }
 
@@ -159,7 +160,8 @@ PlaceView quote_view(const Sight& sight, const std::string& number,
   quote.offers = offers_of(number);
   PlaceView view;
   view.next.sentence = "Quote commission " + number + " for " + buyer_of(sight, *commission);
-  view.next.why = "Change any figure in its place, or the price: everything follows. F6 goes between them.";
+  view.next.why =
+      "Change any figure in its place, or the price: everything follows. F6 goes between them.";
   view.next.offers = {{"Make this quote", PlaceWork{"keep quote", number}, "Enter", ""},
                       {"Leave it", PlaceWork{"leave quote", number}, "Esc", ""}};
   view.picture = std::move(quote);

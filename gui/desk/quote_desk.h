@@ -11,9 +11,10 @@
 
 namespace tangmark::desk {
 
-/// The quote desk of one commission: its cost lines, the price and all that follows from it, and the
-/// promise date when its odds have been counted. `typed` is what the maker changed so far; none, and
-/// the desk begins with the changes of the last version. A commission that cannot be quoted says why.
+/// The quote desk of one commission: its cost lines, the price and all that follows from it, and
+/// the promise date when its odds have been counted. `typed` is what the maker changed so far;
+/// none, and the desk begins with the changes of the last version. A commission that cannot be
+/// quoted says why.
 PlaceView quote_view(const Sight& sight, const std::string& commission,
                      const std::optional<QuoteTyped>& typed,
                      const std::optional<PromiseView>& promise);
@@ -21,8 +22,8 @@ PlaceView quote_view(const Sight& sight, const std::string& commission,
 /// What the quote of a commission is made from: read once, and kept while figures are typed.
 Outcome<db::QuoteInputs> read_quote_inputs(const Sight& sight, const std::string& commission);
 
-/// What the figures typed would mean, worked out from those. Refuses what cannot be read, naming the
-/// line or "price".
+/// What the figures typed would mean, worked out from those. Refuses what cannot be read, naming
+/// the line or "price".
 Outcome<QuoteLive> answer_quote(const Sight& sight, const db::QuoteInputs& inputs,
                                 const QuoteTyped& typed);
 

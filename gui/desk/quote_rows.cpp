@@ -28,7 +28,8 @@ constexpr std::array groups{Group{LineKind::material, "Material"},
                             Group{LineKind::fee, "Payment fee"}};
 
 double major(Money money) {
-  return static_cast<double>(money.minor()) / static_cast<double>(money.currency().minor_per_major());
+  return static_cast<double>(money.minor()) /
+         static_cast<double>(money.currency().minor_per_major());
 }
 
 std::string difference_text(Money money) {
@@ -64,8 +65,8 @@ std::string row_text(const costing::CostLine& line) {
 }
 
 bool has_change(const std::vector<costing::LineChange>& changes, const std::string& name) {
-  return !name.empty() && std::any_of(changes.begin(), changes.end(),
-                                      [&](const auto& c) { return c.what == name; });
+  return !name.empty() &&
+         std::any_of(changes.begin(), changes.end(), [&](const auto& c) { return c.what == name; });
 }
 
 // Which figures of a line may be changed, and under what name.
@@ -160,8 +161,10 @@ PriceAnswer answer_of(const Sight& sight, const costing::CostSheet& sheet, Money
   PriceAnswer answer;
   answer.margin = amount_text(price.without_tax - price.cost);
   answer.margin_share = to_text(tenths_of_percent(price.margin));
-  answer.share = price.cost.is_zero() ? "" : to_text(tenths_of_percent(price.margin)) + " of the price, " +
-                                               to_text(tenths_of_percent(price.markup)) + " on the cost";
+  answer.share = price.cost.is_zero()
+                     ? ""
+                     : to_text(tenths_of_percent(price.margin)) + " of the price, " +
+                           to_text(tenths_of_percent(price.markup)) + " on the cost";
   answer.earned_per_hour = sheet.earned_per_hour ? amount_text(*sheet.earned_per_hour) : "no hours";
   answer.aim_per_hour = "aim " + amount_text(aim);
   answer.floor = amount_text(sheet.floor);
@@ -170,9 +173,9 @@ PriceAnswer answer_of(const Sight& sight, const costing::CostSheet& sheet, Money
   answer.total = amount_text(price.total);
   answer.tax = price.tax.is_zero() ? "no tax" : "tax " + amount_text(price.tax);
   const Money above = price.shown - sheet.floor;
-  answer.sentence = above.minor() >= 0
-                        ? "Above the floor by " + amount_text(above) + "."
-                        : "Below the floor by " + amount_text(-above) + ": you earn less than your own rate.";
+  answer.sentence = above.minor() >= 0 ? "Above the floor by " + amount_text(above) + "."
+                                       : "Below the floor by " + amount_text(-above) +
+                                             ": you earn less than your own rate.";
   answer.parts = parts_of(sheet);
   return answer;
 }

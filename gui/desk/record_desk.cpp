@@ -14,9 +14,9 @@ namespace tangmark::desk {
 namespace {
 
 constexpr std::size_t beginning_bytes = 64 * 1024;
-constexpr std::string_view mapping_fields[] = {"unit",   "dates", "separator", "decimals", "counts",
-                                               "time",   "date",  "sensors",   "zone",     "judged",
-                                               "anew"};
+constexpr std::string_view mapping_fields[] = {"unit",   "dates",  "separator", "decimals",
+                                               "counts", "time",   "date",      "sensors",
+                                               "zone",   "judged", "anew"};
 
 std::string value(const Typed& typed, std::string_view field) {
   const auto found = typed.find(std::string(field));
@@ -81,8 +81,8 @@ Table table_of(const kiln::RecordPreview& preview) {
 Section section_of(const kiln::RecordPreview& preview, const Typed& typed) {
   Section section;
   section.proposed = true;
-  section.title = preview.why_not.empty() ? "How this record would be read"
-                                          : "This record cannot be read so";
+  section.title =
+      preview.why_not.empty() ? "How this record would be read" : "This record cannot be read so";
   for (const Problem& problem : preview.why_not)
     section.paragraphs.push_back(problem.sentence + " " + problem.remedy);
   section.table = table_of(preview);
@@ -125,15 +125,16 @@ Outcome<LookedAtRecord> record_sheet(const Sight& sight, const Typed& typed) {
   if (form.refused()) return form.problems();
   const auto logger =
       value(typed, "independent") == "yes" ? db::Logger::check : db::Logger::controller;
-  const auto known = says_how(typed) ? std::nullopt
-                                     : db::record_shape_of(sight.shop, firing->kiln, logger);
+  const auto known =
+      says_how(typed) ? std::nullopt : db::record_shape_of(sight.shop, firing->kiln, logger);
   const TemperatureUnit unit = sight.settings.temperature_unit;
   const auto preview = known ? kiln::preview_record(*bytes, sight.zone(), *known, unit)
                              : kiln::preview_record(*bytes, sight.zone(), *hints, unit);
   Typed kept = typed;
   std::erase_if(kept, [](const auto& pair) { return pair.second.empty(); });
   kept["file"] = with_home(value(typed, "file"));
-  return LookedAtRecord{std::to_string(firing->number), {section_of(preview, kept), taken_for_granted(preview)}};
+  return LookedAtRecord{std::to_string(firing->number),
+                        {section_of(preview, kept), taken_for_granted(preview)}};
 }
 
 }  // namespace tangmark::desk

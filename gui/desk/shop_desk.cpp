@@ -17,11 +17,14 @@
 namespace tangmark::desk {
 namespace {
 
-constexpr std::array weekdays{"Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"};
+constexpr std::array weekdays{"Monday", "Tuesday",  "Wednesday", "Thursday",
+                              "Friday", "Saturday", "Sunday"};
 
 // A form for an action, offered only when the program has that action.
-void offer(std::vector<Offer>& offers, const std::string& label, const std::string& action, Typed filled = {}) {
-  if (db::find_action(action) != nullptr) offers.push_back({label, OpenForm{action, std::move(filled)}, "", ""});
+void offer(std::vector<Offer>& offers, const std::string& label, const std::string& action,
+           Typed filled = {}) {
+  if (db::find_action(action) != nullptr)
+    offers.push_back({label, OpenForm{action, std::move(filled)}, "", ""});
 }
 
 // Which sheet of labels is printed on, and the usual ones to choose from.
@@ -45,20 +48,27 @@ Section labels_section(const Sight& sight) {
     add(used ? *chosen : one, used);
   }
   if (chosen && !listed) add(*chosen, true);
-  if (!chosen) section.paragraphs = {"None is chosen: the usual one of your paper is taken. Print one sheet on plain paper first and hold it against the labels."};
+  if (!chosen)
+    section.paragraphs = {
+        "None is chosen: the usual one of your paper is taken. Print one sheet on plain paper "
+        "first and hold it against the labels."};
   section.offers = {{"Measure your own", OpenForm{"use_label_sheet", {}}, "", ""}};
   return section;
 }
 
 Sheet settings_sheet(const Sight& sight) {
-  Sheet sheet{"Settings", "Every figure is yours to change; where you set none, a usual one stands.", {}};
+  Sheet sheet{
+      "Settings", "Every figure is yours to change; where you set none, a usual one stands.", {}};
   Section section;
   section.table.columns = {{"Setting"}, {"Value"}};
   for (const db::SettingText& setting : db::settings_as_text(sight.settings)) {
     section.table.rows.push_back(
         {{std::string(setting.label), setting.value},
          false,
-         {{"Change", OpenForm{"change_setting", {{"name", std::string(setting.name)}, {"value", setting.value}}}, "", ""}}});
+         {{"Change",
+           OpenForm{"change_setting",
+                    {{"name", std::string(setting.name)}, {"value", setting.value}}},
+           "", ""}}});
   }
   const std::string terms(word_of(db::usual_refund_terms(sight.shop)));
   section.table.rows.push_back(
@@ -82,10 +92,14 @@ Sheet hours_sheet(const Sight& sight) {
     return text + std::to_string(minutes % 60);
   };
   for (const db::BenchHoursRow& row : db::bench_hours(sight.shop)) {
-    week.table.rows.push_back({{weekdays[static_cast<std::size_t>(row.weekday - 1) % weekdays.size()],
-                                clock(row.from), clock(row.to)}, false, {}});
+    week.table.rows.push_back(
+        {{weekdays[static_cast<std::size_t>(row.weekday - 1) % weekdays.size()], clock(row.from),
+          clock(row.to)},
+         false,
+         {}});
   }
-  if (week.table.rows.empty()) week.paragraphs = {"No hours are set, so no firing that needs hands can be planned."};
+  if (week.table.rows.empty())
+    week.paragraphs = {"No hours are set, so no firing that needs hands can be planned."};
   offer(week.offers, "Add hours", "add_bench_hours");
   offer(week.offers, "Take a day's hours out", "remove_bench_hours");
   Section off;
@@ -99,12 +113,18 @@ Sheet hours_sheet(const Sight& sight) {
 Sheet kilns_sheet(const Sight& sight) {
   Sheet sheet{"Kilns, ovens and baths", "Their real limits; the planner keeps to them.", {}};
   Section kilns;
-  kilns.table.columns = {{"Name"}, {"Range"}, {"Blades", Align::right}, {"Longest", Align::right},
-                         {"Heats per h", Align::right}, {"Cools, tau", Align::right}, {"Circuit"}};
+  kilns.table.columns = {{"Name"},
+                         {"Range"},
+                         {"Blades", Align::right},
+                         {"Longest", Align::right},
+                         {"Heats per h", Align::right},
+                         {"Cools, tau", Align::right},
+                         {"Circuit"}};
   for (const db::KilnRow& kiln : db::kiln_rows(sight.shop)) {
     kilns.table.rows.push_back(
-        {{kiln.name, words(sight, kiln.low) + " to " + words(sight, kiln.high), std::to_string(kiln.slots),
-          words(sight, kiln.usable_length), std::to_string(static_cast<int>(kiln.heat_per_hour.kelvins())) + " K",
+        {{kiln.name, words(sight, kiln.low) + " to " + words(sight, kiln.high),
+          std::to_string(kiln.slots), words(sight, kiln.usable_length),
+          std::to_string(static_cast<int>(kiln.heat_per_hour.kelvins())) + " K",
           to_text(kiln.time_constant), kiln.circuit},
          false,
          {}});
@@ -115,15 +135,16 @@ Sheet kilns_sheet(const Sight& sight) {
   offer(kilns.offers, "Add a recipe", "add_recipe");
   Section baths;
   baths.title = "Baths";
-  for (const db::NamedRow& bath : db::bath_names(sight.shop)) baths.facts.push_back({bath.name, bath.words, "", ""});
+  for (const db::NamedRow& bath : db::bath_names(sight.shop))
+    baths.facts.push_back({bath.name, bath.words, "", ""});
   offer(baths.offers, "Add a bath", "add_bath");
   offer(baths.offers, "Check a bath", "check_bath");
   sheet.sections = {kilns, baths};
   return sheet;
 }
 
-Sheet names_sheet(const std::string& title, const std::string& under, const std::vector<db::NamedRow>& names,
-                  std::vector<Offer> offers) {
+Sheet names_sheet(const std::string& title, const std::string& under,
+                  const std::vector<db::NamedRow>& names, std::vector<Offer> offers) {
   Sheet sheet{title, under, {}};
   Section section;
   for (const db::NamedRow& row : names) section.facts.push_back({row.name, row.words, "", ""});
@@ -140,7 +161,8 @@ Sheet models_sheet(const Sight& sight) {
   offer(offers, "Add what it uses", "add_model_use");
   offer(offers, "Put a steel or option on the price list", "add_price_extra");
   offer(offers, "Add an operation of this shop", "add_operation");
-  return names_sheet("Models", "A knife the shop makes again: its usual route, hours, belts and blank.",
+  return names_sheet("Models",
+                     "A knife the shop makes again: its usual route, hours, belts and blank.",
                      db::model_names(sight.shop), std::move(offers));
 }
 
@@ -148,14 +170,15 @@ Sheet customers_sheet(const Sight& sight) {
   std::vector<Offer> offers;
   offer(offers, "New customer", "new_customer");
   offer(offers, "Erase a person's data", "erase_customer");
-  return names_sheet("Customers", "Kept short, and erased when they ask.", db::customer_names(sight.shop),
-                     std::move(offers));
+  return names_sheet("Customers", "Kept short, and erased when they ask.",
+                     db::customer_names(sight.shop), std::move(offers));
 }
 
 Sheet file_sheet(const Sight& sight) {
   Sheet sheet{"The shop file", sight.shop.path().string(), {}};
   Section safe;
-  safe.paragraphs = {"One shop, one file. Copy it to a stick when no window is open, or make a backup here."};
+  safe.paragraphs = {
+      "One shop, one file. Copy it to a stick when no window is open, or make a backup here."};
   safe.offers = {{"Back up now", OpenForm{"desk.backup", {}}, "", ""},
                  {"Check the file", PlaceWork{"check", {}}, "", ""},
                  {"Export everything", OpenForm{"desk.export", {}}, "", ""}};
@@ -164,7 +187,8 @@ Sheet file_sheet(const Sight& sight) {
   latest.table.columns = {{"When"}, {"What was done"}, {"To"}, {"Why"}};
   constexpr int seen = 20;
   for (const db::HistoryRow& row : db::latest_history(sight.shop, seen)) {
-    latest.table.rows.push_back({{when(sight, row.at), row.action, row.subject, row.reason}, false, {}});
+    latest.table.rows.push_back(
+        {{when(sight, row.at), row.action, row.subject, row.reason}, false, {}});
   }
   sheet.sections = {safe, latest};
   return sheet;
@@ -173,14 +197,15 @@ Sheet file_sheet(const Sight& sight) {
 }  // namespace
 
 PlaceList shop_list(const Sight&) {
-  return {"Shop",
-          "Find a chapter",
+  return {"Shop", "Find a chapter",
           List({{"settings", "", "Settings", "Name, units, money, rules of the bench", ""},
                 {"hours", "", "Hours at the bench", "When somebody is here; days off", ""},
                 {"kilns", "", "Kilns, ovens and baths", "Their limits, circuits and checks", ""},
                 {"models", "", "Models", "Knives made again", "pattern route"},
-                {"promises", "", "Promises", "The board: kept, at risk, by how much", "delay letter late"},
-                {"learning", "", "What the record says", "Hours, belts, gas, losses to take over", "learn estimate"},
+                {"promises", "", "Promises", "The board: kept, at risk, by how much",
+                 "delay letter late"},
+                {"learning", "", "What the record says", "Hours, belts, gas, losses to take over",
+                 "learn estimate"},
                 {"buying", "", "To buy", "Steel, belts and gas for the queue", "stock recall"},
                 {"money", "", "Money", "The year, rates, the rack by age", "tax ledger accountant"},
                 {"customers", "", "Customers", "People", "buyers"},
@@ -190,7 +215,8 @@ PlaceList shop_list(const Sight&) {
 
 PlaceView shop_view(const Sight& sight, const std::string& id) {
   PlaceView view;
-  view.next = {sight.settings.shop_name, "One file keeps this shop. A backup on a stick keeps the file.",
+  view.next = {sight.settings.shop_name,
+               "One file keeps this shop. A backup on a stick keeps the file.",
                {{"Back up now", OpenForm{"desk.backup", {}}, "Enter", ""},
                 {"Check the file", PlaceWork{"check", {}}, "Ctrl Enter", ""}}};
   if (id == "hours") {

@@ -56,7 +56,8 @@ Outcome<Start> read_start(std::span<const std::string> all) {
     if (word.starts_with("-") && word.size() > 1) {
       if (auto done = read_option(word, words, start); !done) return done.problems();
     } else if (start.shop) {
-      return Problem{word, "Only one shop file can be opened in a window.", "Start a second window."};
+      return Problem{word, "Only one shop file can be opened in a window.",
+                     "Start a second window."};
     } else {
       start.shop = word;
     }

@@ -34,7 +34,9 @@ std::string quantity_words(Share millionths, const std::string& unit) {
   return unit.empty() ? text : text + " " + unit;
 }
 
-bool is_used_up(const db::LotRow& lot) { return lot.bought.has_value(); }
+bool is_used_up(const db::LotRow& lot) {
+  return lot.bought.has_value();
+}
 
 Share left_of(const db::LotRow& lot) {
   return lot.bought.value_or(Share()) - lot.used.value_or(Share());
@@ -47,8 +49,8 @@ std::string lot_under(const Sight& sight, const db::LotRow& lot) {
     text = quantity_words(left_of(lot), lot.unit) + " left";
     if (lot.floor && left_of(lot) < *lot.floor) text += ", below its floor";
   } else {
-    text = std::to_string(lot.pieces_on_hand) + (lot.pieces_on_hand == 1 ? " piece, " : " pieces, ") +
-           words(sight, lot.on_hand);
+    text = std::to_string(lot.pieces_on_hand) +
+           (lot.pieces_on_hand == 1 ? " piece, " : " pieces, ") + words(sight, lot.on_hand);
   }
   if (!lot.owner.empty()) text += ", belongs to " + lot.owner;
   return text;
@@ -70,16 +72,27 @@ std::string size_words(const Sight& sight, const db::PieceRow& piece) {
 Section pieces_section(const Sight& sight, const std::vector<db::PieceRow>& pieces) {
   Section section;
   section.title = "Pieces";
-  section.table.columns = {{"Tag"}, {"Size"}, {"Mass", Align::right}, {"Promised", Align::right},
-                           {"Free", Align::right}, {"Mark"}, {"State"}, {"For"}};
+  section.table.columns = {{"Tag"},
+                           {"Size"},
+                           {"Mass", Align::right},
+                           {"Promised", Align::right},
+                           {"Free", Align::right},
+                           {"Mark"},
+                           {"State"},
+                           {"For"}};
   for (const db::PieceRow& piece : pieces) {
     TableRow row;
     std::string free;
     if (piece.length && piece.state == "on hand") {
       free = words(sight, *piece.length - piece.reserved.value_or(Length()));
     }
-    row.cells = {piece.tag, size_words(sight, piece), words(sight, piece.mass),
-                 piece.reserved ? words(sight, *piece.reserved) : "", free, piece.mark, piece.state,
+    row.cells = {piece.tag,
+                 size_words(sight, piece),
+                 words(sight, piece.mass),
+                 piece.reserved ? words(sight, *piece.reserved) : "",
+                 free,
+                 piece.mark,
+                 piece.state,
                  piece.blade.empty() ? piece.reserved_for : "blade " + piece.blade};
     row.offers = {{"See", GoTo{Place::steel, "piece " + piece.tag}, "", ""}};
     section.table.rows.push_back(std::move(row));
@@ -90,26 +103,31 @@ Section pieces_section(const Sight& sight, const std::vector<db::PieceRow>& piec
 Section lot_facts(const Sight& sight, const db::LotRow& lot) {
   const std::string number = std::to_string(lot.number);
   Section facts;
-  facts.facts = {{"Supplier", lot.supplier.empty() ? "not stated" : lot.supplier, "", when(sight, lot.received_at)},
-                 {"Grade", lot.grade.empty() ? "steel not identified" : lot.grade, "", document_words(lot)},
-                 {"Price", amount_text(lot.price), lot.price.currency().code(), ""}};
+  facts.facts = {
+      {"Supplier", lot.supplier.empty() ? "not stated" : lot.supplier, "",
+       when(sight, lot.received_at)},
+      {"Grade", lot.grade.empty() ? "steel not identified" : lot.grade, "", document_words(lot)},
+      {"Price", amount_text(lot.price), lot.price.currency().code(), ""}};
   if (lot.kind != "steel") facts.facts[1] = {"Kind", lot.kind, "", lot.species};
   if (is_used_up(lot)) {
     facts.facts.push_back({"Left", quantity_words(left_of(lot), lot.unit), "",
                            lot.floor ? "floor " + quantity_words(*lot.floor, lot.unit) : ""});
   } else {
-    facts.facts.push_back({"On hand", words(sight, lot.length_on_hand), "", words(sight, lot.on_hand)});
+    facts.facts.push_back(
+        {"On hand", words(sight, lot.length_on_hand), "", words(sight, lot.on_hand)});
     facts.facts.push_back({"Promised", words(sight, lot.length_reserved), "", ""});
     facts.facts.push_back({"Available", words(sight, lot.length_on_hand - lot.length_reserved), "",
                            "on hand less what is promised"});
   }
   if (lot.expires_on) {
-    facts.facts.push_back({"Use by", day(sight, *lot.expires_on), "", days_away(sight, *lot.expires_on)});
+    facts.facts.push_back(
+        {"Use by", day(sight, *lot.expires_on), "", days_away(sight, *lot.expires_on)});
   }
   facts.offers = {{"Label", ShowDocument{"lot-label", number}, "", ""},
                   {"Start a billet", OpenForm{"start_billet", {}}, "", ""}};
   if (!lot.owner.empty() && !lot.returned) {
-    facts.offers.push_back({"Give it back", OpenForm{"return_material", {{"lot", number}}}, "", ""});
+    facts.offers.push_back(
+        {"Give it back", OpenForm{"return_material", {{"lot", number}}}, "", ""});
   }
   for (Offer& offer : further_at_lot(lot)) facts.offers.push_back(std::move(offer));
   return facts;
@@ -143,22 +161,29 @@ PlaceView lot_view(const Sight& sight, const db::LotRow& lot,
 
 PlaceView piece_view(const Sight& sight, const db::PieceRow& piece) {
   PlaceView view;
-  view.next.sentence = "Piece " + piece.tag + ": " + (piece.grade.empty() ? "steel not identified" : piece.grade);
-  view.next.why = size_words(sight, piece) + ". " + sentence_case(piece.state) + ", " + piece.mark + ".";
+  view.next.sentence =
+      "Piece " + piece.tag + ": " + (piece.grade.empty() ? "steel not identified" : piece.grade);
+  view.next.why =
+      size_words(sight, piece) + ". " + sentence_case(piece.state) + ", " + piece.mark + ".";
   if (piece.state == "on hand") {
     view.next.offers = {{"Cut it", OpenForm{"cut_piece", {{"piece", piece.tag}}}, "Enter", ""},
-                        {"Start a billet of it", OpenForm{"start_billet", {{"pieces", piece.tag}}}, "Ctrl Enter", ""}};
+                        {"Start a billet of it", OpenForm{"start_billet", {{"pieces", piece.tag}}},
+                         "Ctrl Enter", ""}};
   } else {
     view.next.offers = {{"Receive a lot", OpenForm{"receive_lot", {}}, "Enter", ""}};
   }
   Section facts;
-  facts.facts = {{"Mass", words(sight, piece.mass), "", ""},
-                 {"Promised to", piece.reserved_for.empty() ? "nothing" : piece.reserved_for, "",
-                  piece.reserved ? words(sight, *piece.reserved) : ""},
-                 {"Where it lies", piece.place.empty() ? "not recorded" : piece.place, "", piece.note}};
-  if (!piece.blade.empty()) facts.offers.push_back({"To blade " + piece.blade, GoTo{Place::blades, piece.blade}, "", ""});
+  facts.facts = {
+      {"Mass", words(sight, piece.mass), "", ""},
+      {"Promised to", piece.reserved_for.empty() ? "nothing" : piece.reserved_for, "",
+       piece.reserved ? words(sight, *piece.reserved) : ""},
+      {"Where it lies", piece.place.empty() ? "not recorded" : piece.place, "", piece.note}};
+  if (!piece.blade.empty())
+    facts.offers.push_back({"To blade " + piece.blade, GoTo{Place::blades, piece.blade}, "", ""});
   facts.offers.push_back({"Label", ShowDocument{"piece-label", piece.tag}, "", ""});
-  if (piece.lot) facts.offers.push_back({"To its lot", GoTo{Place::steel, "lot " + std::to_string(*piece.lot)}, "", ""});
+  if (piece.lot)
+    facts.offers.push_back(
+        {"To its lot", GoTo{Place::steel, "lot " + std::to_string(*piece.lot)}, "", ""});
   for (Offer& offer : further_at_piece(piece)) facts.offers.push_back(std::move(offer));
   view.sheet.title = "Piece " + piece.tag;
   view.sheet.under = size_words(sight, piece);
@@ -173,8 +198,7 @@ Section heat_section(const Sight& sight, std::int64_t number) {
   if (!billet) return {};
   const auto stages = db::stages_of_billet(sight.shop, billet->id);
   for (auto stage = stages.rbegin(); stage != stages.rend(); ++stage) {
-    auto advice =
-        db::advice_on(sight.shop, *billet, *stage, sight.settings.temperature_unit);
+    auto advice = db::advice_on(sight.shop, *billet, *stage, sight.settings.temperature_unit);
     if (!advice.empty())
       return advice_section("On stage " + std::to_string(stage->number), std::move(advice));
   }
@@ -185,7 +209,8 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   const std::string number = std::to_string(billet.number);
   PlaceView view;
   view.next.sentence = "Billet " + number + ": " + billet.kind;
-  view.next.why = billet.layers ? std::to_string(*billet.layers) + " layers by count of stacking. " : "";
+  view.next.why =
+      billet.layers ? std::to_string(*billet.layers) + " layers by count of stacking. " : "";
   view.next.why += billet.scrapped ? "Scrapped." : billet.finished ? "Finished." : "In work.";
   if (billet.finished || billet.scrapped) {
     view.next.offers = {{"Start another billet", OpenForm{"start_billet", {}}, "Enter", ""},
@@ -195,19 +220,27 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
                         {"Crop it", OpenForm{"crop", {{"billet", number}}}, "Ctrl Enter", ""}};
   }
   Section facts;
-  facts.facts = {{"Made by", billet.made_by, "", when(sight, billet.started_at)},
-                 {"Pattern", billet.pattern.empty() ? "not recorded" : billet.pattern, "", billet.name}};
+  facts.facts = {
+      {"Made by", billet.made_by, "", when(sight, billet.started_at)},
+      {"Pattern", billet.pattern.empty() ? "not recorded" : billet.pattern, "", billet.name}};
   facts.offers = further_at_billet(billet);
   Section stages;
   stages.title = "Stages";
-  stages.table.columns = {{"Stage"}, {"When"}, {"Work"}, {"In", Align::right}, {"Out", Align::right},
-                          {"Crop", Align::right}, {"Unexplained", Align::right}, {"Note"}};
+  stages.table.columns = {{"Stage"},
+                          {"When"},
+                          {"Work"},
+                          {"In", Align::right},
+                          {"Out", Align::right},
+                          {"Crop", Align::right},
+                          {"Unexplained", Align::right},
+                          {"Note"}};
   for (const db::StageRow& stage : db::stage_rows(sight.shop, billet.number)) {
-    stages.table.rows.push_back({{std::to_string(stage.number), when(sight, stage.at), stage.operation,
-                                  words(sight, stage.mass_in), words(sight, stage.mass_out),
-                                  words(sight, stage.crop), words(sight, stage.gap), stage.note},
-                                 false,
-                                 {}});
+    stages.table.rows.push_back(
+        {{std::to_string(stage.number), when(sight, stage.at), stage.operation,
+          words(sight, stage.mass_in), words(sight, stage.mass_out), words(sight, stage.crop),
+          words(sight, stage.gap), stage.note},
+         false,
+         {}});
   }
   view.sheet.title = "Billet " + number;
   view.sheet.under = billet.name;
@@ -236,18 +269,23 @@ PlaceList steel_list(const Sight& sight) {
   for (const db::LotRow& lot : db::lot_rows(sight.shop)) {
     const std::string number = std::to_string(lot.number);
     rows.push_back({"lot " + number, number, lot.name, sentence_case(lot_under(sight, lot)),
-                    lot.grade + " " + lot.supplier + " " + lot.melt_number + " " + lot.kind + " " + lot.species});
+                    lot.grade + " " + lot.supplier + " " + lot.melt_number + " " + lot.kind + " " +
+                        lot.species});
   }
   for (const db::BilletRow& billet : db::billet_rows(sight.shop)) {
     const std::string number = std::to_string(billet.number);
-    rows.push_back({"billet " + number, number, "Billet: " + (billet.name.empty() ? billet.kind : billet.name),
-                    sentence_case(billet.kind) + (billet.layers ? ", " + std::to_string(*billet.layers) + " layers" : ""),
+    rows.push_back({"billet " + number, number,
+                    "Billet: " + (billet.name.empty() ? billet.kind : billet.name),
+                    sentence_case(billet.kind) +
+                        (billet.layers ? ", " + std::to_string(*billet.layers) + " layers" : ""),
                     billet.pattern});
   }
   for (const db::PieceRow& piece : db::all_pieces(sight.shop)) {
     rows.push_back({"piece " + piece.tag, piece.tag,
-                    (piece.grade.empty() ? std::string("Not identified") : piece.grade) + ", " + size_words(sight, piece),
-                    sentence_case(piece.state) + ", " + piece.mark + (piece.place.empty() ? "" : ", " + piece.place),
+                    (piece.grade.empty() ? std::string("Not identified") : piece.grade) + ", " +
+                        size_words(sight, piece),
+                    sentence_case(piece.state) + ", " + piece.mark +
+                        (piece.place.empty() ? "" : ", " + piece.place),
                     piece.reserved_for});
   }
   rows.push_back({"desk", "", "Steel desk", "Work something out: hardness, tempers, billets, baths",
@@ -277,7 +315,8 @@ PlaceView steel_view(const Sight& sight, const std::string& id,
   if (const steel::Grade* grade = id.starts_with("grade ") ? book.find(id.substr(6)) : nullptr)
     return grade_view(sight, *grade);
   PlaceView view;
-  view.next = {"No steel yet", "A lot is one purchase of one material. It can be entered later, too.",
+  view.next = {"No steel yet",
+               "A lot is one purchase of one material. It can be entered later, too.",
                {{"Receive a lot", OpenForm{"receive_lot", {}}, "Enter", ""}}};
   return view;
 }

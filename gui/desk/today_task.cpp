@@ -16,7 +16,18 @@ namespace tangmark::desk {
 namespace {
 
 // Order of urgency: steel that may crack, then fire, then people, then stock.
-enum Urgency { untempered_late, running, untempered, timer, firing_soon, finding, promise_late, money, contact, stock_low };
+enum Urgency {
+  untempered_late,
+  running,
+  untempered,
+  timer,
+  firing_soon,
+  finding,
+  promise_late,
+  money,
+  contact,
+  stock_low
+};
 
 void add_blades(const Sight& sight, std::vector<Task>& tasks) {
   for (const db::BladeRow& blade : db::blades_in_shop(sight.shop)) {
@@ -26,10 +37,13 @@ void add_blades(const Sight& sight, std::vector<Task>& tasks) {
     if (in_the_oven(blade)) {
       const auto out = out_of_the_oven(blade);
       const bool due = out && *out <= sight.now;
-      tasks.push_back({"temper " + number, number,
-                       "Take " + number + " out" + (out ? " at " + clock_text(*out, sight.zone()) : ""),
-                       sentence_case(standing(sight, blade)) + ". Log its temper when it is out.",
-                       {temper_offer(sight, blade), see}, due ? untempered : firing_soon});
+      tasks.push_back(
+          {"temper " + number,
+           number,
+           "Take " + number + " out" + (out ? " at " + clock_text(*out, sight.zone()) : ""),
+           sentence_case(standing(sight, blade)) + ". Log its temper when it is out.",
+           {temper_offer(sight, blade), see},
+           due ? untempered : firing_soon});
     } else if (blade.quenched_at && blade.tempers_since_quench == 0) {
       const Duration waited = sight.now - *blade.quenched_at;
       const bool late = waited >= sight.settings.temper_limit;
@@ -38,22 +52,31 @@ void add_blades(const Sight& sight, std::vector<Task>& tasks) {
       if (blade.next_operation == "temper" && blade.next_temperature) {
         sentence += " at " + words(sight, *blade.next_temperature);
       }
-      tasks.push_back({"temper " + number, number, sentence,
-                       to_text(std::chrono::floor<std::chrono::minutes>(waited)) + " since its quench" +
+      tasks.push_back({"temper " + number,
+                       number,
+                       sentence,
+                       to_text(std::chrono::floor<std::chrono::minutes>(waited)) +
+                           " since its quench" +
                            (late ? ", past your limit of " : "; by your rule within ") +
                            to_text(sight.settings.temper_limit) + ", " + when(sight, limit) + ".",
                        {temper_offer(sight, blade), see},
                        late ? untempered_late : untempered});
     } else if (blade.quenched_at && blade.tempers_ahead > 0) {
-      tasks.push_back({"temper " + number, number, "Second temper of " + number,
-                       sentence_case(standing(sight, blade)) + ". It cannot go to the handle before.",
-                       {temper_offer(sight, blade), see},
-                       untempered});
+      tasks.push_back(
+          {"temper " + number,
+           number,
+           "Second temper of " + number,
+           sentence_case(standing(sight, blade)) + ". It cannot go to the handle before.",
+           {temper_offer(sight, blade), see},
+           untempered});
     }
     if (blade.open_finding) {
-      tasks.push_back({"finding " + number, number, "Decide what was found on " + number,
+      tasks.push_back({"finding " + number,
+                       number,
+                       "Decide what was found on " + number,
                        blade.title + ". Handle, certificate and delivery wait for it.",
-                       {see}, finding});
+                       {see},
+                       finding});
       tasks.back().offers.front().key = "Enter";
     }
   }
@@ -71,18 +94,26 @@ void add_firings(const Sight& sight, std::vector<Task>& tasks) {
   for (const db::FiringRow& firing : db::firing_rows(sight.shop, sight.now - hours{24}, until)) {
     const std::string number = std::to_string(firing.number);
     const Offer see{"See the kiln", GoTo{Place::kiln, number}, "Ctrl Enter", ""};
-    const std::string what = words(sight, firing.set) + " " + firing.kind + " in the " + firing.kiln;
+    const std::string what =
+        words(sight, firing.set) + " " + firing.kind + " in the " + firing.kiln;
     if (firing.state == "done") continue;
     if (firing.state == "running" || firing.starts_at <= sight.now) {
-      tasks.push_back({"firing " + number, number, "Log firing " + number + ": " + what,
-                       "With " + blades_of(firing) + ". Planned until " + when(sight, firing.ends_at) + ".",
-                       {{"Log it", OpenForm{"run_firing", {{"firing", number}}}, "Enter", ""}, see}, running});
+      tasks.push_back(
+          {"firing " + number,
+           number,
+           "Log firing " + number + ": " + what,
+           "With " + blades_of(firing) + ". Planned until " + when(sight, firing.ends_at) + ".",
+           {{"Log it", OpenForm{"run_firing", {{"firing", number}}}, "Enter", ""}, see},
+           running});
     } else {
-      tasks.push_back({"firing " + number, number,
-                       "Load " + blades_of(firing) + " at " + clock_text(firing.starts_at, sight.zone()),
-                       sentence_case(what) + ". Switch on at " + clock_text(firing.heat_from, sight.zone()) +
-                           "; out " + when(sight, firing.ends_at) + ".",
-                       {{"Firing sheet", ShowDocument{"firing-sheet", number}, "Enter", ""}, see}, firing_soon});
+      tasks.push_back(
+          {"firing " + number,
+           number,
+           "Load " + blades_of(firing) + " at " + clock_text(firing.starts_at, sight.zone()),
+           sentence_case(what) + ". Switch on at " + clock_text(firing.heat_from, sight.zone()) +
+               "; out " + when(sight, firing.ends_at) + ".",
+           {{"Firing sheet", ShowDocument{"firing-sheet", number}, "Enter", ""}, see},
+           firing_soon});
     }
   }
 }
@@ -100,20 +131,26 @@ void add_commissions(const Sight& sight, std::vector<Task>& tasks) {
     const NextLine next = next_for(sight, c);
     const bool late = c.promised && date::sys_days{*c.promised} < date::sys_days{sight.today()};
     if (late) {
-      tasks.push_back({"promise " + number, number, "Late: commission " + number + " for " + c.buyer,
-                       "Promised " + day(sight, *c.promised) + ", " + days_away(sight, *c.promised) + ". " + c.items + ".",
-                       {{"Tell them", OpenForm{"tell_delay", {{"commission", number}}}, "Enter", ""},
-                        {"See it", GoTo{Place::commissions, number}, "Ctrl Enter", ""}},
-                       promise_late});
+      tasks.push_back(
+          {"promise " + number,
+           number,
+           "Late: commission " + number + " for " + c.buyer,
+           "Promised " + day(sight, *c.promised) + ", " + days_away(sight, *c.promised) + ". " +
+               c.items + ".",
+           {{"Tell them", OpenForm{"tell_delay", {{"commission", number}}}, "Enter", ""},
+            {"See it", GoTo{Place::commissions, number}, "Ctrl Enter", ""}},
+           promise_late});
     }
     const bool deposit = c.state == "accepted" && c.deposit_asked && c.deposits < *c.deposit_asked;
     const bool balance = c.state == "ready" && balance_of(c).minor() > 0;
     if (deposit || balance) {
-      tasks.push_back({"money " + number, number, plain(next.sentence), next.why, next.offers, money});
+      tasks.push_back(
+          {"money " + number, number, plain(next.sentence), next.why, next.offers, money});
     }
     const bool unanswered = c.state == "enquiry" && !c.quote_version;
     if (unanswered) {
-      tasks.push_back({"answer " + number, number, plain(next.sentence), next.why, next.offers, contact});
+      tasks.push_back(
+          {"answer " + number, number, plain(next.sentence), next.why, next.offers, contact});
     }
   }
 }
@@ -124,7 +161,10 @@ void add_stock(const Sight& sight, std::vector<Task>& tasks) {
     const Share left = *lot.bought - lot.used.value_or(Share());
     if (!(left < *lot.floor)) continue;
     const std::string number = std::to_string(lot.number);
-    tasks.push_back({"lot " + number, number, "Buy " + lot.name, "What is left is below its floor.",
+    tasks.push_back({"lot " + number,
+                     number,
+                     "Buy " + lot.name,
+                     "What is left is below its floor.",
                      {{"See the lot", GoTo{Place::steel, "lot " + number}, "Enter", ""},
                       {"Receive a lot", OpenForm{"receive_lot", {}}, "Ctrl Enter", ""}},
                      stock_low});
@@ -135,9 +175,10 @@ void add_timers(const Sight& sight, std::vector<Task>& tasks) {
   for (const auto& open : db::open_timers(sight.shop)) {
     const std::string number = std::to_string(open.number);
     const bool lost = db::forgotten_timer(sight.shop, open, sight.settings, sight.now).has_value();
-    tasks.push_back({"timer " + number, number,
-                     lost ? "Was timer " + number + " forgotten?" : "Timer " + number + ", " + open.operation,
-                     timer_words(sight, open), timer_offers(sight, open), lost ? running : timer});
+    tasks.push_back(
+        {"timer " + number, number,
+         lost ? "Was timer " + number + " forgotten?" : "Timer " + number + ", " + open.operation,
+         timer_words(sight, open), timer_offers(sight, open), lost ? running : timer});
   }
 }
 

@@ -9,8 +9,8 @@
 namespace tangmark::desk {
 namespace {
 
-FormField line(const std::string& name, const std::string& label, const std::string& value, const std::string& help,
-               bool required) {
+FormField line(const std::string& name, const std::string& label, const std::string& value,
+               const std::string& help, bool required) {
   FormField field;
   field.name = name;
   field.label = label;
@@ -27,8 +27,7 @@ std::string typed_value(const Typed& typed, const std::string& field) {
 
 using Welcomed = std::variant<std::filesystem::path, ShopWriting>;
 
-Outcome<Welcomed> new_shop(const Typed& typed, const std::filesystem::path& path,
-                                        Instant now) {
+Outcome<Welcomed> new_shop(const Typed& typed, const std::filesystem::path& path, Instant now) {
   db::Given settings;
   for (const char* name : {"shop_name", "maker_name", "zone", "currency"}) {
     const std::string value = typed_value(typed, name);
@@ -39,15 +38,15 @@ Outcome<Welcomed> new_shop(const Typed& typed, const std::filesystem::path& path
   return Welcomed(path);
 }
 
-// The invented shop is written by its day books, a year and a half of them: longer than a hand waits.
+// The invented shop is written by its day books, a year and a half of them: longer than a hand
+// waits.
 Outcome<Welcomed> demo_shop(const std::filesystem::path& path, Instant now) {
   if (std::filesystem::exists(path)) {
     return Problem{"path", "There is already something at " + path.string() + ".",
                    "Choose a name that is free."};
   }
   return Welcomed(ShopWriting{
-      "Writing the demo shop",
-      [path, now](const Going& going) -> Outcome<std::filesystem::path> {
+      "Writing the demo shop", [path, now](const Going& going) -> Outcome<std::filesystem::path> {
         const auto written = db::begin_shop_from_day_books(path, TANGMARK_DEMO_SHOP, now,
                                                            [&going] { return going.stop.load(); });
         if (!written) return written.problems();
@@ -66,7 +65,8 @@ PlaceView welcome_view() {
   Section start;
   start.title = "A start in ten minutes";
   start.paragraphs = {
-      "Begin a shop, begin one blade, and log its first step. Customers, steel and prices can come later: a blade may "
+      "Begin a shop, begin one blade, and log its first step. Customers, steel and prices can come "
+      "later: a blade may "
       "come from an unlisted bar."};
   Section demo;
   demo.title = "A shop to look around in";

@@ -19,7 +19,8 @@ PlaceView welcome_view();
 /// The form of "open_shop", "new_shop" or "demo_shop".
 Form welcome_form(const std::string& name);
 
-/// A shop that takes a while to write. `work` runs on a thread of its own; stopped, it leaves no file.
+/// A shop that takes a while to write. `work` runs on a thread of its own; stopped, it leaves no
+/// file.
 struct ShopWriting {
   std::string doing;  ///< "Writing the demo shop"
   std::function<Outcome<std::filesystem::path>(const Going& going)> work;

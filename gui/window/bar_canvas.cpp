@@ -36,7 +36,8 @@ void BarCanvas::say_all() {
   for (const desk::PricePart& part : parts_) text += " " + part.name + " " + part.amount + ".";
   text += " What moves the price most.";
   for (const desk::Mover& mover : movers_) {
-    text += " " + mover.name + ", " + mover.range + ": " + mover.low_text + " to " + mover.high_text + ".";
+    text += " " + mover.name + ", " + mover.range + ": " + mover.low_text + " to " +
+            mover.high_text + ".";
   }
   says(text);
 }
@@ -45,7 +46,8 @@ void BarCanvas::draw(wxGraphicsContext& gc, wxSize size) {
   const Sizes& sizes = look().sizes;
   const Pen strong{sizes.text(), true, look().palette.ink};
   const Pen grey{sizes.text(), false, look().palette.second_ink};
-  const double movers = movers_.empty() ? 0 : sizes.of(32) + sizes.of(mover_px) * static_cast<double>(movers_.size());
+  const double movers =
+      movers_.empty() ? 0 : sizes.of(32) + sizes.of(mover_px) * static_cast<double>(movers_.size());
   const double told = draw_text(gc, "Where the price goes", 0, sizes.of(2), strong);
   draw_text(gc, currency_, told + sizes.of(6), sizes.of(2), grey);
   draw_bar(gc, sizes.of(30), size.y - movers - sizes.gap(2), size.x - 1.0);
@@ -98,9 +100,10 @@ void BarCanvas::draw_bar(wxGraphicsContext& gc, double top, double bottom, doubl
     gc.SetPen(wxPen(colour(p.second_ink), 1));
     gc.StrokeLine(left + wide + 2, middles[i], label_x - sizes.of(18), at[i]);
     gc.StrokeLine(label_x - sizes.of(18), at[i], label_x - sizes.of(6), at[i]);
-    const double figure = draw_text(gc, parts_[i].amount, right, at[i] - sizes.of(10), pen, Anchor::end);
-    draw_text(gc, shortened(gc, parts_[i].name, pen, right - label_x - figure - sizes.gap(1)), label_x,
-              at[i] - sizes.of(10), pen);
+    const double figure =
+        draw_text(gc, parts_[i].amount, right, at[i] - sizes.of(10), pen, Anchor::end);
+    draw_text(gc, shortened(gc, parts_[i].name, pen, right - label_x - figure - sizes.gap(1)),
+              label_x, at[i] - sizes.of(10), pen);
   }
 }
 
@@ -110,7 +113,8 @@ void BarCanvas::draw_movers(wxGraphicsContext& gc, double top, double right) {
   const Pen strong{sizes.text(), true, p.ink}, plain{sizes.text(), false, p.ink};
   const Pen note{sizes.note(), false, p.second_ink};
   const double told = draw_text(gc, "What moves the price most", 0, top, strong);
-  draw_text(gc, "floor, " + currency_, told + sizes.of(6), top, {sizes.text(), false, p.second_ink});
+  draw_text(gc, "floor, " + currency_, told + sizes.of(6), top,
+            {sizes.text(), false, p.second_ink});
   double most = 1;
   for (const desk::Mover& m : movers_) most = std::max({most, std::abs(m.low), std::abs(m.high)});
   const double name = std::min(sizes.of(136) * 1.0, right * 0.36), figure = sizes.of(60);

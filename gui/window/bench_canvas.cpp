@@ -9,10 +9,13 @@ namespace tangmark::window {
 namespace {
 
 constexpr int second_ms = 1000;
-constexpr double wide = 1366, high = 768;  // the sheet it was drawn for; all sizes follow the window
+constexpr double wide = 1366,
+                 high = 768;  // the sheet it was drawn for; all sizes follow the window
 constexpr desk::Rgb on_heat{0x12, 0x16, 0x18};
 
-desk::Palette night() { return desk::palette(desk::Ground::dark); }
+desk::Palette night() {
+  return desk::palette(desk::Ground::dark);
+}
 
 }  // namespace
 
@@ -44,7 +47,9 @@ void BenchCanvas::begin() {
   SetFocus();
 }
 
-void BenchCanvas::end() { timer_.Stop(); }
+void BenchCanvas::end() {
+  timer_.Stop();
+}
 
 void BenchCanvas::look_again() {
   view_ = answers_.look(put_off_);
@@ -82,12 +87,19 @@ void BenchCanvas::undo() {
 
 void BenchCanvas::on_key(wxKeyEvent& event) {
   switch (event.GetKeyCode()) {
-    case WXK_SPACE: return record();
-    case 'N': return put_off();
-    case 'S': return trouble();
-    case 'U': return undo();
-    case WXK_ESCAPE: CallAfter([this] { answers_.leave(); }); return;
-    default: event.Skip();
+    case WXK_SPACE:
+      return record();
+    case 'N':
+      return put_off();
+    case 'S':
+      return trouble();
+    case 'U':
+      return undo();
+    case WXK_ESCAPE:
+      CallAfter([this] { answers_.leave(); });
+      return;
+    default:
+      event.Skip();
   }
 }
 
@@ -97,8 +109,8 @@ void BenchCanvas::box(wxGraphicsContext& gc, const wxRect2DDouble& where, desk::
   gc.DrawRoundedRectangle(where.m_x, where.m_y, where.m_width, where.m_height, at(4));
 }
 
-double BenchCanvas::text(wxGraphicsContext& gc, const std::string& words, double x, double y, int px, bool strong,
-                         desk::Rgb ink, double room) {
+double BenchCanvas::text(wxGraphicsContext& gc, const std::string& words, double x, double y,
+                         int px, bool strong, desk::Rgb ink, double room) {
   Pen pen{static_cast<int>(at(px)), strong, ink};
   // A long word shrinks before it is cut: a number half seen is worse than a smaller one.
   while (room > 0 && pen.size_px > at(22) && text_width(gc, words, pen) > room) pen.size_px -= 2;
@@ -138,16 +150,20 @@ void BenchCanvas::draw_turn(wxGraphicsContext& gc, double width) {
     const desk::Rgb ink = dark_ink ? on_heat : p.ink;
     Pen big{static_cast<int>(at(190)), true, ink};
     while (text_width(gc, view_.number, big) > tile - at(24)) big.size_px -= 6;
-    draw_text(gc, view_.number, x + tile / 2, y + at(118) - big.size_px * 0.68, big, Anchor::centre);
-    draw_text(gc, view_.tint_words, x + tile / 2, y + tall - at(48), {static_cast<int>(at(24)), true, ink}, Anchor::centre);
+    draw_text(gc, view_.number, x + tile / 2, y + at(118) - big.size_px * 0.68, big,
+              Anchor::centre);
+    draw_text(gc, view_.tint_words, x + tile / 2, y + tall - at(48),
+              {static_cast<int>(at(24)), true, ink}, Anchor::centre);
     words = x + tile + at(32);
   }
   const double room = x + width - words - at(16);
   // The sentence breaks at its comma, where the hand pauses too.
   const auto comma = view_.sentence.find(", ");
-  const std::string first = comma == std::string::npos ? view_.sentence : view_.sentence.substr(0, comma + 1);
+  const std::string first =
+      comma == std::string::npos ? view_.sentence : view_.sentence.substr(0, comma + 1);
   text(gc, first, words, y + at(20), 56, true, p.ink, room);
-  if (comma != std::string::npos) text(gc, view_.sentence.substr(comma + 2), words, y + at(86), 56, true, p.ink, room);
+  if (comma != std::string::npos)
+    text(gc, view_.sentence.substr(comma + 2), words, y + at(86), 56, true, p.ink, room);
   const Pen plain{static_cast<int>(at(26)), false, p.ink};
   double line_y = y + at(170);
   for (const std::string& line : wrapped(gc, view_.advice, plain, room)) {
@@ -166,7 +182,8 @@ void BenchCanvas::draw_tiles(wxGraphicsContext& gc, double width) {
     box(gc, {x, y, each, at(152)}, p.raised);
     text(gc, tile.label, x + at(20), y + at(10), 22, false, p.second_ink, each - at(40));
     const double unit = tile.unit.empty() ? 0 : at(52);
-    const double figure = text(gc, tile.value, x + at(20), y + at(38), 56, true, p.ink, each - at(40) - unit);
+    const double figure =
+        text(gc, tile.value, x + at(20), y + at(38), 56, true, p.ink, each - at(40) - unit);
     text(gc, tile.unit, x + at(28) + figure, y + at(68), 26, false, p.second_ink);
     text(gc, tile.note, x + at(20), y + at(114), 22, false, p.ink, each - at(40));
   }
@@ -180,13 +197,17 @@ void BenchCanvas::draw_targets(wxGraphicsContext& gc, double width) {
     if (view_.record) {
       target_ = where;
       box(gc, where, p.accent);
-      text(gc, view_.target, where.m_x + at(40), where.m_y + at(32), 56, true, p.on_accent, width - at(340));
+      text(gc, view_.target, where.m_x + at(40), where.m_y + at(32), 56, true, p.on_accent,
+           width - at(340));
       const Pen how{static_cast<int>(at(26)), false, p.on_accent};
-      draw_text(gc, "Space, foot switch,", where.GetRight() - at(40), where.m_y + at(36), how, Anchor::end);
-      draw_text(gc, "or touch here", where.GetRight() - at(40), where.m_y + at(70), how, Anchor::end);
+      draw_text(gc, "Space, foot switch,", where.GetRight() - at(40), where.m_y + at(36), how,
+                Anchor::end);
+      draw_text(gc, "or touch here", where.GetRight() - at(40), where.m_y + at(70), how,
+                Anchor::end);
     } else {
       box(gc, where, p.panel);
-      text(gc, "The kiln is not loaded yet", where.m_x + at(40), where.m_y + at(46), 40, false, p.second_ink);
+      text(gc, "The kiln is not loaded yet", where.m_x + at(40), where.m_y + at(46), 40, false,
+           p.second_ink);
     }
   }
   if (!view_.put_off.empty()) {
@@ -216,16 +237,19 @@ void BenchCanvas::draw_order(wxGraphicsContext& gc, double left, double width) {
   // The blade at hand is always among the four that are seen.
   std::size_t first = 0;
   for (std::size_t i = 0; i < view_.order.size(); ++i) {
-    if (view_.order[i].here && i > 1) first = std::min(i - 1, view_.order.size() - std::min(view_.order.size(), most));
+    if (view_.order[i].here && i > 1)
+      first = std::min(i - 1, view_.order.size() - std::min(view_.order.size(), most));
   }
   for (std::size_t i = first; i < std::min(first + most, view_.order.size()); ++i) {
     const desk::BenchBlade& blade = view_.order[i];
     box(gc, {left, y, width, at(101)}, blade.here ? p.raised : p.panel);
     if (blade.here) box(gc, {left, y, at(8), at(101)}, p.accent);
-    text(gc, blade.number, left + at(20), y + at(16), 56, true, blade.done ? p.second_ink : p.ink, at(100));
+    text(gc, blade.number, left + at(20), y + at(16), 56, true, blade.done ? p.second_ink : p.ink,
+         at(100));
     text(gc, blade.state, left + at(124), y + at(8), 22, true, p.ink, width - at(140));
     for (std::size_t line = 0; line < blade.lines.size(); ++line) {
-      text(gc, blade.lines[line], left + at(124), y + at(36 + 28 * static_cast<double>(line)), 22, false, p.second_ink, width - at(140));
+      text(gc, blade.lines[line], left + at(124), y + at(36 + 28 * static_cast<double>(line)), 22,
+           false, p.second_ink, width - at(140));
     }
     y += at(102);
   }

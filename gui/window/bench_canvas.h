@@ -34,8 +34,8 @@ class BenchCanvas final : public Canvas {
   void draw_order(wxGraphicsContext& gc, double left, double width);
   void draw_wait(wxGraphicsContext& gc, double left, double width);
   void box(wxGraphicsContext& gc, const wxRect2DDouble& where, desk::Rgb fill);
-  double text(wxGraphicsContext& gc, const std::string& words, double x, double y, int px, bool strong,
-              desk::Rgb ink, double room = 0);
+  double text(wxGraphicsContext& gc, const std::string& words, double x, double y, int px,
+              bool strong, desk::Rgb ink, double room = 0);
   double at(double px) const { return px * scale_; }
   void look_again();
   void record();

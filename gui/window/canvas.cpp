@@ -24,7 +24,9 @@ void use_pen(wxGraphicsContext& gc, const Pen& pen) {
 
 constexpr desk::Rgb tag_ink{0x1E, 0x24, 0x26};
 
-Pen tag_pen() { return {look().sizes.text(), true, tag_ink}; }
+Pen tag_pen() {
+  return {look().sizes.text(), true, tag_ink};
+}
 
 }  // namespace
 
@@ -44,7 +46,8 @@ double draw_text(wxGraphicsContext& gc, const std::string& text, double x, doubl
   return width;
 }
 
-std::string shortened(wxGraphicsContext& gc, const std::string& text, const Pen& pen, double width) {
+std::string shortened(wxGraphicsContext& gc, const std::string& text, const Pen& pen,
+                      double width) {
   if (text_width(gc, text, pen) <= width) return text;
   const wxString whole = shown(text);
   std::size_t low = 0, high = whole.length();
@@ -74,7 +77,9 @@ std::vector<std::string> wrapped(wxGraphicsContext& gc, const std::string& text,
   return lines;
 }
 
-int tag_height() { return look().sizes.of(21); }
+int tag_height() {
+  return look().sizes.of(21);
+}
 
 double tag_width(wxGraphicsContext& gc, const std::string& number) {
   return text_width(gc, number, tag_pen()) + look().sizes.of(10);
@@ -98,7 +103,9 @@ void Canvas::SetFocus() {
 }
 
 // A panel gives up the keys, and its place among the Tab stops, once a field stands on it.
-void Canvas::SetCanFocus(bool can) { Surface::SetCanFocus(can || takes_keys_); }
+void Canvas::SetCanFocus(bool can) {
+  Surface::SetCanFocus(can || takes_keys_);
+}
 
 Canvas::Canvas(wxWindow* parent, Depth depth) : Surface(parent, depth) {
   SetBackgroundStyle(wxBG_STYLE_PAINT);
@@ -133,8 +140,12 @@ void Canvas::takes_keys() {
   }
 }
 
-void Canvas::dress() { Surface::dress(); }
+void Canvas::dress() {
+  Surface::dress();
+}
 
-void Canvas::says(const std::string& summary) { name_for_readers(*this, summary); }
+void Canvas::says(const std::string& summary) {
+  name_for_readers(*this, summary);
+}
 
 }  // namespace tangmark::window

@@ -29,7 +29,8 @@ CostCanvas::CostCanvas(wxWindow* parent, Changed changed)
     : Canvas(parent, Depth::window), changed_(std::move(changed)) {
   takes_keys();
   SetMinSize({look().sizes.of(440), look().sizes.of(200)});
-  editor_ = new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, wxDefaultSize, wxTE_RIGHT);
+  editor_ =
+      new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, wxDefaultSize, wxTE_RIGHT);
   set_style(*editor_, "tm-figure");
   editor_->Hide();
   editor_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) {
@@ -38,12 +39,19 @@ CostCanvas::CostCanvas(wxWindow* parent, Changed changed)
   editor_->Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
     switch (event.GetKeyCode()) {
       case WXK_RETURN:
-      case WXK_NUMPAD_ENTER: return close(true);
-      case WXK_ESCAPE: return close(false);
+      case WXK_NUMPAD_ENTER:
+        return close(true);
+      case WXK_ESCAPE:
+        return close(false);
       case WXK_DOWN:
-      case WXK_UP: close(true); return step(event.GetKeyCode() == WXK_DOWN ? 1 : -1);
-      case WXK_TAB: close(true); return step_across(event.ShiftDown() ? -1 : 1);
-      default: event.Skip();
+      case WXK_UP:
+        close(true);
+        return step(event.GetKeyCode() == WXK_DOWN ? 1 : -1);
+      case WXK_TAB:
+        close(true);
+        return step_across(event.ShiftDown() ? -1 : 1);
+      default:
+        event.Skip();
     }
   });
   editor_->Bind(wxEVT_KILL_FOCUS, [this](wxFocusEvent& event) {
@@ -86,7 +94,9 @@ void CostCanvas::show_rows(std::vector<desk::QuoteRow> rows) {
   Refresh();
 }
 
-void CostCanvas::mark_wrong(bool wrong) { set_style(*editor_, "tm-wrong", wrong); }
+void CostCanvas::mark_wrong(bool wrong) {
+  set_style(*editor_, "tm-wrong", wrong);
+}
 
 void CostCanvas::move(int by_px) {
   if (editor_->IsShown()) close(true);
@@ -117,12 +127,24 @@ bool CostCanvas::key(wxKeyEvent& event) {
   const int code = event.GetKeyCode();
   if (event.ControlDown() || event.AltDown()) return false;
   switch (code) {
-    case WXK_DOWN: step(1); return true;
-    case WXK_UP: step(-1); return true;
-    case WXK_LEFT: step_across(-1); return true;
-    case WXK_RIGHT: step_across(1); return true;
-    case WXK_PAGEDOWN: move(GetClientSize().y / 2); return true;
-    case WXK_PAGEUP: move(-GetClientSize().y / 2); return true;
+    case WXK_DOWN:
+      step(1);
+      return true;
+    case WXK_UP:
+      step(-1);
+      return true;
+    case WXK_LEFT:
+      step_across(-1);
+      return true;
+    case WXK_RIGHT:
+      step_across(1);
+      return true;
+    case WXK_PAGEDOWN:
+      move(GetClientSize().y / 2);
+      return true;
+    case WXK_PAGEUP:
+      move(-GetClientSize().y / 2);
+      return true;
     case WXK_RETURN:
     case WXK_NUMPAD_ENTER:
     case WXK_F2:
@@ -134,7 +156,8 @@ bool CostCanvas::key(wxKeyEvent& event) {
       if (!place_) return false;
       changed_(rows_[place_->row], place_->cell, "");
       return true;
-    default: break;
+    default:
+      break;
   }
   const wxChar letter = event.GetUnicodeKey();
   const bool figure = (letter >= '0' && letter <= '9') || letter == '.';
@@ -195,8 +218,7 @@ void CostCanvas::open(const std::string& first) {
 // Not kept, the figure is again what it was when it was opened.
 void CostCanvas::close(bool keep) {
   if (!editor_->IsShown() || !place_) return;
-  if (!keep)
-    changed_(edited_, place_->cell, edited_.by_hand ? edited_.figure(place_->cell) : "");
+  if (!keep) changed_(edited_, place_->cell, edited_.by_hand ? edited_.figure(place_->cell) : "");
   editor_->Hide();
   SetFocus();
   Refresh();
@@ -248,12 +270,12 @@ void CostCanvas::draw_row(wxGraphicsContext& gc, const desk::QuoteRow& row, doub
   const double x = sizes.gap(1) + (strong ? 0 : sizes.of(4));
   const double room = (row.how_much.empty() ? at.each : at.much - sizes.of(60)) - x - sizes.gap(1);
   draw_text(gc, shortened(gc, row.text, pen, room), x, y + 1, pen);
-  draw_text(gc, row.how_much, at.much, y + 1, row.may_change(desk::QuoteCell::how_much) ? figure : pen,
-            Anchor::end);
+  draw_text(gc, row.how_much, at.much, y + 1,
+            row.may_change(desk::QuoteCell::how_much) ? figure : pen, Anchor::end);
   draw_text(gc, row.unit, at.unit, y + 1, {sizes.text(), false, p.second_ink});
   draw_text(gc, row.each, at.each, y + 1, pen, Anchor::end);
-  draw_text(gc, row.amount, at.right, y + 1,
-            row.may_change(desk::QuoteCell::amount) ? figure : pen, Anchor::end);
+  draw_text(gc, row.amount, at.right, y + 1, row.may_change(desk::QuoteCell::amount) ? figure : pen,
+            Anchor::end);
 }
 
 // The figure that typing would open, framed; a thin line under every other that may be changed.

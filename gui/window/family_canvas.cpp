@@ -67,19 +67,31 @@ void FamilyCanvas::draw(wxGraphicsContext& gc, wxSize) {
     const double room = box.m_width - sizes.gap(2);
     const Pen title{sizes.text(), true, member.gone ? p.second_ink : p.ink};
     const Pen grey{sizes.note(), false, p.second_ink};
-    draw_text(gc, shortened(gc, member.title, title, room), box.m_x + sizes.gap(1), box.m_y + sizes.of(3), title);
-    draw_text(gc, shortened(gc, member.under, grey, room), box.m_x + sizes.gap(1), box.m_y + sizes.of(24), grey);
+    draw_text(gc, shortened(gc, member.title, title, room), box.m_x + sizes.gap(1),
+              box.m_y + sizes.of(3), title);
+    draw_text(gc, shortened(gc, member.under, grey, room), box.m_x + sizes.gap(1),
+              box.m_y + sizes.of(24), grey);
   }
 }
 
 void FamilyCanvas::on_key(wxKeyEvent& event) {
   int columns = 0, rows = 0;
   switch (event.GetKeyCode()) {
-    case WXK_LEFT: columns = -1; break;
-    case WXK_RIGHT: columns = 1; break;
-    case WXK_UP: rows = -1; break;
-    case WXK_DOWN: rows = 1; break;
-    default: event.Skip(); return;
+    case WXK_LEFT:
+      columns = -1;
+      break;
+    case WXK_RIGHT:
+      columns = 1;
+      break;
+    case WXK_UP:
+      rows = -1;
+      break;
+    case WXK_DOWN:
+      rows = 1;
+      break;
+    default:
+      event.Skip();
+      return;
   }
   const auto here = std::find_if(tree_.members.begin(), tree_.members.end(),
                                  [](const desk::FamilyMember& m) { return m.selected; });

@@ -24,8 +24,8 @@ FiringReason::FiringReason(wxWindow* parent, Answers answers)
   const Sizes& sizes = look().sizes;
   says_ = new wxBoxSizer(wxVERTICAL);
   because_ = new Words(this, "Put it there all the same, because", Voice::text);
-  why_ = new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition, {sizes.of(420), sizes.of(40)},
-                        wxTE_PROCESS_ENTER);
+  why_ = new wxTextCtrl(this, wxID_ANY, wxString(), wxDefaultPosition,
+                        {sizes.of(420), sizes.of(40)}, wxTE_PROCESS_ENTER);
   set_style(*why_, "tm-field");
   name_for_readers(*why_, "Put it there all the same, because");
   refusal_ = new Words(this, {}, Voice::problem);
@@ -34,7 +34,8 @@ FiringReason::FiringReason(wxWindow* parent, Answers answers)
   do_it_ = do_it;
   put_back_ = put_back;
   do_it->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { CallAfter([this] { answer(); }); });
-  put_back->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { CallAfter([this] { answers_.put_back(); }); });
+  put_back->Bind(wxEVT_BUTTON,
+                 [this](wxCommandEvent&) { CallAfter([this] { answers_.put_back(); }); });
   auto* row = new wxBoxSizer(wxHORIZONTAL);
   row->Add(put_back, 0, wxRIGHT, sizes.gap(2));
   row->Add(do_it, 0);

@@ -14,8 +14,8 @@ namespace tangmark::window {
 
 class Words;
 
-/// Stands on the board where a firing was let go and a rule breaks: the reasons and, where the maker
-/// may do it all the same, a field for why. Enter does it, Escape puts the firing back.
+/// Stands on the board where a firing was let go and a rule breaks: the reasons and, where the
+/// maker may do it all the same, a field for why. Enter does it, Escape puts the firing back.
 class FiringReason final : public Surface {
  public:
   struct Answers {

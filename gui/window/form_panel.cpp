@@ -60,7 +60,8 @@ FormPanel::FormPanel(wxWindow* parent, Answers answers)
   SetSizer(all);
 
   more_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { show_hidden(true); });
-  submit_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { CallAfter([this] { answers_.submit(); }); });
+  submit_->Bind(wxEVT_BUTTON,
+                [this](wxCommandEvent&) { CallAfter([this] { answers_.submit(); }); });
   leave->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { CallAfter([this] { answers_.leave(); }); });
   Bind(wxEVT_CHAR_HOOK, &FormPanel::on_key, this);
   scroll_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
@@ -244,7 +245,8 @@ void FormPanel::show_problems(const Problems& problems) {
 
 void FormPanel::focus_first() {
   for (std::size_t i = 0; i < lines_.size(); ++i) {
-    if (form_.fields[i].hidden || (!value_of(i).empty() && form_.fields[i].entry != desk::Entry::line)) {
+    if (form_.fields[i].hidden ||
+        (!value_of(i).empty() && form_.fields[i].entry != desk::Entry::line)) {
       continue;
     }
     if (!value_of(i).empty()) continue;

@@ -28,7 +28,9 @@ constexpr int tick_ms = 20'000;
 
 Frame::Frame(const desk::Start& start)
     : wxFrame(nullptr, wxID_ANY, wxS("Tangmark"), wxDefaultPosition, wxSize(1366, 768)),
-      start_(start), place_(start.place), tick_(this) {
+      start_(start),
+      place_(start.place),
+      tick_(this) {
   use_look(text_size_);
   build();
   bind_keys();
@@ -46,7 +48,9 @@ Frame::Frame(const desk::Start& start)
   tick_.Start(tick_ms);
 }
 
-Frame::~Frame() { work_.reset(); }
+Frame::~Frame() {
+  work_.reset();
+}
 
 desk::Clock Frame::clock() const {
   return [fixed = start_.now] {
@@ -73,8 +77,8 @@ Stage::Answers Frame::answers_of_desk() {
   answers.firing_dropped = [this](const std::string& firing, const std::string& kiln, Instant at) {
     guarded([&] { take(desk_->propose_move(firing, kiln, at)); });
   };
-  answers.firing_all_the_same = [this](const std::string& firing, const std::string& kiln, Instant at,
-                                       const std::string& why) {
+  answers.firing_all_the_same = [this](const std::string& firing, const std::string& kiln,
+                                       Instant at, const std::string& why) {
     const auto done = desk_->move_all_the_same(firing, kiln, at, why);
     if (!done) return all_of(done.problems());
     CallAfter([this, said = *done] { guarded([&] { take(said); }); });
@@ -87,11 +91,13 @@ void Frame::make_parts() {
   const auto doer = [this](const desk::Deed& deed) { perform(deed); };
   auto* ground = new Surface(this, Depth::window);
   ground_ = ground;
-  bench_ = new BenchCanvas(this, {[this](const auto& put_off) { return desk_->bench(put_off); },
-                                  [this](const desk::Deed& deed) { guarded([&] { perform_at_bench(deed); }); },
-                                  [this] { leave_bench(); }});
+  bench_ = new BenchCanvas(
+      this, {[this](const auto& put_off) { return desk_->bench(put_off); },
+             [this](const desk::Deed& deed) { guarded([&] { perform_at_bench(deed); }); },
+             [this] { leave_bench(); }});
   bench_->Hide();
-  places_ = new PlacesRow(ground, [this](desk::Place place) { guarded([&] { go(place, selected_[place]); }); });
+  places_ = new PlacesRow(
+      ground, [this](desk::Place place) { guarded([&] { go(place, selected_[place]); }); });
   next_ = new NextLineBar(ground, doer);
   list_ = new ListColumn(ground, [this](const std::string& id) { guarded([&] { select(id); }); });
   list_rule_ = new Rule(ground, Rule::Way::down);
@@ -125,7 +131,9 @@ void Frame::lay_out() {
   SetSizer(whole);
 }
 
-void Frame::bind_keys() { Bind(wxEVT_CHAR_HOOK, &Frame::on_key, this); }
+void Frame::bind_keys() {
+  Bind(wxEVT_CHAR_HOOK, &Frame::on_key, this);
+}
 
 void Frame::on_key(wxKeyEvent& event) {
   const int key = event.GetKeyCode();
@@ -139,8 +147,10 @@ void Frame::on_key(wxKeyEvent& event) {
   }
   if (event.ControlDown() && key == 'F') return list_->focus_find();
   if (key == WXK_F6 && !form_->IsShown()) return go_across();
-  if (event.ControlDown() && (key == '+' || key == '=' || key == WXK_NUMPAD_ADD)) return text_size(1.125);
-  if (event.ControlDown() && (key == '-' || key == WXK_NUMPAD_SUBTRACT)) return text_size(1 / 1.125);
+  if (event.ControlDown() && (key == '+' || key == '=' || key == WXK_NUMPAD_ADD))
+    return text_size(1.125);
+  if (event.ControlDown() && (key == '-' || key == WXK_NUMPAD_SUBTRACT))
+    return text_size(1 / 1.125);
   if (form_->IsShown()) return event.Skip();  // a form answers its own Enter and Escape
   const bool enter = key == WXK_RETURN || key == WXK_NUMPAD_ENTER;
   if (enter && event.ControlDown()) {
@@ -186,7 +196,8 @@ void Frame::on_tick() {
   if (!desk_ || form_->IsShown() || document_ || work_ || bench_->IsShown()) return;
   const bool elsewhere = desk_->changed_elsewhere();
   // Clocks run in Today and Kiln; elsewhere only news from another window is worth a new drawing.
-  if (elsewhere || ((place_ == desk::Place::today || place_ == desk::Place::kiln) && !start_.now)) reload();
+  if (elsewhere || ((place_ == desk::Place::today || place_ == desk::Place::kiln) && !start_.now))
+    reload();
 }
 
 void Frame::follow_desktop() {
@@ -293,6 +304,8 @@ void Frame::guarded(const std::function<void()>& work) {
   }
 }
 
-void Frame::tell(const std::string& sentence) { told_->say(sentence); }
+void Frame::tell(const std::string& sentence) {
+  told_->say(sentence);
+}
 
 }  // namespace tangmark::window

@@ -19,7 +19,8 @@ namespace tangmark::window {
 void Frame::perform(const desk::Deed& deed) {
   guarded([&] {
     if (const auto* form = std::get_if<desk::OpenForm>(&deed)) return open_form(*form);
-    if (const auto* now = std::get_if<desk::DoNow>(&deed)) return take(desk_->act(now->action, now->fields));
+    if (const auto* now = std::get_if<desk::DoNow>(&deed))
+      return take(desk_->act(now->action, now->fields));
     if (const auto* to = std::get_if<desk::GoTo>(&deed)) return go(to->place, to->id);
     if (const auto* paper = std::get_if<desk::ShowDocument>(&deed)) return show_document(*paper);
     begin(std::get<desk::PlaceWork>(deed));
@@ -28,8 +29,8 @@ void Frame::perform(const desk::Deed& deed) {
 
 void Frame::open_form(const desk::OpenForm& wanted) {
   if (!desk_ && work_) return tell(work_->doing() + ". Escape stops it.");
-  desk::Form form = desk_ ? desk_->form(wanted.action, wanted.filled)
-                          : desk::welcome_form(wanted.action);
+  desk::Form form =
+      desk_ ? desk_->form(wanted.action, wanted.filled) : desk::welcome_form(wanted.action);
   const auto draft = drafts_.find(wanted.action + "/" + selected_[place_]);
   if (draft != drafts_.end()) {
     for (desk::FormField& field : form.fields) {
@@ -114,20 +115,24 @@ void Frame::begin(const desk::PlaceWork& work) {
 }
 
 void Frame::begin_shop(desk::ShopWriting writing) {
-  work_on(writing.doing, "Stop, and write nothing",
-          [this, work = std::move(writing.work)](const desk::Going& going) -> BackgroundWork::Finish {
-            return [this, path = work(going)] {
-              if (path) return open_shop(*path);
-              show_welcome();
-              tell(all_of(path.problems()));
-            };
-          });
+  work_on(
+      writing.doing, "Stop, and write nothing",
+      [this, work = std::move(writing.work)](const desk::Going& going) -> BackgroundWork::Finish {
+        return [this, path = work(going)] {
+          if (path) return open_shop(*path);
+          show_welcome();
+          tell(all_of(path.problems()));
+        };
+      });
 }
 
 // `ending` is what stopping it means.
-void Frame::work_on(const std::string& doing, const std::string& ending, BackgroundWork::Work work) {
+void Frame::work_on(const std::string& doing, const std::string& ending,
+                    BackgroundWork::Work work) {
   BackgroundWork::Told told;
-  told.so_far = [this, doing, ending](const std::string& sentence) { show_work(doing, sentence, ending); };
+  told.so_far = [this, doing, ending](const std::string& sentence) {
+    show_work(doing, sentence, ending);
+  };
   told.done = [this](BackgroundWork::Found found) {
     work_.reset();
     if (!found.failure.empty()) return tell(found.failure);
@@ -138,7 +143,8 @@ void Frame::work_on(const std::string& doing, const std::string& ending, Backgro
 }
 
 // Over any view: what is on its way, how far it has come, and stopping it.
-void Frame::show_work(const std::string& doing, const std::string& so_far, const std::string& ending) {
+void Frame::show_work(const std::string& doing, const std::string& so_far,
+                      const std::string& ending) {
   if (!work_) return;
   next_->show({doing + " ...", so_far, {{ending, desk::PlaceWork{"stop", {}}, "Esc", ""}}});
 }

@@ -12,15 +12,19 @@
 namespace tangmark::window {
 namespace {
 
-constexpr int inset_px = 8;     // keeps words off the frame that shows the focus
-constexpr int names_px = 132;   // the column of kiln names
-constexpr int head_px = 40;     // the row of hours
-constexpr int foot_px = 32;     // the key of colours
+constexpr int inset_px = 8;    // keeps words off the frame that shows the focus
+constexpr int names_px = 132;  // the column of kiln names
+constexpr int head_px = 40;    // the row of hours
+constexpr int foot_px = 32;    // the key of colours
 constexpr int low_lane_px = 56;
 constexpr auto step = std::chrono::minutes{5};
 
-Pen note_pen() { return {look().sizes.note(), false, look().palette.ink}; }
-Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.ink}; }
+Pen note_pen() {
+  return {look().sizes.note(), false, look().palette.ink};
+}
+Pen text_pen(bool strong) {
+  return {look().sizes.text(), strong, look().palette.ink};
+}
 
 }  // namespace
 
@@ -71,7 +75,9 @@ void KilnCanvas::show(desk::KilnBoard board) {
   Refresh();
 }
 
-double KilnCanvas::left() const { return look().sizes.of(names_px); }
+double KilnCanvas::left() const {
+  return look().sizes.of(names_px);
+}
 
 double KilnCanvas::x_of(Instant at) const {
   const double span = static_cast<double>((board_.to - board_.from).count());
@@ -100,9 +106,13 @@ double KilnCanvas::lane_height() const {
 }
 
 // With many kilns the lanes are low: closer together, their words in smaller letters.
-bool KilnCanvas::lanes_are_low() const { return lane_height() < look().sizes.of(76); }
+bool KilnCanvas::lanes_are_low() const {
+  return lane_height() < look().sizes.of(76);
+}
 
-double KilnCanvas::lane_gap() const { return look().sizes.gap(lanes_are_low() ? 1 : 2); }
+double KilnCanvas::lane_gap() const {
+  return look().sizes.gap(lanes_are_low() ? 1 : 2);
+}
 
 double KilnCanvas::curve_height() const {
   return lane_height() - look().sizes.of(caption_px) - lane_gap() -
@@ -281,7 +291,7 @@ void KilnCanvas::draw_firing(wxGraphicsContext& gc, const desk::BoardFiring& fir
 
 // Tags that would run into the next firing are written as plain numbers instead, in lines.
 double KilnCanvas::draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& firing, double x,
-                              double foot, double room, int rows) {
+                                double foot, double room, int rows) {
   const Sizes& sizes = look().sizes;
   const Pen pen{sizes.note(), true, look().palette.ink};
   std::string all;
@@ -357,8 +367,8 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken&
     }
     x += widest + 3;
   }
-  tag_places_.push_back({of, {from, foot - rows * (tag_height() + 2.0), x - from,
-                              rows * (tag_height() + 2.0)}});
+  tag_places_.push_back(
+      {of, {from, foot - rows * (tag_height() + 2.0), x - from, rows * (tag_height() + 2.0)}});
   taken.tags = x;
 }
 

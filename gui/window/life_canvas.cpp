@@ -69,7 +69,8 @@ void LifeCanvas::draw(wxGraphicsContext& gc, wxSize size) {
   }
 }
 
-void LifeCanvas::draw_event(wxGraphicsContext& gc, const desk::LifeEvent& event, double x, double y) {
+void LifeCanvas::draw_event(wxGraphicsContext& gc, const desk::LifeEvent& event, double x,
+                            double y) {
   const Sizes& sizes = look().sizes;
   const desk::Palette& p = look().palette;
   const double size = sizes.of(event.celsius ? 18 : 12);

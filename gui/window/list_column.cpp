@@ -16,10 +16,17 @@ std::string escaped(const std::string& text) {
   std::string out;
   for (char c : text) {
     switch (c) {
-      case '&': out += "&amp;"; break;
-      case '<': out += "&lt;"; break;
-      case '>': out += "&gt;"; break;
-      default: out += c;
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      default:
+        out += c;
     }
   }
   return out;
@@ -78,7 +85,8 @@ ListColumn::ListColumn(wxWindow* parent, std::function<void(const std::string&)>
                                             column == 0 ? wxALIGN_CENTRE : wxALIGN_LEFT);
     text->EnableMarkup();
     text->EnableEllipsize(wxELLIPSIZE_END);
-    rows_->AppendColumn(new wxDataViewColumn(wxString(), text, column, sizes.of(column == 0 ? 64 : 224)));
+    rows_->AppendColumn(
+        new wxDataViewColumn(wxString(), text, column, sizes.of(column == 0 ? 64 : 224)));
   }
   auto* column = new wxBoxSizer(wxVERTICAL);
   column->AddSpacer(sizes.gap(2));
@@ -102,9 +110,13 @@ ListColumn::ListColumn(wxWindow* parent, std::function<void(const std::string&)>
   ListColumn::dress();
 }
 
-ListColumn::~ListColumn() { model_->show(&list_, {}); }
+ListColumn::~ListColumn() {
+  model_->show(&list_, {});
+}
 
-void ListColumn::row_height() { rows_->SetRowHeight(look().sizes.of(48)); }
+void ListColumn::row_height() {
+  rows_->SetRowHeight(look().sizes.of(48));
+}
 
 void ListColumn::show(const std::string& title, const std::string& hint, desk::List list) {
   title_->say(title);
@@ -165,14 +177,18 @@ void ListColumn::focus_rows() {
   rows_->SetFocus();
 }
 
-bool ListColumn::find_has_focus() const { return find_->HasFocus(); }
+bool ListColumn::find_has_focus() const {
+  return find_->HasFocus();
+}
 
 bool ListColumn::rows_have_focus() const {
   const wxWindow* focus = wxWindow::FindFocus();
   return focus != nullptr && (focus == rows_ || focus->GetParent() == rows_);
 }
 
-void ListColumn::clear_find() { find_->Clear(); }
+void ListColumn::clear_find() {
+  find_->Clear();
+}
 
 void ListColumn::dress() {
   Surface::dress();

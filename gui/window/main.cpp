@@ -36,7 +36,8 @@ class Program final : public wxApp {
     const auto start = desk::read_start(words);
     if (!start) {
       const Problem& problem = start.problem();
-      std::fprintf(stderr, "tangmark-window: %s %s\n", problem.sentence.c_str(), problem.remedy.c_str());
+      std::fprintf(stderr, "tangmark-window: %s %s\n", problem.sentence.c_str(),
+                   problem.remedy.c_str());
       std::exit(2);
     }
     if (start->wants_help) {

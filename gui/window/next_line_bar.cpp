@@ -32,11 +32,12 @@ NextLineBar::NextLineBar(wxWindow* parent, std::function<void(const desk::Deed&)
 
 void NextLineBar::show(const desk::NextLine& next) {
   // What is on its way is told again and again: targets under a finger are not made anew for that.
-  const bool same_targets = !next.offers.empty() &&
-                            std::equal(next.offers.begin(), next.offers.end(), next_.offers.begin(), next_.offers.end(),
-                                       [](const desk::Offer& a, const desk::Offer& b) {
-                                         return a.label == b.label && a.key == b.key && a.why_not == b.why_not;
-                                       });
+  const bool same_targets =
+      !next.offers.empty() &&
+      std::equal(next.offers.begin(), next.offers.end(), next_.offers.begin(), next_.offers.end(),
+                 [](const desk::Offer& a, const desk::Offer& b) {
+                   return a.label == b.label && a.key == b.key && a.why_not == b.why_not;
+                 });
   next_ = next;
   sentence_->say(next.sentence);
   std::string why = next.why;
@@ -53,8 +54,8 @@ void NextLineBar::show(const desk::NextLine& next) {
   // The first offer is the one Enter does, so it stands last, at the edge the eye ends on.
   for (std::size_t i = std::min<std::size_t>(next.offers.size(), 3); i-- > 0;) {
     const desk::Offer& offer = next_.offers[i];
-    auto* press = new Press(this, offer.label, i == 0 ? PressKind::main : PressKind::plain,
-                            offer.key);
+    auto* press =
+        new Press(this, offer.label, i == 0 ? PressKind::main : PressKind::plain, offer.key);
     press->Enable(offer.why_not.empty());
     press->Bind(wxEVT_BUTTON, [this, i](wxCommandEvent&) {
       CallAfter([this, i] { perform_offer(i); });  // the bar may be filled anew meanwhile

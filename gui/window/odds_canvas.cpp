@@ -9,7 +9,9 @@
 namespace tangmark::window {
 namespace {
 
-double line_height(const Pen& pen) { return std::ceil(pen.size_px * 1.3); }
+double line_height(const Pen& pen) {
+  return std::ceil(pen.size_px * 1.3);
+}
 
 }  // namespace
 
@@ -20,7 +22,8 @@ OddsCanvas::OddsCanvas(wxWindow* parent) : Canvas(parent, Depth::panel) {
 void OddsCanvas::show(desk::PromiseView promise, bool ready) {
   promise_ = std::move(promise);
   ready_ = ready;
-  std::string text = "Promise date " + promise_.day + ". " + promise_.sentence + " " + promise_.from;
+  std::string text =
+      "Promise date " + promise_.day + ". " + promise_.sentence + " " + promise_.from;
   for (const desk::OddsMark& mark : promise_.marks) text += " " + mark.day + ": " + mark.odds + ".";
   for (const std::string& note : promise_.notes) text += " " + note;
   says(text);
@@ -44,7 +47,8 @@ void OddsCanvas::draw(wxGraphicsContext& gc, wxSize size) {
   gc.DrawRectangle(0.5, 0.5, size.x - 1, size.y - 1);
   const double width = size.x - sizes.gap(4);
   draw_text(gc, "Promise date", sizes.gap(2), sizes.gap(2), {sizes.text(), true, p.ink});
-  draw_text(gc, promise_.day, size.x - sizes.gap(2), sizes.of(12), {sizes.heading(), true, p.ink}, Anchor::end);
+  draw_text(gc, promise_.day, size.x - sizes.gap(2), sizes.of(12), {sizes.heading(), true, p.ink},
+            Anchor::end);
   double y = sizes.of(46);
   if (!ready_) {
     const std::string& known = promise_.sentence;
@@ -81,7 +85,8 @@ void OddsCanvas::draw_curve(wxGraphicsContext& gc, double top, double bottom, do
   gc.StrokeLine(left, bottom, right, bottom);
   wxGraphicsPath path = gc.CreatePath();
   path.MoveToPoint(x_of(first), y_of(promise_.curve.front().share));
-  for (const desk::OddsPoint& point : promise_.curve) path.AddLineToPoint(x_of(point.days), y_of(point.share));
+  for (const desk::OddsPoint& point : promise_.curve)
+    path.AddLineToPoint(x_of(point.days), y_of(point.share));
   gc.SetPen(wxPen(colour(p.ink), 2));
   gc.StrokePath(path);
   const std::vector<double> centres = label_centres(gc, x_of, left, right);
@@ -99,7 +104,8 @@ void OddsCanvas::draw_curve(wxGraphicsContext& gc, double top, double bottom, do
   }
 }
 
-// Each label under its day, pushed apart to the right, then back where the last would leave the card.
+// Each label under its day, pushed apart to the right, then back where the last would leave the
+// card.
 std::vector<double> OddsCanvas::label_centres(wxGraphicsContext& gc,
                                               const std::function<double(double)>& x_of,
                                               double left, double right) const {

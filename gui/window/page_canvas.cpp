@@ -41,7 +41,8 @@ void PageCanvas::show(std::shared_ptr<const reports::Document> document) {
 double PageCanvas::scale(wxSize size) const {
   const reports::Page& page = document_->pages[page_];
   const double gap = look().sizes.gap(2);
-  const double whole = std::min((size.x - gap) / page.width, (size.y - gap - look().sizes.gap(3)) / page.height);
+  const double whole =
+      std::min((size.x - gap) / page.width, (size.y - gap - look().sizes.gap(3)) / page.height);
   return std::max(0.1, whole) * zoom_;
 }
 
@@ -83,13 +84,30 @@ void PageCanvas::on_wheel(wxMouseEvent& event) {
 
 void PageCanvas::on_key(wxKeyEvent& event) {
   switch (event.GetKeyCode()) {
-    case WXK_PAGEDOWN: turn(1); return;
-    case WXK_PAGEUP: turn(-1); return;
-    case WXK_DOWN: down_ += look().sizes.gap(6); break;
-    case WXK_UP: down_ -= look().sizes.gap(6); break;
-    case '+': case '=': case WXK_NUMPAD_ADD: zoom_ = std::min(4.0, zoom_ * 1.25); break;
-    case '-': case WXK_NUMPAD_SUBTRACT: zoom_ = std::max(1.0, zoom_ / 1.25); break;
-    default: event.Skip(); return;
+    case WXK_PAGEDOWN:
+      turn(1);
+      return;
+    case WXK_PAGEUP:
+      turn(-1);
+      return;
+    case WXK_DOWN:
+      down_ += look().sizes.gap(6);
+      break;
+    case WXK_UP:
+      down_ -= look().sizes.gap(6);
+      break;
+    case '+':
+    case '=':
+    case WXK_NUMPAD_ADD:
+      zoom_ = std::min(4.0, zoom_ * 1.25);
+      break;
+    case '-':
+    case WXK_NUMPAD_SUBTRACT:
+      zoom_ = std::max(1.0, zoom_ / 1.25);
+      break;
+    default:
+      event.Skip();
+      return;
   }
   Refresh();
 }

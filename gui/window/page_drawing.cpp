@@ -17,7 +17,9 @@
 namespace tangmark::window {
 namespace {
 
-wxColour grey(reports::Grey g) { return {g.level, g.level, g.level}; }
+wxColour grey(reports::Grey g) {
+  return {g.level, g.level, g.level};
+}
 
 class PagePainter {
  public:
@@ -44,16 +46,19 @@ class PagePainter {
   }
   void operator()(const reports::Line& line) {
     stroke(line.grey, line.width, line.dash);
-    gc_.StrokeLine(line.from.x * scale_, line.from.y * scale_, line.to.x * scale_, line.to.y * scale_);
+    gc_.StrokeLine(line.from.x * scale_, line.from.y * scale_, line.to.x * scale_,
+                   line.to.y * scale_);
   }
   void operator()(const reports::Rectangle& r) {
     use(r.paint);
-    gc_.DrawRectangle(r.box.x * scale_, r.box.y * scale_, r.box.width * scale_, r.box.height * scale_);
+    gc_.DrawRectangle(r.box.x * scale_, r.box.y * scale_, r.box.width * scale_,
+                      r.box.height * scale_);
   }
   void operator()(const reports::Circle& c) {
     use(c.paint);
     const double across = 2 * c.radius * scale_;
-    gc_.DrawEllipse((c.centre.x - c.radius) * scale_, (c.centre.y - c.radius) * scale_, across, across);
+    gc_.DrawEllipse((c.centre.x - c.radius) * scale_, (c.centre.y - c.radius) * scale_, across,
+                    across);
   }
   void operator()(const reports::Polyline& line) {
     if (line.places.size() < 2) return;
@@ -99,20 +104,25 @@ class PagePainter {
  private:
   static wxString face(reports::Face face) {
     switch (face) {
-      case reports::Face::serif: return wxS("Noto Serif");
-      case reports::Face::sans: return wxS("Noto Sans");
-      case reports::Face::mono: return wxS("DejaVu Sans Mono");
+      case reports::Face::serif:
+        return wxS("Noto Serif");
+      case reports::Face::sans:
+        return wxS("Noto Sans");
+      case reports::Face::mono:
+        return wxS("DejaVu Sans Mono");
     }
     return {};
   }
   wxGraphicsPath path(const std::vector<reports::Place>& places) {
     wxGraphicsPath made = gc_.CreatePath();
     made.MoveToPoint(places.front().x * scale_, places.front().y * scale_);
-    for (const reports::Place& place : places) made.AddLineToPoint(place.x * scale_, place.y * scale_);
+    for (const reports::Place& place : places)
+      made.AddLineToPoint(place.x * scale_, place.y * scale_);
     return made;
   }
   void stroke(reports::Grey g, reports::Points width, reports::Points dash) {
-    wxGraphicsPenInfo pen(grey(g), width * scale_, dash > 0 ? wxPENSTYLE_SHORT_DASH : wxPENSTYLE_SOLID);
+    wxGraphicsPenInfo pen(grey(g), width * scale_,
+                          dash > 0 ? wxPENSTYLE_SHORT_DASH : wxPENSTYLE_SOLID);
     gc_.SetPen(gc_.CreatePen(pen));
   }
   void use(const reports::Paint& paint) {

@@ -17,8 +17,8 @@ void name_for_readers(const wxWindow& window, const std::string& name);
 void set_style(const wxWindow& window, const char* style, bool on = true);
 /// Puts a style sheet over all windows of the program, in place of the one before.
 void use_style_sheet(const std::string& css);
-/// The size of a text in pixels (its em) and its weight, at once; a style sheet would take effect only
-/// after the text has been measured.
+/// The size of a text in pixels (its em) and its weight, at once; a style sheet would take effect
+/// only after the text has been measured.
 void set_text_size(const wxStaticText& text, int em_px, bool strong);
 /// Lets a text break over lines by itself.
 void wrap_by_width(const wxStaticText& text);
@@ -27,8 +27,8 @@ int height_at_width(const wxStaticText& text, int width);
 int width_on_one_line(const wxStaticText& text);
 void align_text_right(const wxStaticText& text);
 
-/// The words on a target, with the key that does the same after them, smaller and grey; and the width
-/// they take.
+/// The words on a target, with the key that does the same after them, smaller and grey; and the
+/// width they take.
 void label_button(wxButton& button, const std::string& label, const std::string& key, int em_px);
 int label_width(const wxButton& button);
 

@@ -10,7 +10,9 @@
 namespace tangmark::window {
 namespace {
 
-GtkWidget* widget_of(const wxWindow& window) { return GTK_WIDGET(window.GetHandle()); }
+GtkWidget* widget_of(const wxWindow& window) {
+  return GTK_WIDGET(window.GetHandle());
+}
 
 // wx may put the label in a box of its own to give it a window.
 GtkLabel* label_of(const wxStaticText& text) {
@@ -65,7 +67,8 @@ void settle_soon() {
 std::string span(int em_px, const std::string& text) {
   const int thousandths_of_a_point = em_px * 1024 * 72 / 96;
   char* escaped = g_markup_escape_text(text.c_str(), -1);
-  std::string made = "<span size='" + std::to_string(thousandths_of_a_point) + "'>" + escaped + "</span>";
+  std::string made =
+      "<span size='" + std::to_string(thousandths_of_a_point) + "'>" + escaped + "</span>";
   g_free(escaped);
   return made;
 }
@@ -118,8 +121,8 @@ void use_style_sheet(const std::string& css) {
 void set_text_size(const wxStaticText& text, int em_px, bool strong) {
   PangoAttrList* attributes = pango_attr_list_new();
   pango_attr_list_insert(attributes, pango_attr_size_new_absolute(em_px * PANGO_SCALE));
-  pango_attr_list_insert(attributes,
-                         pango_attr_weight_new(strong ? PANGO_WEIGHT_SEMIBOLD : PANGO_WEIGHT_NORMAL));
+  pango_attr_list_insert(
+      attributes, pango_attr_weight_new(strong ? PANGO_WEIGHT_SEMIBOLD : PANGO_WEIGHT_NORMAL));
   gtk_label_set_attributes(label_of(text), attributes);
   pango_attr_list_unref(attributes);
 }
@@ -136,8 +139,12 @@ int height_at_width(const wxStaticText& text, int width) {
   return drawn_size(text, width).second;
 }
 
-int width_on_one_line(const wxStaticText& text) { return drawn_size(text, -1).first; }
+int width_on_one_line(const wxStaticText& text) {
+  return drawn_size(text, -1).first;
+}
 
-void align_text_right(const wxStaticText& text) { gtk_label_set_xalign(label_of(text), 1); }
+void align_text_right(const wxStaticText& text) {
+  gtk_label_set_xalign(label_of(text), 1);
+}
 
 }  // namespace tangmark::window

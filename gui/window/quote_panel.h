@@ -22,9 +22,9 @@ class OddsCanvas;
 class Press;
 class Words;
 
-/// The quote desk: cost lines at the left, each figure changed in its place; where the price goes in
-/// the middle; the price, how it comes about and its answers at the right, live while typing; and the
-/// promise with its odds.
+/// The quote desk: cost lines at the left, each figure changed in its place; where the price goes
+/// in the middle; the price, how it comes about and its answers at the right, live while typing;
+/// and the promise with its odds.
 class QuotePanel final : public Surface {
  public:
   struct Answers {

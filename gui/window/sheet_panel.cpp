@@ -86,7 +86,8 @@ void SheetPanel::add_section(const desk::Section& section) {
   }
   if (!section.facts.empty()) column->Add(facts(on, section), 0, wxEXPAND);
   if (!section.table.rows.empty()) column->Add(table(on, section.table), 0, wxEXPAND);
-  if (!section.offers.empty()) column->Add(offers(on, section.offers, PressKind::plain), 0, wxEXPAND | wxTOP, sizes.gap(1));
+  if (!section.offers.empty())
+    column->Add(offers(on, section.offers, PressKind::plain), 0, wxEXPAND | wxTOP, sizes.gap(1));
 }
 
 Words* SheetPanel::words(wxWindow* on, const std::string& text, bool breaks, int less) {
@@ -160,7 +161,8 @@ wxSizer* SheetPanel::offers(wxWindow* on, const std::vector<desk::Offer>& offers
     press->Bind(wxEVT_BUTTON, [this, deed = offer.deed](wxCommandEvent&) {
       CallAfter([this, deed] { perform_(deed); });  // performing may take this very button away
     });
-    row->Add(press, 0, kind == PressKind::quiet ? wxRIGHT : wxRIGHT | wxBOTTOM, look().sizes.gap(1));
+    row->Add(press, 0, kind == PressKind::quiet ? wxRIGHT : wxRIGHT | wxBOTTOM,
+             look().sizes.gap(1));
   }
   return row;
 }

@@ -17,8 +17,9 @@
 namespace tangmark::window {
 
 Stage::Stage(wxWindow* parent, Answers answers) : Surface(parent, Depth::window) {
-  kiln_ = new KilnCanvas(this, {answers.firing_selected, answers.firing_trial, answers.firing_dropped,
-                                answers.firing_all_the_same, answers.perform});
+  kiln_ =
+      new KilnCanvas(this, {answers.firing_selected, answers.firing_trial, answers.firing_dropped,
+                            answers.firing_all_the_same, answers.perform});
   life_ = new LifeCanvas(this);
   family_ = new FamilyCanvas(this, answers.perform);
   cuts_ = new CutCanvas(this);
@@ -26,7 +27,8 @@ Stage::Stage(wxWindow* parent, Answers answers) : Surface(parent, Depth::window)
   quote_ = new QuotePanel(this, {answers.quote, answers.perform});
   between_ = new Rule(this, Rule::Way::down);
   sheet_ = new SheetPanel(this, answers.perform);
-  for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_, between_}) {
+  for (wxWindow* part :
+       std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_, between_}) {
     part->Hide();
   }
 }
@@ -54,7 +56,8 @@ void Stage::lay_out(const desk::Picture& picture) {
     above = quote_;
     alone = true;
   }
-  for (wxWindow* part : std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_}) {
+  for (wxWindow* part :
+       std::initializer_list<wxWindow*>{kiln_, life_, family_, cuts_, page_, quote_}) {
     part->Show(part == above || part == at_left);
   }
   between_->Show(at_left != nullptr);
@@ -66,7 +69,9 @@ void Stage::lay_out(const desk::Picture& picture) {
     all->Add(between_, 0, wxEXPAND);
     all->Add(sheet_, 10, wxEXPAND);
   } else {
-    if (above != nullptr) all->Add(above, alone ? 1 : above_share, alone ? wxEXPAND : wxEXPAND | wxLEFT | wxRIGHT | wxTOP, sizes.gap(2));
+    if (above != nullptr)
+      all->Add(above, alone ? 1 : above_share,
+               alone ? wxEXPAND : wxEXPAND | wxLEFT | wxRIGHT | wxTOP, sizes.gap(2));
     if (!alone) all->Add(sheet_, 2, wxEXPAND);
   }
   SetSizer(all);

@@ -56,22 +56,21 @@ checkbutton.tm-field { font-size: $text; color: $ink; min-height: $entry; }
   border-top: 2px solid $accent; border-bottom: 2px solid $accent; }
 )css";
 
-std::string px(int n) { return std::to_string(n) + "px"; }
+std::string px(int n) {
+  return std::to_string(n) + "px";
+}
 
 }  // namespace
 
 std::string style_sheet(const desk::Palette& p, const Sizes& s) {
   // Longer names first where one begins with another.
   const std::map<std::string, std::string, std::greater<>> values{
-      {"$text", px(s.text())},       {"$note", px(s.note())},
-      {"$heading", px(s.heading())}, {"$figure", px(s.figure())},
-      {"$padV", px(s.of(4))},        {"$padH", px(s.gap(2))},
-      {"$target", px(s.of(38))},     {"$row", px(s.of(28))},
-      {"$entry", px(s.of(36))},      {"$big", px(s.of(52))},
-      {"$window", hex(p.window)},    {"$panel", hex(p.panel)},
-      {"$raised", hex(p.raised)},    {"$line", hex(p.line)},
-      {"$ink", hex(p.ink)},          {"$second", hex(p.second_ink)},
-      {"$accent", hex(p.accent)},    {"$onaccent", hex(p.on_accent)},
+      {"$text", px(s.text())},        {"$note", px(s.note())},    {"$heading", px(s.heading())},
+      {"$figure", px(s.figure())},    {"$padV", px(s.of(4))},     {"$padH", px(s.gap(2))},
+      {"$target", px(s.of(38))},      {"$row", px(s.of(28))},     {"$entry", px(s.of(36))},
+      {"$big", px(s.of(52))},         {"$window", hex(p.window)}, {"$panel", hex(p.panel)},
+      {"$raised", hex(p.raised)},     {"$line", hex(p.line)},     {"$ink", hex(p.ink)},
+      {"$second", hex(p.second_ink)}, {"$accent", hex(p.accent)}, {"$onaccent", hex(p.on_accent)},
   };
   std::string css = sheet;
   for (const auto& [name, value] : values) {

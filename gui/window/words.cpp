@@ -23,7 +23,8 @@ void Words::speak_as(Voice voice) {
   const int em_px = voice == Voice::heading                           ? sizes.heading()
                     : voice == Voice::note || voice == Voice::problem ? sizes.note()
                                                                       : sizes.text();
-  set_text_size(*this, em_px, voice == Voice::strong || voice == Voice::heading || voice == Voice::problem);
+  set_text_size(*this, em_px,
+                voice == Voice::strong || voice == Voice::heading || voice == Voice::problem);
 }
 
 void Words::say(const std::string& text) {
@@ -34,12 +35,15 @@ void Words::say(const std::string& text) {
 }
 
 void Words::fit(int width) {
-  // A pixel more than its line: given just its own width, a line may be broken by a rounded-off part.
+  // A pixel more than its line: given just its own width, a line may be broken by a rounded-off
+  // part.
   const int taken = std::min(width, width_on_one_line(*this) + 1);
   wrap_by_width(*this);
   SetMinSize({taken, height_at_width(*this, taken)});
 }
 
-void Words::right_aligned() { align_text_right(*this); }
+void Words::right_aligned() {
+  align_text_right(*this);
+}
 
 }  // namespace tangmark::window

@@ -17,9 +17,12 @@ using namespace tangmark;
 
 namespace {
 
-Instant noon() { return date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(12); }
+Instant noon() {
+  return date::sys_days{date::year{2026} / 11 / 25} + std::chrono::hours(12);
+}
 
-// Notes one buyer after another and writes a byte for each that was acknowledged, until it is killed.
+// Notes one buyer after another and writes a byte for each that was acknowledged, until it is
+// killed.
 [[noreturn]] void note_buyers(const std::filesystem::path& file, int acknowledged) {
   auto shop = db::ShopFile::open(file, noon());
   if (!shop) _exit(2);
@@ -72,7 +75,8 @@ void kill_many(int times) {
   std::uniform_int_distribution<int> first(0, 6), then(0, 6'000);
   std::int64_t before = 0, in_all = 0;
   for (int i = 0; i < times; ++i) {
-    const std::int64_t acknowledged = killed_after(file, first(chance), std::chrono::microseconds{then(chance)});
+    const std::int64_t acknowledged =
+        killed_after(file, first(chance), std::chrono::microseconds{then(chance)});
     const std::int64_t kept = buyers_in(file);
     REQUIRE(kept >= before + acknowledged);
     REQUIRE(kept <= before + acknowledged + 1);  // the last may have been kept unacknowledged
@@ -84,6 +88,10 @@ void kill_many(int times) {
 
 }  // namespace
 
-TEST_CASE("no acknowledged change is lost when the program is killed") { kill_many(40); }
+TEST_CASE("no acknowledged change is lost when the program is killed") {
+  kill_many(40);
+}
 
-TEST_CASE("nor in a thousand kills", "[.long]") { kill_many(1000); }
+TEST_CASE("nor in a thousand kills", "[.long]") {
+  kill_many(1000);
+}

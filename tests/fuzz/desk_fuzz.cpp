@@ -22,7 +22,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
   const std::string name = text.substr(0, end);
   while (end != std::string::npos) {
     const std::size_t next = text.find('\n', end + 1);
-    const std::string line = text.substr(end + 1, next == std::string::npos ? next : next - end - 1);
+    const std::string line =
+        text.substr(end + 1, next == std::string::npos ? next : next - end - 1);
     const std::size_t mark = line.find('=');
     if (mark != std::string::npos) keys.emplace_back(line.substr(0, mark), line.substr(mark + 1));
     end = next;

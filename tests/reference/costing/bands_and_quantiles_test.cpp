@@ -59,27 +59,27 @@ void compare_quantiles(const std::string& said, const char* program) {
 
 TEST_CASE("the exact band agrees with SciPy over counts and confidences") {
   // Source: scipy.stats.beta.ppf (package python3-scipy).
-  compare_bands(python_says(
-                    "from scipy.stats import beta\n"
-                    "for n in (1, 2, 3, 7, 11, 40, 500):\n"
-                    "  for k in sorted({0, 1, n // 3, n // 2, n - 1, n}):\n"
-                    "    for c in (0.8, 0.95, 0.99):\n"
-                    "      a = (1 - c) / 2\n"
-                    "      lo = 0.0 if k == 0 else beta.ppf(a, k, n - k + 1)\n"
-                    "      hi = 1.0 if k == n else beta.ppf(1 - a, k + 1, n - k)\n"
-                    "      print(k, n, repr(c), repr(float(lo)), repr(float(hi)))\n"),
+  compare_bands(python_says("from scipy.stats import beta\n"
+                            "for n in (1, 2, 3, 7, 11, 40, 500):\n"
+                            "  for k in sorted({0, 1, n // 3, n // 2, n - 1, n}):\n"
+                            "    for c in (0.8, 0.95, 0.99):\n"
+                            "      a = (1 - c) / 2\n"
+                            "      lo = 0.0 if k == 0 else beta.ppf(a, k, n - k + 1)\n"
+                            "      hi = 1.0 if k == n else beta.ppf(1 - a, k + 1, n - k)\n"
+                            "      print(k, n, repr(c), repr(float(lo)), repr(float(hi)))\n"),
                 "SciPy", {1e-9, 1e-12});
 }
 
 TEST_CASE("the exact band agrees with the exact binomial test of R") {
-  // Source: binom.test of R (package r-base-core), whose interval is that of Clopper and Pearson; it
-  // searches its ends to about 1e-10.
+  // Source: binom.test of R (package r-base-core), whose interval is that of Clopper and Pearson;
+  // it searches its ends to about 1e-10.
   compare_bands(
-      r_says("for (n in c(1, 2, 3, 7, 11, 40, 500)) for (k in unique(c(0, 1, n %/% 3, n %/% 2, n)))\n"
-             "  for (c in c(0.8, 0.95, 0.99)) {\n"
-             "    b <- binom.test(k, n, conf.level = c)$conf.int\n"
-             "    cat(k, n, c, format(b[1], digits = 15), format(b[2], digits = 15), \"\\n\")\n"
-             "  }"),
+      r_says(
+          "for (n in c(1, 2, 3, 7, 11, 40, 500)) for (k in unique(c(0, 1, n %/% 3, n %/% 2, n)))\n"
+          "  for (c in c(0.8, 0.95, 0.99)) {\n"
+          "    b <- binom.test(k, n, conf.level = c)$conf.int\n"
+          "    cat(k, n, c, format(b[1], digits = 15), format(b[2], digits = 15), \"\\n\")\n"
+          "  }"),
       "R", {1e-7, 1e-9});
 }
 

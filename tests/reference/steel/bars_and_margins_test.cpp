@@ -40,9 +40,9 @@ TEST_CASE("a metre of trade sections weighs what the section tables print") {
   for (const Flat& row : {Flat{"25", "5", 0.981}, Flat{"40", "5", 1.57}, Flat{"50", "6", 2.36},
                           Flat{"60", "10", 4.71}}) {
     CAPTURE(row.width);
-    CHECK(answer("mass", {{"length_mm", "1000"}, {"width_mm", row.width},
-                          {"thickness_mm", row.thickness}}, "mass_kg") ==
-          Approx(row.kg).epsilon(0.003));
+    CHECK(answer("mass",
+                 {{"length_mm", "1000"}, {"width_mm", row.width}, {"thickness_mm", row.thickness}},
+                 "mass_kg") == Approx(row.kg).epsilon(0.003));
   }
 }
 
@@ -61,9 +61,10 @@ TEST_CASE("margins are the mark-ups that commerce texts print") {
   }
 }
 
-// Source: cost accounting on normal spoilage (common practice): 300 spent before a step that a quarter
-// fails makes 400 a good piece; good yields of 0.9 and 0.8 in line are 0.72.
+// Source: cost accounting on normal spoilage (common practice): 300 spent before a step that a
+// quarter fails makes 400 a good piece; good yields of 0.9 and 0.8 in line are 0.72.
 TEST_CASE("losses as cost accounting works them out") {
   CHECK(answer("loss", {{"costs", "300"}, {"survival", "0.75"}}, "cost_per_good") == Approx(400));
-  CHECK(answer("loss", {{"costs", "72,0"}, {"survival", "0.9,0.8"}}, "cost_per_good") == Approx(100));
+  CHECK(answer("loss", {{"costs", "72,0"}, {"survival", "0.9,0.8"}}, "cost_per_good") ==
+        Approx(100));
 }

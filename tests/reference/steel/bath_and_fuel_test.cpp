@@ -8,8 +8,8 @@
 using namespace tangmark;
 using namespace tangmark::steel;
 
-// Source: a producer's table of FeCl3 solutions at 20 C, as republished online; the Baume degrees are
-// our own arithmetic (145 - 145 / SG).
+// Source: a producer's table of FeCl3 solutions at 20 C, as republished online; the Baume degrees
+// are our own arithmetic (145 - 145 / SG).
 TEST_CASE("ferric chloride densities and degrees of the table") {
   struct Row {
     double wt, density, baume;
@@ -46,8 +46,8 @@ TEST_CASE("usual dilutions by volume") {
   CHECK(litre.water_ml == Approx(593).margin(0.5));
 }
 
-// Source: US EIA unit tables: 91,452 Btu a gallon of propane, 1,037 Btu a cubic foot of natural gas;
-// 1 therm is 100,000 Btu; 3,412.14 Btu a kWh; a 20 lb cylinder is 4.717 gal (secondary page).
+// Source: US EIA unit tables: 91,452 Btu a gallon of propane, 1,037 Btu a cubic foot of natural
+// gas; 1 therm is 100,000 Btu; 3,412.14 Btu a kWh; a 20 lb cylinder is 4.717 gal (secondary page).
 TEST_CASE("the heat of gas by its published figures") {
   const auto gallon = fuel_heat(FuelGas::propane, FuelMeasure::liquid_l, 3.785411784).value();
   CHECK(gallon.gross_btu == Approx(91'452));
@@ -75,8 +75,8 @@ TEST_CASE("a kilogram of propane") {
 }
 
 // Source: common practice: a shut knife kiln with tau between 2 and 4 h takes 3 to 6 h from 815 to
-// 200 C, with the door open (tau 0.5 to 1 h) 0.75 to 1.5 h; a pottery-size kiln read 362 F and fell by
-// about 40 F in 45 min, which is tau 5.5 h (our own arithmetic).
+// 200 C, with the door open (tau 0.5 to 1 h) 0.75 to 1.5 h; a pottery-size kiln read 362 F and fell
+// by about 40 F in 45 min, which is tau 5.5 h (our own arithmetic).
 TEST_CASE("kilns cool as makers report") {
   const auto hours = [](double tau_h) {
     return cooling_minutes(Temperature::celsius(815), Temperature::celsius(200),

@@ -23,11 +23,10 @@ double factor(const Hardenability& result, Element element) {
 
 }  // namespace
 
-// Source: the worked example of ASTM A255, modified 4118 (from memory): the factors as printed, their
-// product 1.95 in; the formulas without rounding give 1.93 in.
+// Source: the worked example of ASTM A255, modified 4118 (from memory): the factors as printed,
+// their product 1.95 in; the formulas without rounding give 1.93 in.
 TEST_CASE("the worked example of ASTM A255 comes out") {
-  const auto di =
-      of("C:0.22,Mn:0.80,Si:0.18,Ni:0.10,Cr:0.43,Mo:0.25,Cu:0.10,V:0.05");
+  const auto di = of("C:0.22,Mn:0.80,Si:0.18,Ni:0.10,Cr:0.43,Mo:0.25,Cu:0.10,V:0.05");
   CHECK(factor(di, Element::C) == Approx(0.119).margin(0.0006));
   CHECK(factor(di, Element::Mn) == Approx(3.667).margin(0.0006));
   CHECK(factor(di, Element::Si) == Approx(1.126).margin(0.0006));
@@ -79,20 +78,18 @@ TEST_CASE("knife steels are computed and labelled outside the method") {
   CHECK(spring.in_range);
 }
 
-// Source: theory of Grossmann, Asimow & Urban (1939) worked independently; the published chart can be
-// read to about 8 %.
+// Source: theory of Grossmann, Asimow & Urban (1939) worked independently; the published chart can
+// be read to about 8 %.
 TEST_CASE("bars of usual size need these ideal diameters in these baths") {
   struct Row {
     double h;
     double needed[6];
   };
   const double bars[] = {0.25, 0.5, 1, 1.5, 2, 3};
-  const Row rows[] = {{0.02, {4.66, 6.59, 9.35, 11.5, 13.3, 16.4}},
-                      {0.25, {1.34, 1.93, 2.82, 3.57, 4.25, 5.50}},
-                      {0.5, {0.96, 1.41, 2.12, 2.75, 3.34, 4.46}},
-                      {1.0, {0.71, 1.06, 1.67, 2.23, 2.77, 3.82}},
-                      {2.0, {0.53, 0.83, 1.38, 1.91, 2.43, 3.45}},
-                      {5.0, {0.39, 0.66, 1.18, 1.68, 2.19, 3.19}}};
+  const Row rows[] = {
+      {0.02, {4.66, 6.59, 9.35, 11.5, 13.3, 16.4}}, {0.25, {1.34, 1.93, 2.82, 3.57, 4.25, 5.50}},
+      {0.5, {0.96, 1.41, 2.12, 2.75, 3.34, 4.46}},  {1.0, {0.71, 1.06, 1.67, 2.23, 2.77, 3.82}},
+      {2.0, {0.53, 0.83, 1.38, 1.91, 2.43, 3.45}},  {5.0, {0.39, 0.66, 1.18, 1.68, 2.19, 3.19}}};
   for (const Row& row : rows) {
     for (int i = 0; i < 6; ++i) {
       CAPTURE(row.h, bars[i]);
@@ -101,9 +98,9 @@ TEST_CASE("bars of usual size need these ideal diameters in these baths") {
   }
 }
 
-// Source: "Tool Steels", 5th ed., Table 7-3: a W-type steel was seen to harden to 15 mm (0.60 in) in
-// brine, H = 5. Outside the scope of A255 by its carbon, the factors promise too much: undissolved
-// carbide keeps carbon out of solution.
+// Source: "Tool Steels", 5th ed., Table 7-3: a W-type steel was seen to harden to 15 mm (0.60 in)
+// in brine, H = 5. Outside the scope of A255 by its carbon, the factors promise too much:
+// undissolved carbide keeps carbon out of solution.
 TEST_CASE("a plain tool steel hardens less deeply than its factors promise") {
   const auto di = of("C:1.00,Mn:0.31,Si:0.28,Cr:0.13");
   const double seen = ideal_diameter_needed_in(0.60, 5.0);

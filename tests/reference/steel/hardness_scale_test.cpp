@@ -11,14 +11,13 @@ TEST_CASE("each whole row of the hardness table converts both ways") {
   struct Row {
     double hrc, hv;
   };
-  const Row rows[] = {
-      {68, 940}, {67, 900}, {66, 865}, {65, 832}, {64, 800}, {63, 772}, {62, 746}, {61, 720},
-      {60, 697}, {59, 674}, {58, 653}, {57, 633}, {56, 613}, {55, 595}, {54, 577}, {53, 560},
-      {52, 544}, {51, 528}, {50, 513}, {49, 498}, {48, 484}, {47, 471}, {46, 458}, {45, 446},
-      {44, 434}, {43, 423}, {42, 412}, {41, 402}, {40, 392}, {39, 382}, {38, 372}, {37, 363},
-      {36, 354}, {35, 345}, {34, 336}, {33, 327}, {32, 318}, {31, 310}, {30, 302}, {29, 294},
-      {28, 286}, {27, 279}, {26, 272}, {25, 266}, {24, 260}, {23, 254}, {22, 248}, {21, 243},
-      {20, 238}};
+  const Row rows[] = {{68, 940}, {67, 900}, {66, 865}, {65, 832}, {64, 800}, {63, 772}, {62, 746},
+                      {61, 720}, {60, 697}, {59, 674}, {58, 653}, {57, 633}, {56, 613}, {55, 595},
+                      {54, 577}, {53, 560}, {52, 544}, {51, 528}, {50, 513}, {49, 498}, {48, 484},
+                      {47, 471}, {46, 458}, {45, 446}, {44, 434}, {43, 423}, {42, 412}, {41, 402},
+                      {40, 392}, {39, 382}, {38, 372}, {37, 363}, {36, 354}, {35, 345}, {34, 336},
+                      {33, 327}, {32, 318}, {31, 310}, {30, 302}, {29, 294}, {28, 286}, {27, 279},
+                      {26, 272}, {25, 266}, {24, 260}, {23, 254}, {22, 248}, {21, 243}, {20, 238}};
   for (const Row& row : rows) {
     CAPTURE(row.hrc);
     CHECK(to_vickers({row.hrc}).value().points == row.hv);
@@ -26,8 +25,8 @@ TEST_CASE("each whole row of the hardness table converts both ways") {
   }
 }
 
-// Source: ISO 18265 steel table (same data as DIN 50150), from memory; laid out by HV and measured on
-// other steels, so it agrees with E140 within about half a point.
+// Source: ISO 18265 steel table (same data as DIN 50150), from memory; laid out by HV and measured
+// on other steels, so it agrees with E140 within about half a point.
 TEST_CASE("the other standard's table agrees within half a point") {
   struct Row {
     double hv, hrc;

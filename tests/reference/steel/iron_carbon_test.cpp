@@ -14,13 +14,15 @@ namespace {
 IronCarbonPhases at(double carbon_wt, std::int64_t celsius) {
   return iron_carbon_phases(carbon_wt, Temperature::celsius(celsius)).value();
 }
-Composition steel_of(const char* text) { return parse_composition(text, "composition").value(); }
+Composition steel_of(const char* text) {
+  return parse_composition(text, "composition").value();
+}
 
 }  // namespace
 
-// Source: Callister, Materials Science and Engineering, the example on a 0.35 %C alloy just below the
-// eutectoid (from memory): total ferrite 0.95, cementite 0.05; pearlite 0.44, proeutectoid ferrite
-// 0.56; eutectoid ferrite 0.39.
+// Source: Callister, Materials Science and Engineering, the example on a 0.35 %C alloy just below
+// the eutectoid (from memory): total ferrite 0.95, cementite 0.05; pearlite 0.44, proeutectoid
+// ferrite 0.56; eutectoid ferrite 0.39.
 TEST_CASE("the textbook's hypoeutectoid steel comes out by the lever rule") {
   const auto found = at(0.35, 727);
   CHECK(found.ferrite == Approx(0.95).margin(0.005));
@@ -30,7 +32,8 @@ TEST_CASE("the textbook's hypoeutectoid steel comes out by the lever rule") {
   CHECK(found.ferrite - found.constituents->proeutectoid_ferrite == Approx(0.39).margin(0.006));
 }
 
-// Source: the same textbook's figures for a eutectoid steel (from memory): 0.89 ferrite, 0.11 cementite.
+// Source: the same textbook's figures for a eutectoid steel (from memory): 0.89 ferrite, 0.11
+// cementite.
 TEST_CASE("eutectoid steel is all pearlite, eleven per cent of it cementite") {
   const auto found = at(0.76, 727);
   CHECK(found.constituents->pearlite == Approx(1.0));

@@ -10,7 +10,9 @@ using namespace tangmark::steel;
 namespace {
 
 // Half-temperature time of the one-term solution: C1 exp(-z^2 Fo) = 1/2.
-double half_time(double z, double c1) { return std::log(2 * c1) / (z * z); }
+double half_time(double z, double c1) {
+  return std::log(2 * c1) / (z * z);
+}
 
 const double ideal = half_time(2.4048, 1.6021);  // a cylinder whose surface is held cold
 
@@ -22,9 +24,9 @@ TEST_CASE("rounds by the tabled one-term coefficients of the long cylinder") {
   struct Row {
     double biot, z, c1;
   };
-  for (const Row& row : {Row{0.02, 0.1995, 1.0050}, Row{0.1, 0.4417, 1.0246}, Row{0.5, 0.9408, 1.1143},
-                         Row{1, 1.2558, 1.2071}, Row{2, 1.5995, 1.3384}, Row{5, 1.9898, 1.5029},
-                         Row{10, 2.1795, 1.5677}}) {
+  for (const Row& row : {Row{0.02, 0.1995, 1.0050}, Row{0.1, 0.4417, 1.0246},
+                         Row{0.5, 0.9408, 1.1143}, Row{1, 1.2558, 1.2071}, Row{2, 1.5995, 1.3384},
+                         Row{5, 1.9898, 1.5029}, Row{10, 2.1795, 1.5677}}) {
     CAPTURE(row.biot);
     CHECK(ideal_diameter_needed_in(1, row.biot) ==
           Approx(std::sqrt(half_time(row.z, row.c1) / ideal)).epsilon(0.005));
@@ -36,9 +38,9 @@ TEST_CASE("plates by the tabled one-term coefficients of the plane wall") {
   struct Row {
     double biot, z, c1;
   };
-  for (const Row& row : {Row{0.02, 0.1410, 1.0033}, Row{0.1, 0.3111, 1.0161}, Row{0.5, 0.6533, 1.0701},
-                         Row{1, 0.8603, 1.1191}, Row{2, 1.0769, 1.1785}, Row{5, 1.3138, 1.2403},
-                         Row{10, 1.4289, 1.2620}}) {
+  for (const Row& row : {Row{0.02, 0.1410, 1.0033}, Row{0.1, 0.3111, 1.0161},
+                         Row{0.5, 0.6533, 1.0701}, Row{1, 0.8603, 1.1191}, Row{2, 1.0769, 1.1785},
+                         Row{5, 1.3138, 1.2403}, Row{10, 1.4289, 1.2620}}) {
     CAPTURE(row.biot);
     CHECK(ideal_diameter_needed_for_plate_in(1, row.biot) ==
           Approx(std::sqrt(half_time(row.z, row.c1) / ideal)).epsilon(0.005));

@@ -87,16 +87,16 @@ TEST_CASE("figures of other sheets meet the expected bands") {
   CHECK(quenched.high.points >= 66);
 }
 
-// Source: as-quenched hardness of data sheets: O1 64 to 65, W2 67, A2 64, L6 63 to 65, 52100 64 to 67,
-// 1075 strip 64, 1050 strip 58, S7 59.
+// Source: as-quenched hardness of data sheets: O1 64 to 65, W2 67, A2 64, L6 63 to 65, 52100 64 to
+// 67, 1075 strip 64, 1050 strip 58, S7 59.
 TEST_CASE("off the quench the printed hardness is expected") {
   struct Row {
     const char* grade;
     double least, most;
   };
-  for (const Row& row : {Row{"O1", 64, 65}, Row{"W2", 67, 67}, Row{"A2", 64, 64}, Row{"L6", 63, 65},
-                         Row{"52100", 64, 67}, Row{"1075", 64, 64}, Row{"1050", 58, 58},
-                         Row{"S7", 59, 59}}) {
+  for (const Row& row :
+       {Row{"O1", 64, 65}, Row{"W2", 67, 67}, Row{"A2", 64, 64}, Row{"L6", 63, 65},
+        Row{"52100", 64, 67}, Row{"1075", 64, 64}, Row{"1050", 58, 58}, Row{"S7", 59, 59}}) {
     CAPTURE(row.grade);
     const auto expected = expected_as_quenched(grade(row.grade)).value();
     CHECK(expected.low.points <= row.least);

@@ -23,13 +23,16 @@ double carbon_after(const CarbonProfile& profile, double depth_mm) {
 // Source: Callister, Materials Science and Engineering, table of diffusion data (from memory):
 // carbon in gamma iron 5.9e-12 m2/s at 900 C and 5.3e-11 m2/s at 1100 C.
 TEST_CASE("the diffusivities tabled for carbon in austenite come out") {
-  CHECK(carbon_diffusivity_m2_s(Temperature::celsius(900)).value() == Approx(5.9e-12).epsilon(0.01));
-  CHECK(carbon_diffusivity_m2_s(Temperature::celsius(1100)).value() == Approx(5.3e-11).epsilon(0.02));
+  CHECK(carbon_diffusivity_m2_s(Temperature::celsius(900)).value() ==
+        Approx(5.9e-12).epsilon(0.01));
+  CHECK(carbon_diffusivity_m2_s(Temperature::celsius(1100)).value() ==
+        Approx(5.3e-11).epsilon(0.02));
 }
 
 // Source: Smith, Foundations of Materials Science and Engineering, examples of gas carburizing a
-// 1020 gear at 927 C with D 1.28e-11 m2/s and 0.90 % at the surface (answers from memory): 0.40 % at
-// 0.50 mm after 143 min; 0.52 % at 0.50 mm after 5 h. The problem data stand on public pages, too.
+// 1020 gear at 927 C with D 1.28e-11 m2/s and 0.90 % at the surface (answers from memory): 0.40 %
+// at 0.50 mm after 143 min; 0.52 % at 0.50 mm after 5 h. The problem data stand on public pages,
+// too.
 TEST_CASE("a 1020 gear carburized at 927 C") {
   CHECK(carbon_after({0.90, 0.20, 1.28e-11, 143.0 / 60}, 0.50) == Approx(0.40).margin(0.003));
   CHECK(carbon_after({0.90, 0.20, 1.28e-11, 5}, 0.50) == Approx(0.52).margin(0.005));
@@ -39,7 +42,8 @@ TEST_CASE("a 1020 gear carburized at 927 C") {
 
 // Source: Callister, problems on nonsteady diffusion (answers from memory): 0.20 % steel, surface
 // 1.30 %, 0.45 % at 2 mm at 1000 C needs 19.7 h; 0.35 % steel in oxygen at 1400 K, surface 0, D
-// 6.9e-11 m2/s: 0.15 % at 1.26 mm after 10 h; twice the depth needs four times as long (10 and 40 h).
+// 6.9e-11 m2/s: 0.15 % at 1.26 mm after 10 h; twice the depth needs four times as long (10 and 40
+// h).
 TEST_CASE("carburizing and decarburizing problems of the textbook") {
   const double at_1000_c = carbon_diffusivity_m2_s(Temperature::celsius(1000)).value();
   CHECK(carbon_after({1.30, 0.20, at_1000_c, 19.7}, 2) == Approx(0.45).margin(0.005));
@@ -49,7 +53,8 @@ TEST_CASE("carburizing and decarburizing problems of the textbook") {
 }
 
 // Source: Callister, problems on the lever rule (answers from memory). 2.5 kg of 0.65 %: 2.26 kg
-// ferrite and 0.24 kg cementite in all, 2.12 kg pearlite, 0.38 kg proeutectoid ferrite; 6.0 kg of 0.9
+// ferrite and 0.24 kg cementite in all, 2.12 kg pearlite, 0.38 kg proeutectoid ferrite; 6.0 kg of
+// 0.9
 // %: 5.21 and 0.79 kg, 5.86 kg pearlite, 0.14 kg proeutectoid cementite; 1.0 kg of 1.15 %: 0.83 and
 // 0.17 kg, 0.93 kg pearlite, 0.07 kg proeutectoid cementite; 0.25 %: 0.31 pearlite, 0.69 ferrite.
 TEST_CASE("lever-rule problems of the textbook") {
@@ -94,7 +99,8 @@ TEST_CASE("retained austenite as a public page works it out") {
 
 // Source: calculus texts on Newton's law of cooling (from memory). Stewart: a bottle at 72 F in a
 // 44 F refrigerator is at 61 F after 30 min, at 54.3 F after 60 and at 50 F after about 93 min.
-// Boyce and DiPrima: a body at 85 F in 68 F air is at 74 F two hours later; 98.6 F was 1.129 h before.
+// Boyce and DiPrima: a body at 85 F in 68 F air is at 74 F two hours later; 98.6 F was 1.129 h
+// before.
 TEST_CASE("cooling problems of the calculus texts") {
   const auto minutes = [](double from, double to, double air, double tau) {
     const auto f = [](double x) {

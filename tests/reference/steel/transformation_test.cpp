@@ -10,14 +10,16 @@ using namespace tangmark::steel;
 
 namespace {
 
-Composition steel_of(const char* text) { return parse_composition(text, "composition").value(); }
+Composition steel_of(const char* text) {
+  return parse_composition(text, "composition").value();
+}
 
 }  // namespace
 
-// Source: "approximate critical temperatures" as printed in steelmakers' and heat treaters' handbooks
-// (from memory, in F there), compositions the middle of each grade; a producer group's technical
-// cards of Cf53 (Ac1 730, Ac3 765 C) and 100Cr6 (Ac1 755 C). Andrews himself claims about 15 C either
-// way; the handbooks round to 5 or 10 F, so 25 C is allowed.
+// Source: "approximate critical temperatures" as printed in steelmakers' and heat treaters'
+// handbooks (from memory, in F there), compositions the middle of each grade; a producer group's
+// technical cards of Cf53 (Ac1 730, Ac3 765 C) and 100Cr6 (Ac1 755 C). Andrews himself claims about
+// 15 C either way; the handbooks round to 5 or 10 F, so 25 C is allowed.
 TEST_CASE("Andrews' formulas come near the critical temperatures of the handbooks") {
   struct Row {
     const char* name;
@@ -45,8 +47,8 @@ TEST_CASE("Andrews' formulas come near the critical temperatures of the handbook
   }
 }
 
-// Source: martensite starts as measured and printed in handbooks (from memory), and a producer group's
-// technical card of Cf53 (320 C). 30 C is what such formulas are good for.
+// Source: martensite starts as measured and printed in handbooks (from memory), and a producer
+// group's technical card of Cf53 (320 C). 30 C is what such formulas are good for.
 TEST_CASE("both formulas come near the martensite starts of the handbooks") {
   struct Row {
     const char* name;
@@ -80,8 +82,9 @@ TEST_CASE("each element moves the martensite start by its printed coefficient") 
   };
   const double plain = martensite_start(steel_of("C:0.30")).value().andrews_c;
   CHECK(plain == Approx(539 - 423 * 0.30));
-  for (const Row& row : {Row{"C:0.30,Mn:1", 30.4}, Row{"C:0.30,Cr:1", 12.1}, Row{"C:0.30,Ni:1", 17.7},
-                         Row{"C:0.30,Mo:1", 7.5}, Row{"C:0.30,Si:1", 7.5}}) {
+  for (const Row& row :
+       {Row{"C:0.30,Mn:1", 30.4}, Row{"C:0.30,Cr:1", 12.1}, Row{"C:0.30,Ni:1", 17.7},
+        Row{"C:0.30,Mo:1", 7.5}, Row{"C:0.30,Si:1", 7.5}}) {
     CAPTURE(row.steel);
     CHECK(plain - martensite_start(steel_of(row.steel)).value().andrews_c == Approx(row.fall));
   }

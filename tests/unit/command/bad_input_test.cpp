@@ -78,7 +78,9 @@ TEST_CASE("a foreign, damaged or missing file is refused by every word that open
   write_file(scratch / "foreign.tangmark", "a list of woods");
   for (const std::string name : {"foreign.tangmark", "missing.tangmark"}) {
     const std::string file = (scratch / name).string();
-    for (const char* word : {"check FILE", "quote FILE 1", "plan FILE", "certificate FILE 1", "do FILE add_day_off day=2026-12-01", "ask FILE 6", "export FILE /tmp/x"}) {
+    for (const char* word :
+         {"check FILE", "quote FILE 1", "plan FILE", "certificate FILE 1",
+          "do FILE add_day_off day=2026-12-01", "ask FILE 6", "export FILE /tmp/x"}) {
       std::string line = word;
       line.replace(line.find("FILE"), 4, file);
       INFO(line);
@@ -89,15 +91,19 @@ TEST_CASE("a foreign, damaged or missing file is refused by every word that open
 }
 
 TEST_CASE("wrong usage is exit 2") {
-  for (const char* line : {"quote", "nonsense-word", "quote a b c", "plan", "plan --no-such-option", "revoke a 1"}) {
+  for (const char* line :
+       {"quote", "nonsense-word", "quote a b c", "plan", "plan --no-such-option", "revoke a 1"}) {
     INFO(line);
     CHECK(run(line, true).exit == 2);
   }
 }
 
 TEST_CASE("calc refuses what it cannot know with exit 3") {
-  for (const char* line : {"calc cooling from_c=200 to_c=800 ambient_c=20 tau_min=60", "calc phases carbon_wt=3 temperature_c=800", "calc mass length_mm=-5 width_mm=2 thickness_mm=2",
-                           "calc no_such_name a=1", "calc hardness hrc=99", "calc layers start=3 operations=knot"}) {
+  for (const char* line :
+       {"calc cooling from_c=200 to_c=800 ambient_c=20 tau_min=60",
+        "calc phases carbon_wt=3 temperature_c=800",
+        "calc mass length_mm=-5 width_mm=2 thickness_mm=2", "calc no_such_name a=1",
+        "calc hardness hrc=99", "calc layers start=3 operations=knot"}) {
     INFO(line);
     CHECK(run(line, true).exit == 3);
   }

@@ -77,7 +77,8 @@ TEST_CASE("parts of an answer have their promised names") {
   const auto steps = answered("temper steps=200C/1h,220C/1h")["per_step"];
   REQUIRE(steps.size() == 2);
   CHECK(steps[0]["temperature_c"] == 200);
-  CHECK(answered("blend 'parts=(C:0.95,Mn:0.3):0.6,(C:0.75,Ni:2):0.4'")["composition"]["Ni"] == 0.8);
+  CHECK(answered("blend 'parts=(C:0.95,Mn:0.3):0.6,(C:0.75,Ni:2):0.4'")["composition"]["Ni"] ==
+        0.8);
   CHECK_FALSE(answered("blend parts=W1:0.6,15N20:0.4")["assumed"].empty());
   CHECK(answered("fuel gas=propane mass_kg=1").contains("net_mj"));
   CHECK(answered("hardenability composition=C:0.84,Mn:0.75")["in_range"] == false);
@@ -103,8 +104,9 @@ TEST_CASE("temperatures are read in C, F and K, times in s, min and h") {
     CHECK(answered(std::string("temper steps=") + same)["parameter"].get<double>() ==
           Approx(477.5944 * (20 + 0.30103)).epsilon(1e-6));
   }
-  const double hours = answered(
-      "carbon surface_wt=1.2 initial_wt=0.25 temperature_c=1742F hours=7 depth_mm=0.5")["carbon_wt"];
+  const double hours =
+      answered("carbon surface_wt=1.2 initial_wt=0.25 temperature_c=1742F hours=7 depth_mm=0.5")
+          ["carbon_wt"];
   for (const char* same : {"420min", "25200s", "7h"}) {
     CAPTURE(same);
     const auto answer = answered(std::string("carbon surface_wt=1.2 initial_wt=0.25 "
@@ -120,23 +122,42 @@ TEST_CASE("temperatures are read in C, F and K, times in s, min and h") {
 
 TEST_CASE("what cannot be computed is refused with exit 3 and a sentence, and gives no figure") {
   for (const char* line :
-       {"mass length_mm=300", "mass length_mm=nan width_mm=2 thickness_mm=2", "hardness hrc=19.9",
-        "hardness hrc=68.5", "hardness hv=237", "hardness hv=941",
-        "temper steps=204/120min", "temper steps=", "critical composition=Mn:0.9",
-        "ms composition=Xx:1", "hardenability composition=C:0.4 grain=99",
-        "phases carbon_wt=2.2 temperature_c=800", "phases carbon_wt=1 temperature_c=1150",
+       {"mass length_mm=300",
+        "mass length_mm=nan width_mm=2 thickness_mm=2",
+        "hardness hrc=19.9",
+        "hardness hrc=68.5",
+        "hardness hv=237",
+        "hardness hv=941",
+        "temper steps=204/120min",
+        "temper steps=",
+        "critical composition=Mn:0.9",
+        "ms composition=Xx:1",
+        "hardenability composition=C:0.4 grain=99",
+        "phases carbon_wt=2.2 temperature_c=800",
+        "phases carbon_wt=1 temperature_c=1150",
         "phases carbon_wt=1 temperature_c=-300",
         "carbon surface_wt=1.2 initial_wt=0.25 temperature_c=950 hours=7 depth_mm=-0.1",
         "carbon surface_wt=1.2 initial_wt=0.25 hours=7 depth_mm=0.1",
-        "layers start=0 operations=fold", "layers start=3 operations=cut1",
-        "blend parts=W1:0,15N20:0", "blend parts=NOSUCH:1", "etchant have_wt=40 want_wt=45 make_ml=1000",
-        "etchant have_wt=50 want_wt=20 make_ml=1000", "etchant have_wt=40 want_wt=20 make_ml=0",
-        "fuel gas=butane mass_kg=1", "fuel gas=natural_gas volume_l=1", "fuel gas=propane mass_kg=-1",
+        "layers start=0 operations=fold",
+        "layers start=3 operations=cut1",
+        "blend parts=W1:0,15N20:0",
+        "blend parts=NOSUCH:1",
+        "etchant have_wt=40 want_wt=45 make_ml=1000",
+        "etchant have_wt=50 want_wt=20 make_ml=1000",
+        "etchant have_wt=40 want_wt=20 make_ml=0",
+        "fuel gas=butane mass_kg=1",
+        "fuel gas=natural_gas volume_l=1",
+        "fuel gas=propane mass_kg=-1",
         "cooling from_c=200 to_c=800 ambient_c=20 tau_min=60",
-        "cooling from_c=800 to_c=20 ambient_c=20 tau_min=60", "loss costs=1,2 survival=1",
-        "loss costs=1 survival=0", "price cost=100 margin=1", "price cost=100",
-        "price cost=100 margin=0.4 markup=0.5", "expect grade=15N20 steps=204C/2h",
-        "nosuch a=1", "mass length_mm=300 width_mm=25 thickness_mm=4 colour=red"}) {
+        "cooling from_c=800 to_c=20 ambient_c=20 tau_min=60",
+        "loss costs=1,2 survival=1",
+        "loss costs=1 survival=0",
+        "price cost=100 margin=1",
+        "price cost=100",
+        "price cost=100 margin=0.4 markup=0.5",
+        "expect grade=15N20 steps=204C/2h",
+        "nosuch a=1",
+        "mass length_mm=300 width_mm=25 thickness_mm=4 colour=red"}) {
     CAPTURE(line);
     const Ran ran = run(std::string("calc ") + line + " --json");
     CHECK(ran.exit == 3);
@@ -150,9 +171,10 @@ TEST_CASE("what cannot be computed is refused with exit 3 and a sentence, and gi
 }
 
 TEST_CASE("a name alone lists its keys, units and source; --why says source and range") {
-  for (const char* name : {"mass", "hardness", "temper", "critical", "ms", "hardenability", "phases",
-                           "carbon", "layers", "blend", "etchant", "fuel", "cooling", "loss", "price",
-                           "through", "decarb", "equalize", "expect", "grade", "advice"}) {
+  for (const char* name :
+       {"mass",   "hardness", "temper", "critical", "ms",     "hardenability", "phases",
+        "carbon", "layers",   "blend",  "etchant",  "fuel",   "cooling",       "loss",
+        "price",  "through",  "decarb", "equalize", "expect", "grade",         "advice"}) {
     CAPTURE(name);
     const Ran ran = run(std::string("calc ") + name);
     CHECK(ran.exit == 0);
@@ -160,8 +182,10 @@ TEST_CASE("a name alone lists its keys, units and source; --why says source and 
   }
   const Ran why = run("calc hardness hrc=60 --why");
   CHECK_THAT(why.out, Contains("hv = 697") && Contains("Source: ASTM E140"));
-  CHECK(run("calc hardness hrc=60 --why --json").json()["source"].get<std::string>().starts_with(
-      "ASTM E140"));
+  CHECK(run("calc hardness hrc=60 --why --json")
+            .json()["source"]
+            .get<std::string>()
+            .starts_with("ASTM E140"));
 }
 
 TEST_CASE("what is expected off the quench and after each temper stands beside the whole") {

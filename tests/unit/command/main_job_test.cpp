@@ -7,7 +7,9 @@ using namespace tangmark::test;
 
 namespace {
 
-bool is_pdf(const std::string& bytes) { return bytes.starts_with("%PDF-") && bytes.find("%%EOF") != std::string::npos; }
+bool is_pdf(const std::string& bytes) {
+  return bytes.starts_with("%PDF-") && bytes.find("%%EOF") != std::string::npos;
+}
 
 }  // namespace
 
@@ -29,7 +31,8 @@ TEST_CASE("a quote's cost lines sum to its cost and the page is a PDF") {
   std::int64_t sum = 0;
   for (const auto& line : quote.at("lines")) sum += line.at("amount_minor").get<std::int64_t>();
   CHECK(sum == quote.at("cost_minor").get<std::int64_t>());
-  for (const char* key : {"commission", "version", "currency", "price_minor", "tax_minor", "total_minor", "deposit_minor", "earned_per_hour_minor"})
+  for (const char* key : {"commission", "version", "currency", "price_minor", "tax_minor",
+                          "total_minor", "deposit_minor", "earned_per_hour_minor"})
     CHECK(quote.contains(key));
   CHECK(quote.at("hours").at("hands_on").get<double>() > 0);
   CHECK(is_pdf(bytes_of(pdf)));
@@ -42,7 +45,8 @@ TEST_CASE("a plan is booked only with --store, and then nothing is left to chang
   CHECK_FALSE(first.at("stored").get<bool>());
   const Ran stored = run("plan " + demo.file + " --json --iterations 2000 --seconds 20 --store");
   CHECK(stored.json().at("stored").get<bool>());
-  const Ran sheet = run("firing-sheet " + demo.file + " " + "6 --pdf " + (demo.scratch / "sheet.pdf").string());
+  const Ran sheet =
+      run("firing-sheet " + demo.file + " " + "6 --pdf " + (demo.scratch / "sheet.pdf").string());
   CHECK(sheet.exit == 0);
   CHECK(is_pdf(bytes_of(demo.scratch / "sheet.pdf")));
 }
@@ -55,10 +59,13 @@ TEST_CASE("the week is planned, a blade cracks, and the new plan moves nothing t
   std::string cracked;
   for (const auto& change : booked.at("changes")) {
     const auto blades = change.at("blades").get<std::string>();
-    if (change.at("what") == "kept" && blades.find(' ') != std::string::npos) cracked = blades.substr(0, blades.find(' '));
+    if (change.at("what") == "kept" && blades.find(' ') != std::string::npos)
+      cracked = blades.substr(0, blades.find(' '));
   }
   REQUIRE_FALSE(cracked.empty());
-  REQUIRE(run("do " + demo.file + " scrap_blade blade=" + cracked + " why='a crack at the plunge' cost_to=shop").exit == 0);
+  REQUIRE(run("do " + demo.file + " scrap_blade blade=" + cracked +
+              " why='a crack at the plunge' cost_to=shop")
+              .exit == 0);
   const auto anew = run("plan " + demo.file + limits).json();
   const auto& difference = anew.at("difference");
   CHECK(difference.at("moved_firings") == 0);
@@ -71,7 +78,8 @@ TEST_CASE("the week is planned, a blade cracks, and the new plan moves nothing t
   CHECK_FALSE(anew.at("plate_values").empty());
   CHECK_FALSE(anew.at("stored").get<bool>());
   const Ran text = run("plan " + demo.file + " --iterations 1500 --seconds 60");
-  for (const char* words : {"Against what is booked: ", "Energy ", "Your hands ", "Nothing is stored yet", "plate"})
+  for (const char* words :
+       {"Against what is booked: ", "Energy ", "Your hands ", "Nothing is stored yet", "plate"})
     CHECK_THAT(text.out, Catch::Contains(words));
   CHECK(run("plan " + demo.file + limits + " --store").json().at("stored").get<bool>());
   CHECK(run("check " + demo.file).exit == 0);
@@ -80,7 +88,8 @@ TEST_CASE("the week is planned, a blade cracks, and the new plan moves nothing t
 TEST_CASE("the plan of the worked example costs what was reckoned by hand") {
   Scratch scratch;
   // The example's figures are worked out step by step in plan_check_test.cpp.
-  write_file(scratch / "case.json", R"({"format":"kiln-plan-1","name":"example","horizon":1440,"ambient_c":20,
+  write_file(scratch / "case.json",
+             R"({"format":"kiln-plan-1","name":"example","horizon":1440,"ambient_c":20,
 "cost":{"energy_cents_per_kwh":30,"attention_mc_per_min":500,"flow_mc_per_min":1},"windows":[[0,600]],
 "kilns":[{"id":"K1","slots":2,"max_len_mm":450,"t_min":100,"t_max":1100,"heat_c_per_h":600,"tau_min":90,"heat_w":2400,"hold_mw_per_c":1000,"load_min":5,"unload_min":5,"circuit":null},
 {"id":"OV","slots":4,"max_len_mm":450,"t_min":50,"t_max":260,"heat_c_per_h":600,"tau_min":40,"heat_w":1200,"hold_mw_per_c":1500,"load_min":5,"unload_min":5,"circuit":null}],
@@ -90,7 +99,8 @@ TEST_CASE("the plan of the worked example costs what was reckoned by hand") {
 {"id":"B","length_mm":250,"release":0,"due":300,"weight":50,"ops":[
 {"kind":"harden","temp":800,"t_lo":795,"t_hi":810,"soak_min":10,"soak_max":20,"quench_min":4,"unattended":false,"gap_min":0,"gap_max":null},
 {"kind":"soak","temp":200,"t_lo":190,"t_hi":210,"soak_min":120,"soak_max":150,"unattended":true,"gap_min":20,"gap_max":120}]}]})");
-  const Ran ran = run("plan --case " + (scratch / "case.json").string() + " --iterations 3000 --seed 2");
+  const Ran ran =
+      run("plan --case " + (scratch / "case.json").string() + " --iterations 3000 --seed 2");
   REQUIRE(ran.exit == 0);
   CHECK(ran.json().at("objective").get<std::int64_t>() == 143472);
 }
@@ -113,7 +123,8 @@ TEST_CASE("a certificate says its evidence, and a reprint is the same bytes") {
 
 TEST_CASE("a blade tempered once of two gets no certificate and is told why") {
   DemoShop demo;
-  const Ran ran = run("certificate " + demo.file + " 51 --json --pdf " + (demo.scratch / "no.pdf").string());
+  const Ran ran =
+      run("certificate " + demo.file + " 51 --json --pdf " + (demo.scratch / "no.pdf").string());
   CHECK(ran.exit == 1);
   CHECK_FALSE(ran.json().at("issued").get<bool>());
   CHECK_FALSE(std::filesystem::exists(demo.scratch / "no.pdf"));
@@ -131,26 +142,49 @@ TEST_CASE("a word without its evidence is found, with what would be true") {
 
 TEST_CASE("an exported demo shop comes back as the same shop") {
   DemoShop demo;
-  const std::string folder = (demo.scratch / "out").string(), again = (demo.scratch / "again.tangmark").string();
+  const std::string folder = (demo.scratch / "out").string(),
+                    again = (demo.scratch / "again.tangmark").string();
   REQUIRE(run("export " + demo.file + " " + folder).exit == 0);
   REQUIRE(run("import " + again + " " + folder).exit == 0);
   CHECK(run("check " + again).exit == 0);
 }
 
 TEST_CASE("every word has help and every weekly question is known") {
-  for (const char* word : {"demo", "quote", "invoice", "receipt", "promise", "plan", "cut", "certificate", "revoke", "wording", "verify", "traveller",
-                           "firing-sheet", "day-list", "labels", "kiln-record", "calendar", "check", "backup", "restore", "rescue", "export", "import",
-                           "ask", "do", "calc"}) {
+  for (const char* word :
+       {"demo",         "quote",       "invoice", "receipt",     "promise",  "plan",
+        "cut",          "certificate", "revoke",  "wording",     "verify",   "traveller",
+        "firing-sheet", "day-list",    "labels",  "kiln-record", "calendar", "check",
+        "backup",       "restore",     "rescue",  "export",      "import",   "ask",
+        "do",           "calc"}) {
     INFO(word);
     const std::string line = std::string(TANGMARK_PROGRAM) + " " + word + " --help >/dev/null 2>&1";
     CHECK(std::system(line.c_str()) == 0);
   }
   DemoShop demo;
-  const std::string given[] = {"commission=26 day=2026-12-20", "model='petty 150'", "commission=42", "", "", "", "blade=23", "length='200 mm'", "grade=1084", "",
-                               "grade=1084", "blade=23", "", "", "", "", "", "", "item=3", "blade=32"};
+  const std::string given[] = {"commission=26 day=2026-12-20",
+                               "model='petty 150'",
+                               "commission=42",
+                               "",
+                               "",
+                               "",
+                               "blade=23",
+                               "length='200 mm'",
+                               "grade=1084",
+                               "",
+                               "grade=1084",
+                               "blade=23",
+                               "",
+                               "",
+                               "",
+                               "",
+                               "",
+                               "",
+                               "item=3",
+                               "blade=32"};
   for (int i = 0; i < 20; ++i) {
     INFO("question " << i + 1);
-    CHECK(run("ask " + demo.file + " " + std::to_string(i + 1) + " " + given[i] + " --json").exit == 0);
+    CHECK(run("ask " + demo.file + " " + std::to_string(i + 1) + " " + given[i] + " --json").exit ==
+          0);
   }
 }
 

@@ -33,8 +33,9 @@ TEST_CASE("an enquiry is not an order") {
 
 TEST_CASE("what is over takes no more work") {
   for (const State over : {State::delivered, State::declined, State::cancelled})
-    for (const Step step : {Step::add_items, Step::make_quote, Step::send_quote, Step::accept,
-                            Step::promise, Step::start_work, Step::make_ready, Step::deliver, Step::cancel})
+    for (const Step step :
+         {Step::add_items, Step::make_quote, Step::send_quote, Step::accept, Step::promise,
+          Step::start_work, Step::make_ready, Step::deliver, Step::cancel})
       CHECK_FALSE(after_step(over, step, "commission"));
 }
 

@@ -8,7 +8,9 @@ using namespace tangmark::commission;
 
 namespace {
 
-CalendarDate november(unsigned day) { return date::year{2026} / 11 / day; }
+CalendarDate november(unsigned day) {
+  return date::year{2026} / 11 / day;
+}
 
 Commission a_commission(CommissionState state) {
   Commission commission{.customer = CustomerId{1}, .opened_at = {}};
@@ -26,7 +28,8 @@ TEST_CASE("catch 26: a waiting buyer is not left in silence longer than the shop
   REQUIRE(caught);
   CHECK(caught->number == 26);
   CHECK(caught->weight == Weight::remark);
-  CHECK_FALSE(silent_too_long(a_commission(CommissionState::delivered), november(1), november(25), 3));
+  CHECK_FALSE(
+      silent_too_long(a_commission(CommissionState::delivered), november(1), november(25), 3));
 }
 
 TEST_CASE("catch 26: work does not start on a specification that nobody confirmed of late") {

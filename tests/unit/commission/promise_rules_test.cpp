@@ -8,10 +8,13 @@ using namespace tangmark::commission;
 
 namespace {
 
-CalendarDate december(unsigned day) { return date::year{2026} / 12 / day; }
+CalendarDate december(unsigned day) {
+  return date::year{2026} / 12 / day;
+}
 
 std::optional<Promise> promised(unsigned day) {
-  return Promise{.commission = CommissionId{1}, .day = december(day), .made_at = {}, .words = {}, .told = {}};
+  return Promise{
+      .commission = CommissionId{1}, .day = december(day), .made_at = {}, .words = {}, .told = {}};
 }
 
 }  // namespace

@@ -8,7 +8,9 @@ using namespace tangmark::costing;
 
 namespace {
 
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 
 // Two hours of grinding at 40.00 and half an hour of hardening, of which 9 in 10 come through; a
 // block of 25.00 and half a belt of 8.00.
@@ -49,7 +51,8 @@ TEST_CASE("a time set by hand is paid at the rate and the loss follows it") {
   CHECK(amount_of(changed("rough grind", "3 h"), "rough grind") == eur(120'00));
   CHECK(amount_of(changed("rough grind", "1.5"), "rough grind") == eur(60'00));
   CHECK(amount_of(changed("rough grind", "90 min"), "rough grind") == eur(60'00));
-  // Before the quench 4 + 120 + 20, after the block of 25 at the quench: (4 + 120 + 45) / 9 by hand.
+  // Before the quench 4 + 120 + 20, after the block of 25 at the quench: (4 + 120 + 45) / 9 by
+  // hand.
   CHECK(amount_of(changed("rough grind", "3 h"), "Loss") == eur(18'78));
 }
 
@@ -122,10 +125,14 @@ TEST_CASE("every line of the sheet but the loss has a name that a change finds")
 }
 
 TEST_CASE("what cannot be set is refused by its words") {
-  for (const auto& [what, to] : {std::pair{"no such line", "1"}, {"rough grind", "soon"},
-                                 {"rough grind", "-1 h"}, {"walnut block", "at many"},
-                                 {"harden survives", "0 %"}, {"harden survives", "120 %"},
-                                 {"Packing", "5 USD"}, {"Payment fee", "100 %"}}) {
+  for (const auto& [what, to] : {std::pair{"no such line", "1"},
+                                 {"rough grind", "soon"},
+                                 {"rough grind", "-1 h"},
+                                 {"walnut block", "at many"},
+                                 {"harden survives", "0 %"},
+                                 {"harden survives", "120 %"},
+                                 {"Packing", "5 USD"},
+                                 {"Payment fee", "100 %"}}) {
     CAPTURE(what, to);
     const auto refused = with_change(a_hunter(), {what, to});
     REQUIRE_FALSE(refused);

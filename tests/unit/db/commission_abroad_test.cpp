@@ -17,7 +17,9 @@ namespace {
 
 const Currency usd = *Currency::of("USD");
 
-Money eur(std::int64_t minor) { return {minor, Currency()}; }
+Money eur(std::int64_t minor) {
+  return {minor, Currency()};
+}
 
 std::string a_chef_abroad(Maker& maker) {
   const auto commission =
@@ -109,12 +111,13 @@ TEST_CASE("a credit note takes an invoice back in full, and another may be issue
   maker.did("add_item", {{"commission", commission}, {"model", "chef 240"}});
   maker.did("make_quote", {{"commission", commission}, {"price", "500.00"}});
   maker.did("accept_quote", {{"commission", commission}});
-  CHECK_FALSE(maker.tries("issue_invoice", {{"commission", commission}, {"kind", "credit note"},
-                                            {"why", "withdrawn"}}));
+  CHECK_FALSE(
+      maker.tries("issue_invoice",
+                  {{"commission", commission}, {"kind", "credit note"}, {"why", "withdrawn"}}));
   const auto first = maker.did("issue_invoice", {{"commission", commission}});
   CHECK_FALSE(maker.tries("issue_invoice", {{"commission", commission}, {"kind", "credit note"}}));
-  const auto credit = maker.did("issue_invoice", {{"commission", commission},
-                                                  {"kind", "credit note"}, {"why", "withdrawn"}});
+  const auto credit = maker.did(
+      "issue_invoice", {{"commission", commission}, {"kind", "credit note"}, {"why", "withdrawn"}});
   const auto paper = *db::find_invoice(maker.shop, std::stoll(credit));
   const auto body = db::read_invoice_body(paper);
   CHECK(body.credit);
@@ -136,14 +139,18 @@ TEST_CASE("a receipt is corrected by another that names it and says why") {
   maker.did("add_item", {{"commission", commission}, {"model", "chef 240"}});
   maker.did("make_quote", {{"commission", commission}, {"price", "500.00"}});
   maker.did("accept_quote", {{"commission", commission}});
-  const auto payment = maker.did("take_deposit", {{"commission", commission}, {"amount", "201.00"}});
+  const auto payment =
+      maker.did("take_deposit", {{"commission", commission}, {"amount", "201.00"}});
   const auto receipt =
       maker.did("issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"}});
-  maker.did("correct_payment", {{"payment", payment}, {"amount", "210.00"}, {"why", "typed wrong"}});
-  CHECK_FALSE(maker.tries("issue_invoice", {{"commission", commission}, {"kind", "deposit receipt"},
-                                            {"corrects", receipt}}));
+  maker.did("correct_payment",
+            {{"payment", payment}, {"amount", "210.00"}, {"why", "typed wrong"}});
+  CHECK_FALSE(maker.tries(
+      "issue_invoice",
+      {{"commission", commission}, {"kind", "deposit receipt"}, {"corrects", receipt}}));
   const auto second = maker.did("issue_invoice", {{"commission", commission},
-                                                  {"kind", "deposit receipt"}, {"corrects", receipt},
+                                                  {"kind", "deposit receipt"},
+                                                  {"corrects", receipt},
                                                   {"why", "210 came, not 201"}});
   CHECK(db::find_invoice(maker.shop, std::stoll(second))->total == eur(210'00));
   CHECK(db::find_invoice(maker.shop, std::stoll(receipt))->total == eur(201'00));

@@ -47,22 +47,46 @@ void fire(Maker& maker, int number, int blades) {
   const auto kiln_row = [&] {
     db::Query known(maker.shop, "SELECT id FROM kiln LIMIT 1");
     if (known.next()) return known.integer("id");
-    return db::Row("kiln").set("name", "the kiln").set("kind", "kiln").set("slots", 6)
+    return db::Row("kiln")
+        .set("name", "the kiln")
+        .set("kind", "kiln")
+        .set("slots", 6)
         .set("usable_length_nm", Length::millimetres(450))
-        .set("low_k1800", Temperature::celsius(100)).set("high_k1800", Temperature::celsius(1100))
-        .set("heat_k1800_per_h", TemperatureDifference::celsius(900)).set("tau_s", 3 * 3600)
-        .set("heat_w", 3000).set("hold_mw_per_c", 900).set("load_s", 300).set("unload_s", 300)
-        .set("currency", "EUR").insert(maker.shop);
+        .set("low_k1800", Temperature::celsius(100))
+        .set("high_k1800", Temperature::celsius(1100))
+        .set("heat_k1800_per_h", TemperatureDifference::celsius(900))
+        .set("tau_s", 3 * 3600)
+        .set("heat_w", 3000)
+        .set("hold_mw_per_c", 900)
+        .set("load_s", 300)
+        .set("unload_s", 300)
+        .set("currency", "EUR")
+        .insert(maker.shop);
   }();
-  const auto firing = db::Row("firing").set("number", number).set("kiln_id", kiln_row)
-      .set("kind", "harden").set("set_k1800", Temperature::celsius(830)).set("soak_s", 600)
-      .set("starts_at", maker.now).set("ends_at", maker.now).set("heat_from", maker.now)
-      .set("state", "done").set("energy_j", 14'400'000).insert(maker.shop);
+  const auto firing = db::Row("firing")
+                          .set("number", number)
+                          .set("kiln_id", kiln_row)
+                          .set("kind", "harden")
+                          .set("set_k1800", Temperature::celsius(830))
+                          .set("soak_s", 600)
+                          .set("starts_at", maker.now)
+                          .set("ends_at", maker.now)
+                          .set("heat_from", maker.now)
+                          .set("state", "done")
+                          .set("energy_j", 14'400'000)
+                          .insert(maker.shop);
   for (int i = 0; i < blades; ++i) {
-    const auto blade = db::Row("blade").set("number", ++blade_number).set("title", "one")
-        .set("construction", "monosteel").set("length_nm", Length::millimetres(200))
-        .set("started_at", maker.now).insert(maker.shop);
-    db::Row("firing_blade").set("firing_id", firing).set("blade_id", blade).set("position", i + 1)
+    const auto blade = db::Row("blade")
+                           .set("number", ++blade_number)
+                           .set("title", "one")
+                           .set("construction", "monosteel")
+                           .set("length_nm", Length::millimetres(200))
+                           .set("started_at", maker.now)
+                           .insert(maker.shop);
+    db::Row("firing_blade")
+        .set("firing_id", firing)
+        .set("blade_id", blade)
+        .set("position", i + 1)
         .insert(maker.shop);
   }
 }
@@ -73,8 +97,8 @@ TEST_CASE("question 33: versions of a quote stand side by side, and what changed
   Maker maker;
   const auto commission = a_chef(maker);
   maker.did("make_quote", {{"commission", commission}, {"price", "500.00"}});
-  maker.did("make_quote", {{"commission", commission}, {"price", "520.00"},
-                           {"lines", "rough grind = 3 h"}});
+  maker.did("make_quote",
+            {{"commission", commission}, {"price", "520.00"}, {"lines", "rough grind = 3 h"}});
   const auto answer = asked(maker, 33, {{"commission", commission}});
   REQUIRE(answer.columns.size() == 5);
   // An hour more at 35.00 and its overhead of 12.00, and the loss of 5 in 100 on both.
@@ -90,15 +114,18 @@ TEST_CASE("lines set by hand are kept with their version and told") {
   Maker maker;
   const auto commission = a_chef(maker);
   const auto done = maker.tries("make_quote", {{"commission", commission},
-                                               {"lines", "walnut block = 2 at 30.00; "
-                                                         "+ Mosaic pin = 1 at 9.00"}});
+                                               {"lines",
+                                                "walnut block = 2 at 30.00; "
+                                                "+ Mosaic pin = 1 at 9.00"}});
   if (!done) FAIL(done.problem().sentence);
   const auto quote = *db::latest_quote(maker.shop, db::find_commission(maker.shop, 1)->id);
   CHECK(quote.changes ==
         std::optional<std::string>("walnut block = 2 at 30.00\n+ Mosaic pin = 1 at 9.00"));
   CHECK_THAT(*quote.assumptions, Contains("Set by hand: walnut block = 2 at 30.00"));
-  check_refused(maker, "make_quote", {{"commission", commission}, {"lines", "no such = 1"}}, "lines");
-  check_refused(maker, "make_quote", {{"commission", commission}, {"lines", "nothing set"}}, "lines");
+  check_refused(maker, "make_quote", {{"commission", commission}, {"lines", "no such = 1"}},
+                "lines");
+  check_refused(maker, "make_quote", {{"commission", commission}, {"lines", "nothing set"}},
+                "lines");
 }
 
 TEST_CASE("question 34: quoted and actual of a finished piece, with why they differ") {
@@ -115,21 +142,26 @@ TEST_CASE("question 34: quoted and actual of a finished piece, with why they dif
   const auto answer = asked(maker, 34, {{"model", "m1"}});
   const auto& grind = row_with(answer, 1, "rough grind");
   CHECK(grind[2] == "70.00");
-  CHECK(grind[3] == "175.00");   // 5 h at 35.00
+  CHECK(grind[3] == "175.00");  // 5 h at 35.00
   CHECK(grind[4] == "+105.00");
-  CHECK(grind[5] == "105.00");   // all of it by three hours more
+  CHECK(grind[5] == "105.00");  // all of it by three hours more
   CHECK_THAT(all_of(answer), Contains("rough grind +105.00 (2 h quoted, 5 h worked)"));
 }
 
 TEST_CASE("what was binned and weighed at the bench is in the actual cost of a blade") {
   Maker maker;
-  maker.did("receive_lot", {{"name", "belt 36"}, {"kind", "belt"}, {"quantity", "10"},
-                            {"unit", "belt"}, {"price", "80.00"}});
-  const auto blade = maker.did("assign_blade", {{"title", "one"}, {"model", maker.model()},
-                                                {"grade", "80CrV2"}, {"length", "240 mm"}});
+  maker.did("receive_lot", {{"name", "belt 36"},
+                            {"kind", "belt"},
+                            {"quantity", "10"},
+                            {"unit", "belt"},
+                            {"price", "80.00"}});
+  const auto blade = maker.did(
+      "assign_blade",
+      {{"title", "one"}, {"model", maker.model()}, {"grade", "80CrV2"}, {"length", "240 mm"}});
   maker.now += std::chrono::hours(1);
-  maker.did("log_step", {{"blade", blade}, {"operation", "rough grind"}, {"hands_on", "1 h"},
-                         {"belts", "1.5"}});
+  maker.did(
+      "log_step",
+      {{"blade", blade}, {"operation", "rough grind"}, {"hands_on", "1 h"}, {"belts", "1.5"}});
   db::Query id(maker.shop, "SELECT id FROM blade WHERE number = ?");
   id.bind(blade);
   REQUIRE(id.next());
@@ -175,12 +207,14 @@ TEST_CASE("question 37: what lies on the rack by age, at what it cost") {
   CHECK_THAT(old, Contains("62.80"));
 }
 
-TEST_CASE("question 40: a line that takes more moves cost, margin and earnings, and nothing is kept") {
+TEST_CASE(
+    "question 40: a line that takes more moves cost, margin and earnings, and nothing is kept") {
   Maker maker;
   const auto commission = a_chef(maker);
   const auto before = content_of(maker.shop);
-  const auto answer = asked(maker, 40, {{"commission", commission}, {"line", "handle"},
-                                        {"times", "2"}, {"price", "900.00"}});
+  const auto answer =
+      asked(maker, 40,
+            {{"commission", commission}, {"line", "handle"}, {"times", "2"}, {"price", "900.00"}});
   // 3.5 h more at 35.00 and 12.00 overhead, after the quench, so that no loss is on them.
   CHECK(row_with(answer, 0, "Cost")[3] == "+164.50");
   CHECK(row_with(answer, 0, "Price")[3] == "0.00");
@@ -196,8 +230,11 @@ TEST_CASE("a letter of delay is drafted from the promise, the forecast and the f
   maker.did("add_bench_hours", {{"weekday", "monday"}, {"from", "9:00"}, {"to", "11:00"}});
   const auto commission = *db::find_commission(maker.shop, 1);
   CHECK_FALSE(db::delay_letter_of(maker.shop, commission, maker.now));
-  db::Row("promise").set("commission_id", commission.id).set("day", "2026-11-26")
-      .set("made_at", maker.now).insert(maker.shop);
+  db::Row("promise")
+      .set("commission_id", commission.id)
+      .set("day", "2026-11-26")
+      .set("made_at", maker.now)
+      .insert(maker.shop);
   const auto letter = db::delay_letter_of(maker.shop, commission, maker.now);
   if (!letter) FAIL(letter.problem().sentence);
   CHECK(letter->new_day > letter->promised);

@@ -127,7 +127,8 @@ TEST_CASE("a quote counts the hours the maker accepted, and tells what the recor
   CHECK(warns(result, "the record would change hands-on of rough grind: 2.00 h counted, 3.00"));
   CHECK(newest(maker).hands_on == std::chrono::hours(6));
   // Guess 2 h and three actuals of 4 h count alike: 3 h, one more, once it is taken.
-  maker.did("accept_estimate", {{"model", "chef 240"}, {"what", "hands-on"}, {"of", "rough grind"}});
+  maker.did("accept_estimate",
+            {{"model", "chef 240"}, {"what", "hands-on"}, {"of", "rough grind"}});
   maker.did("make_quote", {{"commission", commission}});
   CHECK(newest(maker).hands_on == std::chrono::hours(7));
 }

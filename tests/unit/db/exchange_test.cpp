@@ -21,13 +21,25 @@ db::ShopFile shop_with_a_bit_of_everything(const fs::path& path) {
   auto made = db::ShopFile::create(path, bench_day);
   REQUIRE(made);
   db::ShopFile shop = std::move(made).value();
-  REQUIRE(db::perform(shop, "change_setting", {{"name", "shop_name"}, {"value", "Reed, \"bank\"\nForge"}}, bench_day));
+  REQUIRE(db::perform(shop, "change_setting",
+                      {{"name", "shop_name"}, {"value", "Reed, \"bank\"\nForge"}}, bench_day));
   REQUIRE(db::perform(shop, "add_day_off", {{"day", "2026-12-24"}}, bench_day));
-  db::Row("customer").set("name", "Ilse Varn").set("contact", "").set("note", "\\ odd").set_bytes("salt", "0123456789abcde\x01")
-      .set("added_at", bench_day).insert(shop);
-  db::Row("attachment").set("kind", "photo").set("name", "a.jpg").set("media_type", "image/jpeg")
-      .set_bytes("bytes", std::string("\xff\xd8\xff\x00\x01", 5)).set("added_at", bench_day)
-      .set("subject", "lot").set("subject_id", 1).insert(shop);
+  db::Row("customer")
+      .set("name", "Ilse Varn")
+      .set("contact", "")
+      .set("note", "\\ odd")
+      .set_bytes("salt", "0123456789abcde\x01")
+      .set("added_at", bench_day)
+      .insert(shop);
+  db::Row("attachment")
+      .set("kind", "photo")
+      .set("name", "a.jpg")
+      .set("media_type", "image/jpeg")
+      .set_bytes("bytes", std::string("\xff\xd8\xff\x00\x01", 5))
+      .set("added_at", bench_day)
+      .set("subject", "lot")
+      .set("subject_id", 1)
+      .insert(shop);
   return shop;
 }
 
@@ -37,7 +49,8 @@ std::string whole_folder(const fs::path& folder) {
     if (entry.is_regular_file()) names.push_back(entry.path());
   std::sort(names.begin(), names.end());
   std::string all;
-  for (const auto& name : names) all += fs::relative(name, folder).string() + "\n" + bytes_of(name) + "\n";
+  for (const auto& name : names)
+    all += fs::relative(name, folder).string() + "\n" + bytes_of(name) + "\n";
   return all;
 }
 
@@ -163,10 +176,12 @@ TEST_CASE("a damaged file gives up what can still be read") {
 TEST_CASE("a day book is done line by line in the order of time") {
   ShopOnTheBench bench;
   const std::vector<db::DayBook> books{
-      {"one.daybook", "# the sign\nday -3\n09:30 change_setting name=shop_name\n      value=\"Reed bank\"\n"
-                      "day 0\n07:00 add_day_off day=+7d why=market\n"},
-      {"two.daybook", "day -5\n08:00 change_setting name=shop_name value=\"Old name\" as=first\n"
-                      "day -2\n08:00 change_setting name=maker_name value=$first\n"}};
+      {"one.daybook",
+       "# the sign\nday -3\n09:30 change_setting name=shop_name\n      value=\"Reed bank\"\n"
+       "day 0\n07:00 add_day_off day=+7d why=market\n"},
+      {"two.daybook",
+       "day -5\n08:00 change_setting name=shop_name value=\"Old name\" as=first\n"
+       "day -2\n08:00 change_setting name=maker_name value=$first\n"}};
   auto done = db::perform_day_books(bench.shop, books, bench_day);
   REQUIRE(done);
   CHECK(*done == 4);
@@ -177,8 +192,11 @@ TEST_CASE("a day book is done line by line in the order of time") {
 
 TEST_CASE("a day book reckons minutes before now and times on later days") {
   ShopOnTheBench bench;
-  auto done = db::perform_day_books(
-      bench.shop, {{"now.daybook", "-53m change_setting name=shop_name value=+1d@9:10\n-52m change_setting name=maker_name value=@7:00\n"}}, bench_day);
+  auto done = db::perform_day_books(bench.shop,
+                                    {{"now.daybook",
+                                      "-53m change_setting name=shop_name value=+1d@9:10\n-52m "
+                                      "change_setting name=maker_name value=@7:00\n"}},
+                                    bench_day);
   REQUIRE(done);
   CHECK(content_of(bench.shop).find("|shop_name|2026-11-26 9:10") != std::string::npos);
   CHECK(content_of(bench.shop).find("|maker_name|2026-11-25 7:00") != std::string::npos);
@@ -188,11 +206,13 @@ TEST_CASE("a day book reckons minutes before now and times on later days") {
 TEST_CASE("a day book with one bad line changes nothing and names the line") {
   ShopOnTheBench bench;
   const std::string before = content_of(bench.shop);
-  auto line = GENERATE(as<std::string>{}, "09:00 no_such_action a=b", "09:00 change_setting name=none value=1",
-                       "add_day_off day=+1d", "09:00 add_day_off day=$unknown", "09:00 add_day_off \"day=+1d",
-                       "day someday");
+  auto line =
+      GENERATE(as<std::string>{}, "09:00 no_such_action a=b",
+               "09:00 change_setting name=none value=1", "add_day_off day=+1d",
+               "09:00 add_day_off day=$unknown", "09:00 add_day_off \"day=+1d", "day someday");
   auto refused = db::perform_day_books(
-      bench.shop, {{"bad.daybook", "day -3\n08:00 add_day_off day=2026-12-24\n" + line + "\n"}}, bench_day);
+      bench.shop, {{"bad.daybook", "day -3\n08:00 add_day_off day=2026-12-24\n" + line + "\n"}},
+      bench_day);
   REQUIRE_FALSE(refused);
   CHECK(refused.problem().field.find("bad.daybook, line 3") != std::string::npos);
   CHECK(content_of(bench.shop) == before);
@@ -202,12 +222,14 @@ TEST_CASE("a table adds its rows all or none") {
   ShopOnTheBench bench;
   const auto* action = db::find_action("add_day_off");
   REQUIRE(action);
-  auto done = db::perform_table(bench.shop, *action, "days.csv", "day,why\r\n2026-12-24,market\r\n2026-12-27,\r\n", bench_day);
+  auto done = db::perform_table(bench.shop, *action, "days.csv",
+                                "day,why\r\n2026-12-24,market\r\n2026-12-27,\r\n", bench_day);
   REQUIRE(done);
   CHECK(*done == 2);
   const std::string before = content_of(bench.shop);
-  auto bad = GENERATE(as<std::string>{}, "day,why\r\n2026-12-28,x\r\n2026-13-01,y\r\n", "", "day,weather\r\n2026-12-28,dry\r\n",
-                      "day,why\r\n2026-12-28\r\n", "day,why\r\n\"2026-12-28,x\r\n", "day,why\r\n2026-12-28,\xff\r\n");
+  auto bad = GENERATE(as<std::string>{}, "day,why\r\n2026-12-28,x\r\n2026-13-01,y\r\n", "",
+                      "day,weather\r\n2026-12-28,dry\r\n", "day,why\r\n2026-12-28\r\n",
+                      "day,why\r\n\"2026-12-28,x\r\n", "day,why\r\n2026-12-28,\xff\r\n");
   auto refused = db::perform_table(bench.shop, *action, "days.csv", bad, bench_day);
   CHECK_FALSE(refused);
   CHECK(content_of(bench.shop) == before);

@@ -12,7 +12,8 @@ using namespace tangmark::test;
 TEST_CASE("a firing is booked with its heating, its end and its energy") {
   KilnDay day;
   const auto number = day.planned_blade();
-  const auto firing = day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "10:00"}});
+  const auto firing =
+      day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "10:00"}});
   const auto kept = db::find_firing(day.shop, firing, "firing");
   REQUIRE(kept);
   CHECK(kept->set == Temperature::celsius(805));
@@ -26,29 +27,42 @@ TEST_CASE("a booking that breaks a rule is refused and leaves the shop as it was
   KilnDay day;
   const auto number = day.planned_blade(), longer = day.planned_blade("500 mm");
   const std::string before = content_of(day.shop);
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", longer}, {"start", "10:00"}}));
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "Temper oven"}, {"blades", number}, {"start", "10:00"}}));
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "08:20"}}));  // not at heat by then
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "17:55"}}));  // nobody there
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "No kiln"}, {"blades", number}, {"start", "10:00"}}));
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", "9999"}, {"start", "10:00"}}));
-  CHECK_FALSE(day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "07:00"}}));
+  CHECK_FALSE(
+      day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", longer}, {"start", "10:00"}}));
+  CHECK_FALSE(
+      day.tries("book_firing", {{"kiln", "Temper oven"}, {"blades", number}, {"start", "10:00"}}));
+  CHECK_FALSE(day.tries(
+      "book_firing",
+      {{"kiln", "Long kiln"}, {"blades", number}, {"start", "08:20"}}));  // not at heat by then
+  CHECK_FALSE(
+      day.tries("book_firing",
+                {{"kiln", "Long kiln"}, {"blades", number}, {"start", "17:55"}}));  // nobody there
+  CHECK_FALSE(
+      day.tries("book_firing", {{"kiln", "No kiln"}, {"blades", number}, {"start", "10:00"}}));
+  CHECK_FALSE(
+      day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", "9999"}, {"start", "10:00"}}));
+  CHECK_FALSE(
+      day.tries("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "07:00"}}));
   CHECK(content_of(day.shop) == before);
 }
 
 TEST_CASE("a firing outside the hours is booked when the maker says why, and the reason is kept") {
   KilnDay day;
   const auto number = day.planned_blade();
-  day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "18:30"}, {"override", "I stay late"}});
+  day.did(
+      "book_firing",
+      {{"kiln", "Long kiln"}, {"blades", number}, {"start", "18:30"}, {"override", "I stay late"}});
   CHECK(content_of(day.shop).find("|I stay late") != std::string::npos);
 }
 
 TEST_CASE("a firing is moved, locked and cancelled") {
   KilnDay day;
   const auto number = day.planned_blade();
-  const auto firing = day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "10:00"}});
+  const auto firing =
+      day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "10:00"}});
   day.did("move_firing", {{"firing", firing}, {"start", "13:00"}});
-  CHECK(db::find_firing(day.shop, firing, "firing")->starts_at == bench_day + std::chrono::hours(5));
+  CHECK(db::find_firing(day.shop, firing, "firing")->starts_at ==
+        bench_day + std::chrono::hours(5));
   day.did("lock_firing", {{"firing", firing}});
   CHECK(db::find_firing(day.shop, firing, "firing")->locked);
   day.did("cancel_firing", {{"firing", firing}, {"why", "element broken"}});
@@ -58,10 +72,16 @@ TEST_CASE("a firing is moved, locked and cancelled") {
 TEST_CASE("a firing that ran logs each blade with its own time in and out") {
   KilnDay day;
   const auto one = day.planned_blade(), two = day.planned_blade();
-  const auto firing = day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", one + "," + two}, {"start", "10:00"}});
+  const auto firing = day.did(
+      "book_firing", {{"kiln", "Long kiln"}, {"blades", one + "," + two}, {"start", "10:00"}});
   day.now = bench_day + std::chrono::hours(3);
-  day.did("run_firing", {{"firing", firing}, {"start", "10:00"}, {"end", "10:25"}, {"times", one + "=10:02-10:17," + two + "=10:02-10:21"}, {"medium", "fast oil"},
-                         {"read", "806 C"}, {"hands_on", "20 min"}});
+  day.did("run_firing", {{"firing", firing},
+                         {"start", "10:00"},
+                         {"end", "10:25"},
+                         {"times", one + "=10:02-10:17," + two + "=10:02-10:21"},
+                         {"medium", "fast oil"},
+                         {"read", "806 C"},
+                         {"hands_on", "20 min"}});
   const auto kept = db::find_firing(day.shop, firing, "firing");
   REQUIRE(kept);
   CHECK(kept->state == kiln::FiringState::done);
@@ -73,22 +93,33 @@ TEST_CASE("a kiln record is attached when it covers the firing, and refused when
   KilnDay day;
   Scratch scratch;
   const auto number = day.planned_blade();
-  const auto firing = day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "10:00"}});
+  const auto firing =
+      day.did("book_firing", {{"kiln", "Long kiln"}, {"blades", number}, {"start", "10:00"}});
   day.now = bench_day + std::chrono::hours(3);
-  day.did("run_firing", {{"firing", firing}, {"start", "10:00"}, {"end", "10:20"}, {"medium", "fast oil"}, {"hands_on", "20 min"}});
+  day.did("run_firing", {{"firing", firing},
+                         {"start", "10:00"},
+                         {"end", "10:20"},
+                         {"medium", "fast oil"},
+                         {"hands_on", "20 min"}});
   std::string good = "time,kiln C\n", other = "time,kiln C\n";
   for (int m = 0; m < 80; ++m) {
-    good += "2026-11-25T" + std::string(m < 20 ? "09:" : "10:") + std::to_string(100 + (m + 40) % 60).substr(1) + ":00Z," + std::to_string(700 + m) + "\n";
-    other += "2026-11-24T09:" + std::to_string(100 + m % 60).substr(1) + ":00Z," + std::to_string(700 + m) + "\n";
+    good += "2026-11-25T" + std::string(m < 20 ? "09:" : "10:") +
+            std::to_string(100 + (m + 40) % 60).substr(1) + ":00Z," + std::to_string(700 + m) +
+            "\n";
+    other += "2026-11-24T09:" + std::to_string(100 + m % 60).substr(1) + ":00Z," +
+             std::to_string(700 + m) + "\n";
   }
   write_file(scratch / "good.csv", good);
   write_file(scratch / "other.csv", other);
   write_file(scratch / "broken.csv", "time,kiln C\nnoon,hot\n");
   day.did("attach_record", {{"firing", firing}, {"file", (scratch / "good.csv").string()}});
   const std::string before = content_of(day.shop);
-  CHECK_FALSE(day.tries("attach_record", {{"firing", firing}, {"file", (scratch / "other.csv").string()}}));
-  CHECK_FALSE(day.tries("attach_record", {{"firing", firing}, {"file", (scratch / "broken.csv").string()}}));
-  CHECK_FALSE(day.tries("attach_record", {{"firing", firing}, {"file", (scratch / "none.csv").string()}}));
+  CHECK_FALSE(
+      day.tries("attach_record", {{"firing", firing}, {"file", (scratch / "other.csv").string()}}));
+  CHECK_FALSE(day.tries("attach_record",
+                        {{"firing", firing}, {"file", (scratch / "broken.csv").string()}}));
+  CHECK_FALSE(
+      day.tries("attach_record", {{"firing", firing}, {"file", (scratch / "none.csv").string()}}));
   CHECK(content_of(day.shop) == before);
 }
 
@@ -102,7 +133,9 @@ TEST_CASE("the shop's own plan is feasible, is booked, and then nothing is left 
   const auto answer = kiln::plan_firings(shop_case.a_case, limits, 1);
   CHECK(answer.unplaced.empty());
   CHECK(kiln::check_plan(shop_case.a_case, answer.plan).feasible());
-  day.did("accept_plan", {{"from", to_stored(shop_case.origin)}, {"plan", kiln::write_firing_plan(answer.plan)}});
-  const auto after = db::difference(db::shop_case(day.shop, day.now, db::Keep::locked_only), answer.plan);
+  day.did("accept_plan",
+          {{"from", to_stored(shop_case.origin)}, {"plan", kiln::write_firing_plan(answer.plan)}});
+  const auto after =
+      db::difference(db::shop_case(day.shop, day.now, db::Keep::locked_only), answer.plan);
   for (const auto& change : after.changes) CHECK(change.what == db::PlanDifference::What::kept);
 }

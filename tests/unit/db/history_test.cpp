@@ -86,7 +86,9 @@ TEST_CASE("history itself cannot be changed or shortened") {
 TEST_CASE("a person's fields enter history as salted hashes only") {
   ShopOnTheBench bench;
   db::Row row("customer");
-  row.set("name", "Ilse Varn").set("contact", "ilse@varn.example").set_bytes("salt", "0123456789abcdef")
+  row.set("name", "Ilse Varn")
+      .set("contact", "ilse@varn.example")
+      .set_bytes("salt", "0123456789abcdef")
       .set("added_at", bench.now);
   const auto id = row.insert(bench.shop);
   CHECK(content_of(bench.shop).find("history|1|") != std::string::npos);

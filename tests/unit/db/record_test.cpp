@@ -134,13 +134,13 @@ TEST_CASE("columns that are not found are named by hand, and remembered for the 
   // No heads, a counter in front, the set point before the charge.
   std::string rows;
   for (int m = 0; m <= 60; ++m)
-    rows += fmt::format("{},25.11.2026;{:02}:{:02},805,{}\n", m + 1, 9 + (30 + m) / 60, (30 + m) % 60,
-                        m < 30 ? 400 + m * 405 / 30 : 805);
+    rows += fmt::format("{},25.11.2026;{:02}:{:02},805,{}\n", m + 1, 9 + (30 + m) / 60,
+                        (30 + m) % 60, m < 30 ? 400 + m * 405 / 30 : 805);
   std::replace(rows.begin(), rows.end(), ';', ',');
   write_file(day.scratch / "bare.csv", rows);
   const std::string file = (day.scratch / "bare.csv").string();
-  check_refused(day, "attach_record", {{"firing", day.firing}, {"file", file}, {"sensors", "probe"}},
-                "sensors");
+  check_refused(day, "attach_record",
+                {{"firing", day.firing}, {"file", file}, {"sensors", "probe"}}, "sensors");
   check_refused(day, "attach_record", {{"firing", day.firing}, {"file", file}, {"zone", "Nowhere"}},
                 "zone");
   const auto done = day.tries("attach_record", {{"firing", day.firing},
@@ -224,8 +224,8 @@ TEST_CASE(
 
 TEST_CASE("a certificate shows a record as corrected, and tells by how much and why") {
   FiredDay day;
-  day.did("attach_record", {{"firing", day.firing},
-                            {"file", day.file("c.csv", "time,kiln C", dated, 4)}});
+  day.did("attach_record",
+          {{"firing", day.firing}, {"file", day.file("c.csv", "time,kiln C", dated, 4)}});
   const auto shown = [&] {
     const auto dossier = db::read_dossier(day.shop, day.number);
     const auto entry = std::ranges::find_if(dossier->log, [](const auto& one) {

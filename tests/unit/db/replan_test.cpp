@@ -45,14 +45,16 @@ struct Week : KilnDay {
     return anew;
   }
   void accept(const Anew& anew) {
-    did("accept_plan", {{"from", to_stored(anew.shop.origin)}, {"plan", kiln::write_firing_plan(anew.found.answer.plan)}});
+    did("accept_plan", {{"from", to_stored(anew.shop.origin)},
+                        {"plan", kiln::write_firing_plan(anew.found.answer.plan)}});
   }
   std::vector<kiln::KeptFiring> booked() const { return db::booked_firings(shop); }
   /// No step of a blade stands in two firings.
   void check_each_step_once() const {
     std::set<std::pair<std::int64_t, std::int64_t>> seen;
     for (const auto& firing : booked())
-      for (const auto& member : firing.blades) CHECK(seen.emplace(member.blade.row(), member.step->row()).second);
+      for (const auto& member : firing.blades)
+        CHECK(seen.emplace(member.blade.row(), member.step->row()).second);
   }
   std::string fullest_hardening() const {
     std::int64_t number = 0;
@@ -72,7 +74,8 @@ TEST_CASE("a cracked blade leaves its firings, and no booked firing moves") {
   Week week;
   week.accept(week.anew());
   const auto before = week.booked();
-  week.did("scrap_blade", {{"blade", week.blades[1]}, {"why", "cracked in the quench"}, {"cost_to", "shop"}});
+  week.did("scrap_blade",
+           {{"blade", week.blades[1]}, {"why", "cracked in the quench"}, {"cost_to", "shop"}});
   const Anew anew = week.anew();
   CHECK(anew.difference.moved == 0);
   CHECK(anew.found.moved == 0);
@@ -85,8 +88,16 @@ TEST_CASE("a cracked blade leaves its firings, and no booked firing moves") {
 
 TEST_CASE("a dead kiln moves its firings only, and the reason says so") {
   Week week;
-  week.did("add_kiln", {{"name", "Small kiln"}, {"kind", "kiln"}, {"slots", "2"}, {"usable_length", "300 mm"}, {"lowest", "100 C"}, {"highest", "1100 C"},
-                        {"heats_per_hour", "700 C"}, {"cooling_time_constant", "90 min"}, {"heating_watts", "2000"}, {"holding_mw_per_c", "900"}});
+  week.did("add_kiln", {{"name", "Small kiln"},
+                        {"kind", "kiln"},
+                        {"slots", "2"},
+                        {"usable_length", "300 mm"},
+                        {"lowest", "100 C"},
+                        {"highest", "1100 C"},
+                        {"heats_per_hour", "700 C"},
+                        {"cooling_time_constant", "90 min"},
+                        {"heating_watts", "2000"},
+                        {"holding_mw_per_c", "900"}});
   week.accept(week.anew());
   const auto hardening = db::find_firing(week.shop, week.fullest_hardening(), "firing");
   REQUIRE(hardening);
@@ -160,12 +171,14 @@ TEST_CASE("a running firing keeps its kiln hot and its blades until its end") {
   week.accept(week.anew());
   const auto first = week.booked().front();
   week.now = first.starts_at;
-  week.did("run_firing", {{"firing", std::to_string(first.number)}, {"start", clock_text(week.now, Zone())}});
+  week.did("run_firing",
+           {{"firing", std::to_string(first.number)}, {"start", clock_text(week.now, Zone())}});
   week.now += std::chrono::minutes(5);
   const Anew anew = week.anew();
   CHECK(anew.difference.moved == 0);
-  const auto kiln = std::find_if(anew.shop.a_case.kilns.begin(), anew.shop.a_case.kilns.end(),
-                                 [&](const kiln::PlanKiln& k) { return anew.shop.kilns.at(k.id) == first.kiln; });
+  const auto kiln =
+      std::find_if(anew.shop.a_case.kilns.begin(), anew.shop.a_case.kilns.end(),
+                   [&](const kiln::PlanKiln& k) { return anew.shop.kilns.at(k.id) == first.kiln; });
   REQUIRE(kiln->state);
   CHECK(kiln->state->off_c == first.set.whole_celsius());
   CHECK(kiln->state->free_at_min >= anew.shop.minute(first.ends_at));
@@ -178,7 +191,8 @@ TEST_CASE("a running firing keeps its kiln hot and its blades until its end") {
     }
   }
   week.accept(anew);
-  CHECK(db::find_firing(week.shop, std::to_string(first.number), "firing")->state == kiln::FiringState::running);
+  CHECK(db::find_firing(week.shop, std::to_string(first.number), "firing")->state ==
+        kiln::FiringState::running);
 }
 
 TEST_CASE("a firing that still runs after its planned end holds its kiln until now") {
@@ -186,7 +200,8 @@ TEST_CASE("a firing that still runs after its planned end holds its kiln until n
   week.accept(week.anew());
   const auto first = week.booked().front();
   week.now = first.starts_at;
-  week.did("run_firing", {{"firing", std::to_string(first.number)}, {"start", clock_text(week.now, Zone())}});
+  week.did("run_firing",
+           {{"firing", std::to_string(first.number)}, {"start", clock_text(week.now, Zone())}});
   week.now = first.ends_at + std::chrono::minutes(40);
   const auto shop_case = db::shop_case(week.shop, week.now, db::Keep::locked_only);
   for (const auto& k : shop_case.a_case.kilns)
@@ -209,9 +224,11 @@ TEST_CASE("a kiln that heats for its next firing need not heat from cold") {
 
 TEST_CASE("what was set aside for a firing is kept with it, and no new plan moves it") {
   Week week;
-  const auto firing = week.did("book_firing", {{"kiln", "Long kiln"}, {"blades", week.blades[0]}, {"start", "12:00"}});
+  const auto firing = week.did(
+      "book_firing", {{"kiln", "Long kiln"}, {"blades", week.blades[0]}, {"start", "12:00"}});
   CHECK_FALSE(week.tries("move_firing", {{"firing", firing}, {"start", "18:30"}}));
-  week.did("move_firing", {{"firing", firing}, {"start", "18:30"}, {"override", "I stay late today"}});
+  week.did("move_firing",
+           {{"firing", firing}, {"start", "18:30"}, {"override", "I stay late today"}});
   const auto kept = db::find_firing(week.shop, firing, "firing");
   CHECK(kept->locked);
   const auto reasons = db::set_aside_for_firing(week.shop, kept->number);
@@ -228,9 +245,12 @@ TEST_CASE("what was set aside for a firing is kept with it, and no new plan move
   week.check_each_step_once();
 }
 
-TEST_CASE("a locked firing whose kiln has died does not stop the plan, and is said to be impossible") {
+TEST_CASE(
+    "a locked firing whose kiln has died does not stop the plan, and is said to be impossible") {
   Week week;
-  const auto firing = week.did("book_firing", {{"kiln", "Long kiln"}, {"blades", week.blades[0]}, {"start", "12:00"}, {"locked", "yes"}});
+  const auto firing = week.did(
+      "book_firing",
+      {{"kiln", "Long kiln"}, {"blades", week.blades[0]}, {"start", "12:00"}, {"locked", "yes"}});
   week.did("change_kiln", {{"kiln", "Long kiln"}, {"out_of_use_on", "2026-11-25"}});
   const Anew anew = week.anew();
   CHECK(anew.found.answer.unplaced.size() == 5);
@@ -242,8 +262,12 @@ TEST_CASE("a locked firing whose kiln has died does not stop the plan, and is sa
 
 TEST_CASE("a blade out of the shop is planned from the end of the day on which it is due back") {
   Week week;
-  week.did("send_outside", {{"blade", week.blades[0]}, {"operation", "engraving"}, {"who", "the engraver"}, {"due_back", "2026-11-27"}});
-  week.did("send_outside", {{"blade", week.blades[1]}, {"operation", "engraving"}, {"who", "the engraver"}});
+  week.did("send_outside", {{"blade", week.blades[0]},
+                            {"operation", "engraving"},
+                            {"who", "the engraver"},
+                            {"due_back", "2026-11-27"}});
+  week.did("send_outside",
+           {{"blade", week.blades[1]}, {"operation", "engraving"}, {"who", "the engraver"}});
   const auto shop_case = db::shop_case(week.shop, week.now, db::Keep::locked_only);
   CHECK_FALSE(shop_case.chains.contains(week.blades[1]));
   CHECK_THAT(shop_case.left_aside.front(), Catch::Contains("no day on which it is due back"));

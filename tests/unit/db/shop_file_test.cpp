@@ -40,8 +40,12 @@ TEST_CASE("a shop file is never made over something that is there") {
 TEST_CASE("a foreign file is refused with a sentence and untouched") {
   Scratch scratch;
   const auto path = scratch / "other.db";
-  SECTION("text") { test::write_file(path, "not a database, far from it"); }
-  SECTION("an empty file") { test::write_file(path, ""); }
+  SECTION("text") {
+    test::write_file(path, "not a database, far from it");
+  }
+  SECTION("an empty file") {
+    test::write_file(path, "");
+  }
   SECTION("another program's database") {
     SQLite::Database other(path.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
     other.exec("CREATE TABLE cat(name)");
@@ -83,7 +87,8 @@ TEST_CASE("a file from a newer program is open for reading only and says so") {
   REQUIRE(shop);
   CHECK(shop->read_only());
   CHECK(shop->notice().find("newer program") != std::string::npos);
-  auto change = db::perform(*shop, "change_setting", {{"name", "shop_name"}, {"value", "X"}}, bench_day);
+  auto change =
+      db::perform(*shop, "change_setting", {{"name", "shop_name"}, {"value", "X"}}, bench_day);
   CHECK_FALSE(change);
 }
 
@@ -103,10 +108,12 @@ TEST_CASE("two windows on one file see each other's changes") {
   REQUIRE(two);
   ShopFile first = std::move(one).value();
   const auto before = two->changes_by_others();
-  REQUIRE(db::perform(first, "change_setting", {{"name", "shop_name"}, {"value", "Reedbank Forge"}}, bench_day));
+  REQUIRE(db::perform(first, "change_setting", {{"name", "shop_name"}, {"value", "Reedbank Forge"}},
+                      bench_day));
   CHECK(two->changes_by_others() != before);
-  CHECK(two->database().execAndGet("SELECT value FROM setting WHERE name='shop_name'").getString() ==
-        "Reedbank Forge");
+  CHECK(
+      two->database().execAndGet("SELECT value FROM setting WHERE name='shop_name'").getString() ==
+      "Reedbank Forge");
 }
 
 TEST_CASE(

@@ -74,8 +74,8 @@ TEST_CASE("windows and temper tables that the shop enters are used and marked as
   CHECK(harden->hold_most == std::chrono::minutes(12));
   CHECK_THAT(harden->source, Contains("entered by the shop"));
   CHECK(grade.window_for("anneal")->most_fall_per_hour == TemperatureDifference::celsius(20));
-  const auto advice = steel::window_advice(
-      {.operation = "harden", .at = Temperature::celsius(830)}, grade, TemperatureUnit::celsius);
+  const auto advice = steel::window_advice({.operation = "harden", .at = Temperature::celsius(830)},
+                                           grade, TemperatureUnit::celsius);
   CHECK_THAT(advice.front().sentence, Contains("above the shop's own window to harden 1084"));
   const std::vector<steel::TemperStep> twice(2, {Temperature::celsius(204), std::chrono::hours(2)});
   const auto expected = steel::expected_hardness(grade, twice);
@@ -83,7 +83,10 @@ TEST_CASE("windows and temper tables that the shop enters are used and marked as
   CHECK(expected->low.points == 59);
   CHECK(expected->high.points == 63);
   // Entered again, the newer takes the place; taken back, the published one stands alone.
-  maker.did("add_window", {{"grade", "1084"}, {"step", "harden"}, {"low", "800 C"}, {"high", "810 C"},
+  maker.did("add_window", {{"grade", "1084"},
+                           {"step", "harden"},
+                           {"low", "800 C"},
+                           {"high", "810 C"},
                            {"source", "new sheet"}});
   CHECK(book().find("1084")->window_for("harden")->low == Temperature::celsius(800));
   maker.did("add_window", {{"grade", "1084"}, {"step", "harden"}, {"withdraw", "yes"}});
@@ -97,7 +100,10 @@ TEST_CASE("a window or a temper table that is none is refused, and nothing is ke
   test::Maker maker;
   using Fields = std::map<std::string, std::string>;
   const auto window = [&](Fields more, const char* field) {
-    db::Given given{{"grade", "1084"}, {"step", "harden"}, {"low", "800 C"}, {"high", "810 C"},
+    db::Given given{{"grade", "1084"},
+                    {"step", "harden"},
+                    {"low", "800 C"},
+                    {"high", "810 C"},
                     {"source", "s"}};
     for (auto& [name, value] : more) given[name] = value;
     test::check_refused(maker, "add_window", given, field);
@@ -109,8 +115,8 @@ TEST_CASE("a window or a temper table that is none is refused, and nothing is ke
   window({{"slow_to", "600 C"}}, "fall_per_h");
   window({{"withdraw", "yes"}}, "step");
   const auto table = [&](Fields more, const char* field) {
-    db::Given given{{"grade", "1084"}, {"rows", "150 C: 64, 204 C: 61"}, {"hold", "2 h"},
-                    {"source", "s"}};
+    db::Given given{
+        {"grade", "1084"}, {"rows", "150 C: 64, 204 C: 61"}, {"hold", "2 h"}, {"source", "s"}};
     for (auto& [name, value] : more) given[name] = value;
     test::check_refused(maker, "add_temper_table", given, field);
   };
@@ -147,13 +153,17 @@ TEST_CASE("a grade of the shop has windows for every step it was given") {
 TEST_CASE("a welding heat of a billet is advised on for each steel in it") {
   test::Maker maker;
   const auto lot = [&](const char* grade) {
-    return maker.did("receive_lot", {{"name", grade}, {"grade", grade}, {"section", "flat"},
-                                     {"thickness", "3 mm"}, {"width", "40 mm"}, {"length", "400 mm"},
+    return maker.did("receive_lot", {{"name", grade},
+                                     {"grade", grade},
+                                     {"section", "flat"},
+                                     {"thickness", "3 mm"},
+                                     {"width", "40 mm"},
+                                     {"length", "400 mm"},
                                      {"price", "20"}});
   };
   const std::string plain = lot("1084"), nickel = lot("15N20");
-  const auto billet = maker.did("start_billet", {{"kind", "pattern-welded"},
-                                                 {"pieces", plain + "-1:4," + nickel + "-1:3"}});
+  const auto billet = maker.did(
+      "start_billet", {{"kind", "pattern-welded"}, {"pieces", plain + "-1:4," + nickel + "-1:3"}});
   const auto hot = maker.tries("weld_stage", {{"billet", billet},
                                               {"operation", "weld"},
                                               {"mass_out", "2.1 kg"},

@@ -14,12 +14,24 @@ namespace {
 void hardening(test::SmallShop& shop, minutes loaded_ago) {
   const auto step = shop.step(1, "harden", Temperature::celsius(815));
   const Instant start = shop.now() - loaded_ago;
-  const auto firing = db::Row("firing").set("number", 7).set("kiln_id", shop.kiln).set("kind", "harden")
-                          .set("set_k1800", Temperature::celsius(815)).set("soak_s", 600).set("starts_at", start)
-                          .set("ends_at", start + minutes{30}).set("heat_from", start - minutes{50})
-                          .set("state", "booked").set("energy_j", 0).insert(shop.shop);
-  db::Row("firing_blade").set("firing_id", firing).set("blade_id", shop.blade).set("route_step_id", step)
-      .set("position", 1).insert(shop.shop);
+  const auto firing = db::Row("firing")
+                          .set("number", 7)
+                          .set("kiln_id", shop.kiln)
+                          .set("kind", "harden")
+                          .set("set_k1800", Temperature::celsius(815))
+                          .set("soak_s", 600)
+                          .set("starts_at", start)
+                          .set("ends_at", start + minutes{30})
+                          .set("heat_from", start - minutes{50})
+                          .set("state", "booked")
+                          .set("energy_j", 0)
+                          .insert(shop.shop);
+  db::Row("firing_blade")
+      .set("firing_id", firing)
+      .set("blade_id", shop.blade)
+      .set("route_step_id", step)
+      .set("position", 1)
+      .insert(shop.shop);
 }
 
 // Blade 62 in the same firing.

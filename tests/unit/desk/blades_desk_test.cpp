@@ -65,8 +65,14 @@ TEST_CASE("a blade tempered once of two says so") {
 TEST_CASE("an entry that a correction superseded is no longer shown") {
   test::SmallShop shop;
   const auto wrong = shop.logged("forge", shop.now() - minutes{30});
-  db::Row("log_entry").set("blade_id", shop.blade).set("operation", "anneal").set("started_at", shop.now())
-      .set("entered_at", shop.now()).set("how_timed", "live").set("supersedes_id", wrong).insert(shop.shop);
+  db::Row("log_entry")
+      .set("blade_id", shop.blade)
+      .set("operation", "anneal")
+      .set("started_at", shop.now())
+      .set("entered_at", shop.now())
+      .set("how_timed", "live")
+      .set("supersedes_id", wrong)
+      .insert(shop.shop);
   const LifeLine life = std::get<LifeLine>(blade_view(shop.sight(), "61").picture);
   REQUIRE(life.events.size() == 1);
   CHECK(life.events.front().title == "Anneal");
@@ -86,8 +92,15 @@ TEST_CASE("what was done comes before what is planned, and only the done is mark
 TEST_CASE("an open finding comes before the next step") {
   test::SmallShop shop;
   shop.step(1, "handle");
-  db::Row("finding").set("number", 4).set("blade_id", shop.blade).set("at", shop.now()).set("kind", "crack")
-      .set("words", "at the heel").set("affects", 1).set("decision", "open").insert(shop.shop);
+  db::Row("finding")
+      .set("number", 4)
+      .set("blade_id", shop.blade)
+      .set("at", shop.now())
+      .set("kind", "crack")
+      .set("words", "at the heel")
+      .set("affects", 1)
+      .set("decision", "open")
+      .insert(shop.shop);
   const PlaceView view = blade_view(shop.sight(), "61");
   CHECK(view.next.sentence == "Next: decide what was found on 61");
   CHECK(std::get<OpenForm>(view.next.offers.front().deed).filled.at("finding") == "4");

@@ -10,8 +10,14 @@ using namespace tangmark::desk;
 namespace {
 
 void pay(test::SmallShop& shop, const char* kind, std::int64_t minor, int number) {
-  db::Row("payment").set("number", number).set("commission_id", shop.commission).set("kind", kind)
-      .set("amount_minor", minor).set("currency", "EUR").set("at", shop.now()).insert(shop.shop);
+  db::Row("payment")
+      .set("number", number)
+      .set("commission_id", shop.commission)
+      .set("kind", kind)
+      .set("amount_minor", minor)
+      .set("currency", "EUR")
+      .set("at", shop.now())
+      .insert(shop.shop);
 }
 
 }  // namespace
@@ -33,7 +39,10 @@ TEST_CASE("money given back is held no longer") {
 
 TEST_CASE("a promise whose day is past is called late in the list") {
   test::SmallShop shop;
-  db::Row("promise").set("commission_id", shop.commission).set("day", "2026-11-20").set("made_at", shop.now())
+  db::Row("promise")
+      .set("commission_id", shop.commission)
+      .set("day", "2026-11-20")
+      .set("made_at", shop.now())
       .insert(shop.shop);
   CHECK_THAT(commissions_list(shop.sight()).list.row(0).under, Catch::Contains("late: promised"));
 }
@@ -41,7 +50,11 @@ TEST_CASE("a promise whose day is past is called late in the list") {
 TEST_CASE("every promise stays on record beside the newest") {
   test::SmallShop shop;
   for (const char* day : {"2026-12-01", "2026-12-20"}) {
-    db::Row("promise").set("commission_id", shop.commission).set("day", day).set("made_at", shop.now()).insert(shop.shop);
+    db::Row("promise")
+        .set("commission_id", shop.commission)
+        .set("day", day)
+        .set("made_at", shop.now())
+        .insert(shop.shop);
   }
   const std::string text = as_text(commission_view(shop.sight(), "3").sheet);
   CHECK_THAT(text, Catch::Contains("1 Dec"));

@@ -5,7 +5,6 @@
 #include "gui/desk/forms.h"
 #include "gui/desk/window_words.h"
 
-
 using namespace tangmark;
 using namespace tangmark::desk;
 
@@ -19,7 +18,8 @@ TEST_CASE("a problem stands beside its own field, and what has no field stands a
   CHECK(above(problems, form) == "The file may not be written.");
 }
 
-TEST_CASE("an action's form asks for what the action asks for, and for when, why and what to set aside") {
+TEST_CASE(
+    "an action's form asks for what the action asks for, and for when, why and what to set aside") {
   const db::ShopFile shop = db::ShopFile::in_memory(Instant{});
   const commission::ShopSettings settings;
   const Sight sight{shop, settings, Instant{}};

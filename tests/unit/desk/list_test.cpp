@@ -36,7 +36,8 @@ TEST_CASE("a buyer is found with or without the accents of the name") {
 }
 
 TEST_CASE("the blade whose number was typed comes before those that only contain it") {
-  const List list({{"161", "161", "", "", ""}, {"61", "61", "", "", ""}, {"610", "610", "", "", ""}});
+  const List list(
+      {{"161", "161", "", "", ""}, {"61", "61", "", "", ""}, {"610", "610", "", "", ""}});
   CHECK(list.matching("61") == std::vector<std::size_t>{1, 0, 2});
 }
 
@@ -56,7 +57,8 @@ TEST_CASE("a list of 100,000 rows is narrowed within the time of a few frames") 
   std::vector<Row> rows;
   for (int i = 0; i < 100'000; ++i) {
     const std::string number = std::to_string(i);
-    rows.push_back({number, number, "Chef's knife 240 mm, 1084", "Planned Friday 16:00, long kiln", "Renwick"});
+    rows.push_back({number, number, "Chef's knife 240 mm, 1084", "Planned Friday 16:00, long kiln",
+                    "Renwick"});
   }
   const List list(std::move(rows));
   const auto begun = std::chrono::steady_clock::now();

@@ -32,7 +32,8 @@ TEST_CASE("steel has no colour below 180 C and glows from 520 C") {
 }
 
 TEST_CASE("between two named colours the tint lies on the straight line") {
-  const Rgb a = tint(200, Ground::light), b = tint(230, Ground::light), middle = tint(215, Ground::light);
+  const Rgb a = tint(200, Ground::light), b = tint(230, Ground::light),
+            middle = tint(215, Ground::light);
   CHECK(middle.r == Approx((a.r + b.r) / 2.0).margin(1));
   CHECK(middle.g == Approx((a.g + b.g) / 2.0).margin(1));
 }

@@ -18,8 +18,10 @@ struct QuotedShop : test::SmallShop {
     settings.overhead_per_hour = Money(0, Currency());
     settings.packing = Money(4'00, Currency());
     settings.price_step = Money(1, Currency());
-    for (const auto& [name, value] : {std::pair{"hourly_rate", "36.00"}, {"overhead_per_hour", "0.00"},
-                                      {"packing", "4.00"}, {"price_step", "0.01"}})
+    for (const auto& [name, value] : {std::pair{"hourly_rate", "36.00"},
+                                      {"overhead_per_hour", "0.00"},
+                                      {"packing", "4.00"},
+                                      {"price_step", "0.01"}})
       db::Row("setting").set("name", name).set("value", value).insert(shop);
     step(1, "rough grind");
     step(2, "harden");
@@ -33,8 +35,9 @@ struct QuotedShop : test::SmallShop {
 };
 
 const QuoteRow& row_named(const QuoteLive& live, const std::string& text) {
-  const auto found = std::find_if(live.rows.begin(), live.rows.end(),
-                                  [&](const QuoteRow& row) { return !row.head && row.text == text; });
+  const auto found = std::find_if(live.rows.begin(), live.rows.end(), [&](const QuoteRow& row) {
+    return !row.head && row.text == text;
+  });
   REQUIRE(found != live.rows.end());
   return *found;
 }
@@ -52,12 +55,13 @@ TEST_CASE("a figure changed in its place moves margin, earnings and floor at onc
   const auto inputs = shop.inputs();
   const auto before = answer_quote(shop.sight(), inputs, at_price("50.00"));
   REQUIRE(before);
-  // Two times 6.00 of hours and 4.00 of packing: 34.00 are left, and the hours earn 46.00 / (1/3 h).
+  // Two times 6.00 of hours and 4.00 of packing: 34.00 are left, and the hours earn 46.00 / (1/3
+  // h).
   CHECK(before->answer.margin == "34.00");
   CHECK(before->answer.floor == "16.00");
   CHECK(before->answer.earned_per_hour == "138.00");
-  const auto typed = with_figure(at_price("50.00"), row_named(*before, "rough grind"),
-                                 QuoteCell::how_much, "1 h");
+  const auto typed =
+      with_figure(at_price("50.00"), row_named(*before, "rough grind"), QuoteCell::how_much, "1 h");
   const auto after = answer_quote(shop.sight(), inputs, typed);
   REQUIRE(after);
   CHECK(row_named(*after, "rough grind").amount == "36.00");
@@ -88,14 +92,13 @@ TEST_CASE("what comes through a hardening may be changed, and the loss follows")
   const auto inputs = shop.inputs();
   const auto plain = answer_quote(shop.sight(), inputs, at_price("50.00"));
   REQUIRE(plain);
-  const auto typed = with_figure(at_price("50.00"), row_named(*plain, "harden"),
-                                 QuoteCell::how_much, "75");
+  const auto typed =
+      with_figure(at_price("50.00"), row_named(*plain, "harden"), QuoteCell::how_much, "75");
   // Both steps are paid before the loss: 12.00 / 0.75 - 12.00 = 4.00.
   const auto lossy = answer_quote(shop.sight(), inputs, typed);
   if (!lossy) FAIL(lossy.problem().sentence);
-  const auto survival = std::find_if(lossy->rows.begin(), lossy->rows.end(), [](const QuoteRow& r) {
-    return r.name == "harden survives";
-  });
+  const auto survival = std::find_if(lossy->rows.begin(), lossy->rows.end(),
+                                     [](const QuoteRow& r) { return r.name == "harden survives"; });
   REQUIRE(survival != lossy->rows.end());
 }
 

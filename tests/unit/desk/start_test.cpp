@@ -8,13 +8,15 @@ using namespace tangmark::desk;
 
 namespace {
 
-Outcome<Start> read(std::vector<std::string> words) { return read_start(words); }
+Outcome<Start> read(std::vector<std::string> words) {
+  return read_start(words);
+}
 
 }  // namespace
 
 TEST_CASE("the window starts on a shop, at a place, on a thing, at a time") {
-  const auto start = read({"my.tangmark", "--place", "kiln", "--select", "12", "--now", "2026-11-25T09:00:00+01:00",
-                           "--quiet-dialogs"});
+  const auto start = read({"my.tangmark", "--place", "kiln", "--select", "12", "--now",
+                           "2026-11-25T09:00:00+01:00", "--quiet-dialogs"});
   REQUIRE(start);
   CHECK(start->shop == "my.tangmark");
   CHECK(start->place == Place::kiln);

@@ -10,8 +10,12 @@ using namespace tangmark::desk;
 
 TEST_CASE("what is available is what is on hand less what is promised") {
   test::SmallShop shop;
-  db::Row("reservation").set("item_id", shop.item).set("piece_id", shop.bar)
-      .set("length_nm", Length::millimetres(260)).set("at", shop.now()).insert(shop.shop);
+  db::Row("reservation")
+      .set("item_id", shop.item)
+      .set("piece_id", shop.bar)
+      .set("length_nm", Length::millimetres(260))
+      .set("at", shop.now())
+      .insert(shop.shop);
   const std::string text = as_text(steel_view(shop.sight(), "lot 17").sheet);
   CHECK_THAT(text, Catch::Contains("On hand  700 mm"));
   CHECK_THAT(text, Catch::Contains("Promised  260 mm"));
@@ -20,7 +24,8 @@ TEST_CASE("what is available is what is on hand less what is promised") {
 
 TEST_CASE("a family tree reaches from the lot to the blade, in both directions") {
   test::SmallShop shop;
-  for (const StockName& from : {StockName{"lot", "17"}, StockName{"blade", "61"}, StockName{"piece", "17-1A"}}) {
+  for (const StockName& from :
+       {StockName{"lot", "17"}, StockName{"blade", "61"}, StockName{"piece", "17-1A"}}) {
     const FamilyTree tree = family_of(shop.sight(), from);
     REQUIRE(tree.members.size() == 4);
     CHECK(tree.links.size() == 3);

@@ -28,18 +28,38 @@ blade::KeptTimer timer_since(test::SmallShop& shop, Instant start) {
 
 // An accepted hunter that waits for a blank of 250 mm from the bar of 700 mm of the shop.
 void order_a_blank(test::SmallShop& shop) {
-  const auto model = db::Row("model").set("name", "hunter").set("construction", "monosteel")
-      .set("grade", "1084").set("blade_length_nm", Length::millimetres(110))
-      .set("blank_length_nm", Length::millimetres(250)).set("blank_width_nm", Length::millimetres(30))
-      .set("blank_thickness_nm", Length::millimetres(4)).set("yield_ppm", 1'000'000)
-      .set("currency", "EUR").insert(shop.shop);
-  db::Row("lot").set("thickness_nm", Length::millimetres(4)).set("width_nm", Length::millimetres(30))
+  const auto model = db::Row("model")
+                         .set("name", "hunter")
+                         .set("construction", "monosteel")
+                         .set("grade", "1084")
+                         .set("blade_length_nm", Length::millimetres(110))
+                         .set("blank_length_nm", Length::millimetres(250))
+                         .set("blank_width_nm", Length::millimetres(30))
+                         .set("blank_thickness_nm", Length::millimetres(4))
+                         .set("yield_ppm", 1'000'000)
+                         .set("currency", "EUR")
+                         .insert(shop.shop);
+  db::Row("lot")
+      .set("thickness_nm", Length::millimetres(4))
+      .set("width_nm", Length::millimetres(30))
       .update(shop.shop, shop.lot);
-  const auto commission = db::Row("commission").set("number", 8).set("customer_id", shop.customer)
-      .set("state", "accepted").set("opened_at", shop.now()).set("currency", "EUR").insert(shop.shop);
-  db::Row("item").set("commission_id", commission).set("position", 1).set("title", "Hunter")
-      .set("model_id", model).set("construction", "monosteel").set("grade", "1084")
-      .set("blade_length_nm", Length::millimetres(110)).set("currency", "EUR").insert(shop.shop);
+  const auto commission = db::Row("commission")
+                              .set("number", 8)
+                              .set("customer_id", shop.customer)
+                              .set("state", "accepted")
+                              .set("opened_at", shop.now())
+                              .set("currency", "EUR")
+                              .insert(shop.shop);
+  db::Row("item")
+      .set("commission_id", commission)
+      .set("position", 1)
+      .set("title", "Hunter")
+      .set("model_id", model)
+      .set("construction", "monosteel")
+      .set("grade", "1084")
+      .set("blade_length_nm", Length::millimetres(110))
+      .set("currency", "EUR")
+      .insert(shop.shop);
 }
 
 }  // namespace
@@ -96,7 +116,8 @@ TEST_CASE("cuts searched for longer are shown while they are of the lot as it st
   auto searched = searched_cuts(shop.sight(), "17", [] { return false; });
   REQUIRE(searched);
   searched->plan.value_used = 123'00;
-  CHECK_THAT(cut_proposal(shop.sight(), "17", *searched)->section.paragraphs.front(), Contains("123.00"));
+  CHECK_THAT(cut_proposal(shop.sight(), "17", *searched)->section.paragraphs.front(),
+             Contains("123.00"));
   searched->of.kerf_mm += 1;  // of another case: not shown
   CHECK_THAT(cut_proposal(shop.sight(), "17", *searched)->section.paragraphs.front(),
              !Contains("123.00"));

@@ -21,7 +21,8 @@ TEST_CASE("a look around writes the demo shop into a file of its own and opens i
   lend_certificate_printer();
   lend_photo_reader();
   const test::Scratch scratch;
-  const auto begun = welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
+  const auto begun =
+      welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
   REQUIRE(begun);
   const std::atomic<bool> stop{false};
   const auto path = std::get<ShopWriting>(*begun).work({stop, {}});
@@ -33,7 +34,8 @@ TEST_CASE("a look around writes the demo shop into a file of its own and opens i
 
 TEST_CASE("a demo shop stopped while it is written leaves no file") {
   const test::Scratch scratch;
-  const auto begun = welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
+  const auto begun =
+      welcome_shop("demo_shop", {{"path", (scratch / "demo.tangmark").string()}}, now);
   REQUIRE(begun);
   const std::atomic<bool> stop{true};
   CHECK_FALSE(std::get<ShopWriting>(*begun).work({stop, {}}));
@@ -43,7 +45,8 @@ TEST_CASE("a demo shop stopped while it is written leaves no file") {
 TEST_CASE("the demo shop is never written over a file that is there") {
   const test::Scratch scratch;
   test::write_file(scratch / "mine.tangmark", "something of mine");
-  const auto begun = welcome_shop("demo_shop", {{"path", (scratch / "mine.tangmark").string()}}, now);
+  const auto begun =
+      welcome_shop("demo_shop", {{"path", (scratch / "mine.tangmark").string()}}, now);
   REQUIRE_FALSE(begun);
   CHECK(begun.problem().field == "path");
   CHECK(test::bytes_of(scratch / "mine.tangmark") == "something of mine");

@@ -7,7 +7,8 @@ using namespace tangmark;
 using namespace tangmark::steel;
 
 TEST_CASE("a composition reads back as it was written") {
-  for (const char* text : {"C:0.95,Mn:0.3", "C:1.1", "C:0.67,Mn:0.6,Si:0.4,Cr:13", "C:0.123456789"}) {
+  for (const char* text :
+       {"C:0.95,Mn:0.3", "C:1.1", "C:0.67,Mn:0.6,Si:0.4,Cr:13", "C:0.123456789"}) {
     CHECK(to_text(parse_composition(text, "composition").value()) == text);
   }
   CHECK(to_text(parse_composition(" (c:0.95, mn=0.3) ", "composition").value()) == "C:0.95,Mn:0.3");

@@ -56,8 +56,9 @@ std::string refused(const std::string& line) {
 }  // namespace
 
 TEST_CASE("every computation of the desk names its keys, its source and its range") {
-  for (const char* name : {"mass", "hardness", "temper", "critical", "ms", "hardenability", "phases",
-                           "carbon", "layers", "blend", "etchant", "fuel", "cooling", "loss", "price"}) {
+  for (const char* name :
+       {"mass", "hardness", "temper", "critical", "ms", "hardenability", "phases", "carbon",
+        "layers", "blend", "etchant", "fuel", "cooling", "loss", "price"}) {
     CAPTURE(name);
     const DeskCalculation* calculation = find_desk_calculation(name);
     REQUIRE(calculation);
@@ -77,7 +78,8 @@ TEST_CASE("a bar's mass is its volume times its density") {
   CHECK(refused("mass length_mm=-300 width_mm=25 thickness_mm=4") == "length_mm");
   CHECK(refused("mass length_mm=0 width_mm=25 thickness_mm=4") == "length_mm");
   CHECK(refused("mass length_mm=300 thickness_mm=4") == "width_mm");
-  CHECK(refused("mass length_mm=300 width_mm=25 thickness_mm=4 density_kg_m3=7.85") == "density_kg_m3");
+  CHECK(refused("mass length_mm=300 width_mm=25 thickness_mm=4 density_kg_m3=7.85") ==
+        "density_kg_m3");
 }
 
 TEST_CASE("hardness converts one way or the other, not both") {
@@ -164,7 +166,8 @@ TEST_CASE("phases always sum to one and hold all the carbon") {
         const double share = found.find("phases")->find(phase)->number();
         CHECK((share >= 0 && share <= 1));
         sum += share;
-        if (const DeskValue* in = found.find("carbon_in")->find(phase)) held += share * in->number();
+        if (const DeskValue* in = found.find("carbon_in")->find(phase))
+          held += share * in->number();
       }
       CAPTURE(carbon, c);
       CHECK(sum == Approx(1));
@@ -174,8 +177,9 @@ TEST_CASE("phases always sum to one and hold all the carbon") {
 }
 
 TEST_CASE("carbon below a surface follows the error function") {
-  CHECK(number("carbon surface_wt=1.2 initial_wt=0.25 diffusivity_m2_s=1.6e-11 hours=7.1 depth_mm=0.5",
-               "carbon_wt") == Approx(0.80).margin(0.01));
+  CHECK(number(
+            "carbon surface_wt=1.2 initial_wt=0.25 diffusivity_m2_s=1.6e-11 hours=7.1 depth_mm=0.5",
+            "carbon_wt") == Approx(0.80).margin(0.01));
   CHECK(number("carbon surface_wt=0 initial_wt=0.8 temperature_c=950 hours=60min depth_mm=0",
                "carbon_wt") == 0);
   CHECK(number("carbon surface_wt=1 initial_wt=0.2 temperature_c=950 hours=1 depth_mm=1",
@@ -201,7 +205,8 @@ TEST_CASE("layers double with a fold and multiply with a cut") {
 }
 
 TEST_CASE("a blend takes grades, compositions and both, and says what it assumed") {
-  CHECK(number("blend parts=(C:0.95,Mn:0.3):0.6,(C:0.75,Ni:2.0):0.4", "composition.C") == Approx(0.87));
+  CHECK(number("blend parts=(C:0.95,Mn:0.3):0.6,(C:0.75,Ni:2.0):0.4", "composition.C") ==
+        Approx(0.87));
   CHECK(number("blend parts=W1:0.6,15N20:0.4", "composition.C") == Approx(0.6 * 1.10 + 0.4 * 0.75));
   CHECK(number("blend parts=W1:300,15N20:200", "composition.Ni") ==
         Approx(0.6 * 0.10 + 0.4 * 1.95));
@@ -302,6 +307,7 @@ TEST_CASE("a band of hardness is expected from published tables and never beyond
 
 TEST_CASE("a thin section hardens through where a thick one does not") {
   CHECK(answer("through composition=O1 thickness_mm=4 bath=oil").find("through")->words() == "yes");
-  CHECK(answer("through composition=1095 thickness_mm=25 bath=oil").find("through")->words() == "no");
+  CHECK(answer("through composition=1095 thickness_mm=25 bath=oil").find("through")->words() ==
+        "no");
   CHECK(refused("through composition=1095 thickness_mm=5 bath=tea") == "bath");
 }

@@ -44,15 +44,17 @@ bool any_to_heed(const std::vector<Advice>& advice) {
 }  // namespace
 
 TEST_CASE("a hardening heat is held against the published window") {
-  CHECK_THAT(text_of(window_advice(step("harden", 800), grade("O1").grade, TemperatureUnit::celsius)),
-             Contains("800 °C lies within the published window to harden O1 (788 °C to 816 °C)."));
+  CHECK_THAT(
+      text_of(window_advice(step("harden", 800), grade("O1").grade, TemperatureUnit::celsius)),
+      Contains("800 °C lies within the published window to harden O1 (788 °C to 816 °C)."));
   const auto hot = window_advice(step("harden", 850), grade("O1").grade, TemperatureUnit::celsius);
   CHECK(any_to_heed(hot));
   CHECK_THAT(text_of(hot), Contains("34 °C above"));
   HeatStep f = step("harden", 0);
   f.at = Temperature::fahrenheit(1440);
-  CHECK_THAT(text_of(window_advice(f, grade("O1").grade, TemperatureUnit::fahrenheit)),
-             Contains("1440 °F is 10 °F below the published window to harden O1 (1450 °F to 1500 °F)."));
+  CHECK_THAT(
+      text_of(window_advice(f, grade("O1").grade, TemperatureUnit::fahrenheit)),
+      Contains("1440 °F is 10 °F below the published window to harden O1 (1450 °F to 1500 °F)."));
 }
 
 TEST_CASE("a single published figure has the usual tolerance") {
@@ -78,15 +80,17 @@ TEST_CASE("cementite that stays at a cycling heat is named as an estimate") {
                                          TemperatureUnit::celsius);
   REQUIRE(advice.size() == 1);
   CHECK(advice[0].kind == AdviceKind::estimate);
-  CHECK_THAT(advice[0].sentence,
-             Contains("750 °C: at equilibrium about 4.5 % of a 1.1 % carbon steel stays as cementite; "
-                      "cycling here grows what is there."));
+  CHECK_THAT(
+      advice[0].sentence,
+      Contains("750 °C: at equilibrium about 4.5 % of a 1.1 % carbon steel stays as cementite; "
+               "cycling here grows what is there."));
 }
 
 TEST_CASE("above the line of cementite the sentence says why carbides may still survive") {
-  CHECK_THAT(text_of(iron_carbon_advice(step("harden", 890), grade("W1", "C:1.1,Mn:0.3"),
-                                        TemperatureUnit::celsius)),
-             Contains("890 °C is above the line where cementite dissolves at equilibrium in this steel"));
+  CHECK_THAT(
+      text_of(iron_carbon_advice(step("harden", 890), grade("W1", "C:1.1,Mn:0.3"),
+                                 TemperatureUnit::celsius)),
+      Contains("890 °C is above the line where cementite dissolves at equilibrium in this steel"));
 }
 
 TEST_CASE("a heat below Ac1 hardens nothing") {
@@ -106,8 +110,8 @@ TEST_CASE("a section too thick for its bath is warned of") {
   HeatStep thick = step("harden", 800);
   thick.section = Length::millimetres(25);
   thick.bath = "oil";
-  const auto warned = quench_advice(thick, grade("1095", "C:0.95,Mn:0.4,Si:0.2"),
-                                    TemperatureUnit::celsius);
+  const auto warned =
+      quench_advice(thick, grade("1095", "C:0.95,Mn:0.4,Si:0.2"), TemperatureUnit::celsius);
   CHECK(any_to_heed(warned));
   CHECK_THAT(text_of(warned), Contains("thicker than this steel hardens through in this bath"));
   CHECK_THAT(text_of(warned), Contains("Outside ASTM A255 range"));
@@ -143,11 +147,11 @@ TEST_CASE("a step that can hurt says so and defers to the safety sheet") {
 
 TEST_CASE("measured blades show a shop's bias against the tables") {
   const auto expected =
-      expected_hardness(grade("O1").grade, {{Temperature::fahrenheit(400), std::chrono::hours(2)}}).value();
+      expected_hardness(grade("O1").grade, {{Temperature::fahrenheit(400), std::chrono::hours(2)}})
+          .value();
   const double middle = (expected.low.points + expected.high.points) / 2;
-  const auto bias = hardness_bias({{expected, {middle + 1}},
-                                   {expected, {middle + 2}},
-                                   {expected, {middle + 3}}});
+  const auto bias =
+      hardness_bias({{expected, {middle + 1}}, {expected, {middle + 2}}, {expected, {middle + 3}}});
   REQUIRE(bias);
   CHECK(bias->mean_points == Approx(2));
   CHECK(bias->spread_points.value() == Approx(1));
@@ -156,10 +160,12 @@ TEST_CASE("measured blades show a shop's bias against the tables") {
 }
 
 TEST_CASE("a welding heat is set against where the steel begins to melt") {
-  const auto safe = welding_advice(step("forge-weld", 1150), grade("1084"), TemperatureUnit::celsius);
+  const auto safe =
+      welding_advice(step("forge-weld", 1150), grade("1084"), TemperatureUnit::celsius);
   CHECK_FALSE(any_to_heed(safe));
   CHECK_THAT(text_of(safe), Contains("% carbon steel begins to melt"));
-  const auto near = welding_advice(step("forge-weld", 1320), grade("1084"), TemperatureUnit::celsius);
+  const auto near =
+      welding_advice(step("forge-weld", 1320), grade("1084"), TemperatureUnit::celsius);
   CHECK(any_to_heed(near));
   const auto above = welding_advice(step("forge", 1400), grade("1084"), TemperatureUnit::celsius);
   CHECK_THAT(text_of(above), Contains("1400 °C is above where"));

@@ -73,5 +73,6 @@ TEST_CASE("catch 3: a cut does not take what is promised to another item") {
   CHECK(cut_into_promise(a_piece(), bar, taken, item_two, LengthUnit::millimetre));
   CHECK(cut_into_promise(a_piece(), bar, taken, std::nullopt, LengthUnit::millimetre));
   CHECK_FALSE(cut_into_promise(a_piece(), bar, taken, item_one, LengthUnit::millimetre));
-  CHECK_FALSE(cut_into_promise(a_piece(), bar, Length::millimetres(300), item_two, LengthUnit::millimetre));
+  CHECK_FALSE(
+      cut_into_promise(a_piece(), bar, Length::millimetres(300), item_two, LengthUnit::millimetre));
 }

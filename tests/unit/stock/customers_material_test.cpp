@@ -13,7 +13,8 @@ constexpr commission::CustomerId owner{3}, other{4};
 TEST_CASE("catch 25: a customer's material is not used on another job") {
   CHECK_FALSE(customers_material_elsewhere(owner, owner, "9-1"));
   CHECK_FALSE(customers_material_elsewhere(std::nullopt, other, "9-1"));
-  for (const std::optional<commission::CustomerId> job : {std::optional(other), std::optional<commission::CustomerId>()}) {
+  for (const std::optional<commission::CustomerId> job :
+       {std::optional(other), std::optional<commission::CustomerId>()}) {
     const auto caught = customers_material_elsewhere(owner, job, "9-1");
     REQUIRE(caught);
     CHECK(caught->number == 25);

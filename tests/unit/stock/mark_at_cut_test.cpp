@@ -31,7 +31,8 @@ TEST_CASE("a piece that is an identity gap already has no mark to lose") {
 }
 
 TEST_CASE("the part without the mark gets a tag at once") {
-  CHECK(mark_of_blank(PieceMark::carries_the_mark, MarkWentTo::blank) == PieceMark::carries_the_mark);
+  CHECK(mark_of_blank(PieceMark::carries_the_mark, MarkWentTo::blank) ==
+        PieceMark::carries_the_mark);
   CHECK(mark_of_rest(PieceMark::carries_the_mark, MarkWentTo::blank) == PieceMark::tagged);
   CHECK(mark_of_blank(PieceMark::carries_the_mark, MarkWentTo::rest) == PieceMark::tagged);
   CHECK(mark_of_rest(PieceMark::tagged, MarkWentTo::rest) == PieceMark::tagged);

@@ -10,7 +10,8 @@ namespace {
 
 MassBalance grams(std::int64_t in, std::int64_t out, std::int64_t crop = 0, std::int64_t scale = 0,
                   std::int64_t swarf = 0) {
-  return {Mass::grams(in), Mass::grams(out), Mass::grams(crop), Mass::grams(scale), Mass::grams(swarf)};
+  return {Mass::grams(in), Mass::grams(out), Mass::grams(crop), Mass::grams(scale),
+          Mass::grams(swarf)};
 }
 
 constexpr Share five_percent = Share::percent(5);
@@ -43,7 +44,8 @@ TEST_CASE("a gap of exactly the tolerance is a remark") {
 }
 
 TEST_CASE("catch 2: a loss beyond the range of the stage asks even when all of it is explained") {
-  CHECK(mass_at_stage(StageWork::weld, grams(1000, 900, 0, 60, 40), five_percent, MassUnit::gram).empty());
+  CHECK(mass_at_stage(StageWork::weld, grams(1000, 900, 0, 60, 40), five_percent, MassUnit::gram)
+            .empty());
   const auto caught =
       mass_at_stage(StageWork::weld, grams(1000, 800, 0, 150, 50), five_percent, MassUnit::gram);
   REQUIRE(caught.size() == 1);
@@ -52,7 +54,8 @@ TEST_CASE("catch 2: a loss beyond the range of the stage asks even when all of i
 }
 
 TEST_CASE("a crop is deliberate and no loss of the stage") {
-  CHECK(mass_at_stage(StageWork::crop, grams(1000, 700, 300), five_percent, MassUnit::gram).empty());
+  CHECK(
+      mass_at_stage(StageWork::crop, grams(1000, 700, 300), five_percent, MassUnit::gram).empty());
 }
 
 TEST_CASE("catch 2: an ingot heavier than its charge asks") {

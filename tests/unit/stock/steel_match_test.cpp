@@ -30,7 +30,9 @@ TEST_CASE("catch 4: a piece of unknown grade does not answer a job for a grade")
   CHECK(differs("80CrV2", {}));
 }
 
-TEST_CASE("a job without a grade leaves the choice open") { CHECK_FALSE(differs(std::nullopt, {"O1"})); }
+TEST_CASE("a job without a grade leaves the choice open") {
+  CHECK_FALSE(differs(std::nullopt, {"O1"}));
+}
 
 TEST_CASE("catch 4: a billet must hold every grade of the job and no other") {
   CHECK_FALSE(differs("1095/15N20", {"15N20", "1095"}));

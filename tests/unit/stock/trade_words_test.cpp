@@ -9,9 +9,9 @@
 using namespace tangmark;
 using namespace tangmark::stock;
 
-TEMPLATE_TEST_CASE("every word of stock reads back to its value", "", LotKind, Section, SupplyDocument,
-                   IdentifiedBy, BoughtAs, PieceMark, PieceState, MarkWentTo, BilletKind, BilletRole,
-                   StageWork, BathUse) {
+TEMPLATE_TEST_CASE("every word of stock reads back to its value", "", LotKind, Section,
+                   SupplyDocument, IdentifiedBy, BoughtAs, PieceMark, PieceState, MarkWentTo,
+                   BilletKind, BilletRole, StageWork, BathUse) {
   for (const auto& [value, word] : trade_words<TestType>) {
     const auto read = of_word<TestType>(word, "word");
     REQUIRE(read);
