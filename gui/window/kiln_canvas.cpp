@@ -164,7 +164,6 @@ void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
 }
 
 void KilnCanvas::draw_ground(wxGraphicsContext& gc) {
-  const Sizes& sizes = look().sizes;
   const desk::Palette& p = look().palette;
   const double right = GetClientSize().x;
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) {
