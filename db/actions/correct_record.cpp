@@ -59,7 +59,7 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   // A correction takes the place of the one before.
   withdraw_corrections(work.shop(), found->record, found->sensor, work.at());
   if (!withdraw)
-    insert_correction(work.shop(), found->record, {0, found->sensor, *by, why}, work.at());
+    insert_correction(work.shop(), found->record, {0, found->sensor, *by, why, work.at()});
   return work.done(std::to_string(firing->number));
 }
 

@@ -2,12 +2,10 @@
 #include "db/store/correction_reader.h"
 
 #include <array>
-#include <cmath>
 
 #include "db/row.h"
 #include "db/store/settings_store.h"
 #include "domain/certificate/dossier_words.h"
-#include "domain/steel/figure_text.h"
 
 namespace tangmark::db {
 namespace {
@@ -75,32 +73,7 @@ class Gatherer {
     }
   }
 
-  // A correction of a thermocouple's readings: the file stays, what the paper shows is moved by it.
-  void of_records(blade::BladeId blade) {
-    Query q(shop_, R"(
-SELECT DISTINCT c.at, c.by_k1800, c.why, f.number, r.independent
-FROM log_entry e JOIN firing f ON f.id = e.firing_id JOIN kiln_record r ON r.firing_id = f.id
-JOIN record_correction c ON c.kiln_record_id = r.id
-WHERE e.blade_id = ? AND c.withdrawn_at IS NULL
-  AND NOT EXISTS (SELECT 1 FROM log_entry s WHERE s.supersedes_id = e.id)
-ORDER BY f.number, c.id)");
-    q.bind(blade);
-    while (q.next())
-      all_.push_back({std::string(q.yes("independent") ? "readings of the thermocouple"
-                                                       : "readings of the kiln's controller") +
-                          " in firing " + std::to_string(q.integer("number")),
-                      moved_words(q.difference("by_k1800")), false,
-                      settings_.zone.date_of(q.instant("at")), q.text("why")});
-  }
-
  private:
-  std::string moved_words(TemperatureDifference by) const {
-    const bool fahrenheit = settings_.temperature_unit == TemperatureUnit::fahrenheit;
-    const double degrees = std::abs(by.kelvins()) * (fahrenheit ? 1.8 : 1.0);
-    return steel::rounded_text(degrees, 1) + (fahrenheit ? " °F " : " °C ") +
-           (by < TemperatureDifference{} ? "higher" : "lower");
-  }
-
   void of_column(const Printed& one, std::int64_t row, const std::string& name) {
     const std::string path = std::string("'$.") + one.column + "'";
     Query q(shop_, "SELECT at, reason, json_extract(old, " + path +
@@ -160,7 +133,6 @@ std::vector<cert::Correction> corrections_of(const ShopFile& shop, blade::BladeI
       gather.of_row("finding", q.integer("id"), "finding " + std::to_string(finding.number));
   }
   gather.of_readings(blade);
-  gather.of_records(blade);
   return all;
 }
 

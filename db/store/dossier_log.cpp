@@ -103,7 +103,8 @@ void add_soak(const Query& entry, const kiln::KilnRecord& record, cert::RecordCo
 }
 
 // What the kiln record of a firing shows between a blade's time in and out.
-std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry) {
+std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& entry,
+                                             const Zone& zone) {
   if (entry.is_null("firing_id") || entry.is_null("time_in") || entry.is_null("time_out"))
     return std::nullopt;
   Query q(shop,
@@ -121,25 +122,16 @@ std::optional<cert::RecordCoverage> coverage(const ShopFile& shop, const Query& 
   covered.kiln_checked = q.maybe_date("checked_on");
   const auto kept = telling_record(shop, entry.id<kiln::FiringId>("firing_id"));
   if (!kept || kept->id != q.integer("id")) return covered;
-  for (const RecordCorrection& correction : kept->corrections)
-    if (correction.sensor == 0) covered.peak = *covered.peak + correction.by;
+  for (const RecordCorrection& correction : kept->corrections) {
+    if (correction.sensor != 0) continue;
+    covered.peak = *covered.peak + correction.by;
+    covered.set_right = cert::SetRight{correction.by, zone.date_of(correction.at), correction.why};
+  }
   covered.curve = thinned(kept->record);
   covered.curve.blade_out = entry.instant("time_out");
   add_window(shop, entry, covered.curve);
   add_soak(entry, kept->record, covered);
   return covered;
-}
-
-// The correction that stands for the judged sensor of the record that coverage() reads.
-std::optional<cert::SetRight> set_right(const ShopFile& shop, const Query& entry,
-                                        const Zone& zone) {
-  Query q(shop,
-          "SELECT by_k1800, at, why FROM record_correction WHERE sensor = 0 AND withdrawn_at IS "
-          "NULL AND kiln_record_id = (SELECT id FROM kiln_record WHERE firing_id = ? "
-          "ORDER BY independent DESC, id DESC LIMIT 1) ORDER BY id DESC LIMIT 1");
-  q.bind(entry.integer("firing_id"));
-  if (!q.next()) return std::nullopt;
-  return cert::SetRight{q.difference("by_k1800"), zone.date_of(q.instant("at")), q.text("why")};
 }
 
 cert::Quench quench_of(const Query& q) {
@@ -191,8 +183,7 @@ cert::BenchEntry read_entry(const ShopFile& shop, const Query& q, const Zone& zo
     heat.hold = q.maybe_duration("hold_s");
     if (!heat.set && !heat.read && q.text("result").find("magnet") != std::string::npos)
       heat.eye = cert::Eye::magnet;
-    heat.record = coverage(shop, q);
-    if (heat.record) heat.record->set_right = set_right(shop, q, zone);
+    heat.record = coverage(shop, q, zone);
     if (heat.stated()) entry.heat = heat;
   }
   if (entry.operation == cert::Operation::harden) entry.quench = quench_of(q);

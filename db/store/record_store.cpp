@@ -20,7 +20,8 @@ std::vector<RecordCorrection> corrections_of(const ShopFile& shop, std::int64_t 
   std::vector<RecordCorrection> corrections;
   while (query.next())
     corrections.push_back({query.integer("id"), static_cast<std::size_t>(query.integer("sensor")),
-                           query.difference("by_k1800"), query.text("why")});
+                           query.difference("by_k1800"), query.text("why"),
+                           query.instant("at")});
   return corrections;
 }
 
@@ -94,12 +95,12 @@ void store_record_shape(const ShopFile& shop, kiln::KilnId kiln, Logger logger,
 }
 
 void insert_correction(const ShopFile& shop, std::int64_t record,
-                       const RecordCorrection& correction, Instant at) {
+                       const RecordCorrection& correction) {
   Row("record_correction")
       .set("kiln_record_id", record)
       .set("sensor", static_cast<std::int64_t>(correction.sensor))
       .set("by_k1800", correction.by)
-      .set("at", at)
+      .set("at", correction.at)
       .set("why", correction.why)
       .insert(shop);
 }

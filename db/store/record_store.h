@@ -20,6 +20,7 @@ struct RecordCorrection {
   std::size_t sensor = 0;  ///< in the order of the record's shape
   TemperatureDifference by;
   std::string why;
+  Instant at{};
 };
 
 /// A kiln record as attached to a firing.
@@ -55,7 +56,7 @@ void store_record_shape(const ShopFile& shop, kiln::KilnId kiln, Logger logger,
                         const kiln::RecordShape& shape);
 
 void insert_correction(const ShopFile& shop, std::int64_t record,
-                       const RecordCorrection& correction, Instant at);
+                       const RecordCorrection& correction);
 void withdraw_corrections(const ShopFile& shop, std::int64_t record, std::size_t sensor,
                           Instant at);
 

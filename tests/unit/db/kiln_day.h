@@ -5,19 +5,23 @@
 
 namespace tangmark::test {
 
+inline void add_long_kiln(Maker& maker) {
+  maker.did("add_kiln", {{"name", "Long kiln"},
+                         {"kind", "kiln"},
+                         {"slots", "4"},
+                         {"usable_length", "420 mm"},
+                         {"lowest", "100 C"},
+                         {"highest", "1100 C"},
+                         {"heats_per_hour", "900 C"},
+                         {"cooling_time_constant", "2h"},
+                         {"heating_watts", "2900"},
+                         {"holding_mw_per_c", "1100"}});
+}
+
 // A kiln, an oven and blades that are ready to harden.
 struct KilnDay : Maker {
   KilnDay() {
-    did("add_kiln", {{"name", "Long kiln"},
-                     {"kind", "kiln"},
-                     {"slots", "4"},
-                     {"usable_length", "420 mm"},
-                     {"lowest", "100 C"},
-                     {"highest", "1100 C"},
-                     {"heats_per_hour", "900 C"},
-                     {"cooling_time_constant", "2h"},
-                     {"heating_watts", "2900"},
-                     {"holding_mw_per_c", "1100"}});
+    add_long_kiln(*this);
     did("add_kiln", {{"name", "Temper oven"},
                      {"kind", "oven"},
                      {"slots", "8"},

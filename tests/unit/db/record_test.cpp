@@ -7,9 +7,8 @@
 #include "db/store/firing_report.h"
 #include "db/store/kiln_store.h"
 #include "db/store/questions.h"
-#include "domain/certificate/correction.h"
 #include "tests/scratch.h"
-#include "tests/unit/db/maker.h"
+#include "tests/unit/db/kiln_day.h"
 
 using namespace tangmark;
 using namespace tangmark::test;
@@ -23,16 +22,7 @@ struct FiredDay : Maker {
   std::string number, firing;
 
   FiredDay() {
-    did("add_kiln", {{"name", "Long kiln"},
-                     {"kind", "kiln"},
-                     {"slots", "4"},
-                     {"usable_length", "420 mm"},
-                     {"lowest", "100 C"},
-                     {"highest", "1100 C"},
-                     {"heats_per_hour", "900 C"},
-                     {"cooling_time_constant", "2h"},
-                     {"heating_watts", "2900"},
-                     {"holding_mw_per_c", "1100"}});
+    add_long_kiln(*this);
     number = did("assign_blade",
                  {{"title", "petty"}, {"grade", "O1"}, {"length", "200 mm"}, {"route", "profile"}});
     did("add_route_step", {{"blade", number},
@@ -231,22 +221,22 @@ TEST_CASE("a certificate shows a record as corrected, and tells by how much and 
     const auto entry = std::ranges::find_if(dossier->log, [](const auto& one) {
       return one.operation == certificate::Operation::harden;
     });
-    return std::pair{*entry->heat->record, dossier->corrections};
+    return *entry->heat->record;
   };
-  CHECK(shown().first.peak == Temperature::celsius(809));
-  CHECK(shown().second.empty());
+  CHECK(shown().peak == Temperature::celsius(809));
+  CHECK_FALSE(shown().set_right);
   day.did("correct_record", {{"firing", day.firing}, {"by", "-4 C"}, {"why", "check of 25 Nov"}});
-  const auto [record, told] = shown();
+  const auto record = shown();
   CHECK(record.peak == Temperature::celsius(805));
   CHECK(record.soak_high == Temperature::celsius(805));
-  REQUIRE(told.size() == 1);
-  CHECK(certificate::correction_text(told.front()) ==
-        "Corrected on Wed 25 Nov 2026, readings of the kiln's controller in firing " + day.firing +
-            ": first written as 4 °C higher. Reason: check of 25 Nov.");
+  REQUIRE(record.set_right);
+  CHECK(record.set_right->by == TemperatureDifference::celsius(-4));
+  CHECK(to_text(record.set_right->day) == "Wed 25 Nov 2026");
+  CHECK(record.set_right->why == "check of 25 Nov");
   day.did("correct_record",
           {{"firing", day.firing}, {"withdraw", "yes"}, {"why", "the check was wrong"}});
-  CHECK(shown().first.peak == Temperature::celsius(809));
-  CHECK(shown().second.empty());
+  CHECK(shown().peak == Temperature::celsius(809));
+  CHECK_FALSE(shown().set_right);
 }
 
 TEST_CASE("a blade's readings are set against the published table, by grade and kiln") {
