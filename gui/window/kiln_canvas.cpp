@@ -215,8 +215,8 @@ void KilnCanvas::draw_name(wxGraphicsContext& gc, std::size_t lane) {
   };
   const Pen grey{sizes.note(), false, look().palette.second_ink};
   write(kiln.name, text_pen(true), low ? 0 : 4);
-  write(kiln.now, low ? note_pen() : text_pen(false), low ? 20 : 24);
-  write(kiln.state, grey, low ? 36 : 46);
+  write(kiln.now, low ? note_pen() : text_pen(false), low ? 18 : 24);
+  write(kiln.state, grey, low ? 33 : 46);
 }
 
 void KilnCanvas::draw_lane(wxGraphicsContext& gc, std::size_t lane) {
@@ -303,12 +303,14 @@ double KilnCanvas::draw_numbers(wxGraphicsContext& gc, const desk::BoardFiring& 
   }
   double widest = 0;
   for (const std::string& line : lines) widest = std::max(widest, text_width(gc, line, pen));
-  const double line_high = sizes.of(17);
-  const double tall = static_cast<double>(lines.size()) * line_high + sizes.of(4);
+  // Two lines in a low lane stay below the temperature that stands over the firing.
+  const bool low = lanes_are_low();
+  const double line_high = sizes.of(low ? 14 : 17);
+  const double tall = static_cast<double>(lines.size()) * line_high + sizes.of(low ? 2 : 4);
   gc.SetPen(wxPen(colour(look().palette.ink), 1));
   gc.SetBrush(wxBrush(colour(look().palette.raised)));
   gc.DrawRoundedRectangle(x + 0.5, foot - tall + 0.5, widest + sizes.of(6), tall, 2);
-  double y = foot - tall + sizes.of(2);
+  double y = foot - tall + (low ? -sizes.of(1) : sizes.of(2));
   for (const std::string& line : lines) {
     draw_text(gc, line, x + sizes.of(3), y, pen);
     y += line_high;
@@ -333,7 +335,7 @@ void KilnCanvas::draw_caption(wxGraphicsContext& gc, Hit of, double room_to, Tak
   const double width = text_width(gc, words, pen);
   const double at = std::max(left() + 2, std::min(from, GetClientSize().x - width));
   if (at < taken.caption) return;
-  draw_text(gc, words, at, lane_top(of.lane) + sizes.of(2), pen);
+  draw_text(gc, words, at, lane_top(of.lane) + sizes.of(lanes_are_low() ? 0 : 2), pen);
   taken.caption = at + width + sizes.of(2);
 }
 
@@ -375,9 +377,9 @@ void KilnCanvas::draw_key(wxGraphicsContext& gc) {
   const Sizes& sizes = look().sizes;
   const double y = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height(),
                                     GetClientSize().y - sizes.of(foot_px) + sizes.of(4));
-  draw_text(gc,
-            "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.",
-            sizes.of(inset_px), y, note_pen());
+  const std::string marks =
+      "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.";
+  draw_text(gc, marks, sizes.of(inset_px), y, note_pen());
   double x = GetClientSize().x - sizes.of(inset_px);
   for (auto key = board_.key.rbegin(); key != board_.key.rend(); ++key) {
     x -= text_width(gc, key->figure, note_pen());
@@ -388,7 +390,13 @@ void KilnCanvas::draw_key(wxGraphicsContext& gc) {
     gc.DrawRectangle(x, y + 2, sizes.of(19), sizes.of(13));
     x -= sizes.gap(1);
   }
-  draw_text(gc, board_.key_title, x - sizes.of(4), y, note_pen(), Anchor::end);
+  // Where both do not fit beside each other the unit alone stays: "°F:" of "Colour of ..., °F:".
+  const double room = x - sizes.of(inset_px) - text_width(gc, marks, note_pen()) - sizes.gap(2);
+  const std::string& title = board_.key_title;
+  const std::string words = text_width(gc, title, note_pen()) <= room
+                                ? title
+                                : title.substr(title.rfind(' ') + 1);
+  draw_text(gc, words, x - sizes.of(4), y, note_pen(), Anchor::end);
 }
 
 }  // namespace tangmark::window

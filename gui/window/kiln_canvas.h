@@ -92,6 +92,8 @@ class KilnCanvas final : public Canvas {
   void put_back();
   void keep_or_release();
   void draw_conflicts(wxGraphicsContext& gc, std::size_t lane);
+  void hatch(wxGraphicsContext& gc, const desk::BoardConflict& conflict, std::size_t lane);
+  bool say_conflict(wxGraphicsContext& gc, const desk::BoardConflict& conflict, std::size_t lane);
   void see_selected();
 
   Answers answers_;

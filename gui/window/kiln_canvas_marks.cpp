@@ -14,37 +14,48 @@ Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.
 
 }  // namespace
 
-// Hatched where the rule breaks, with its words: no meaning hangs on a colour.
+// Hatched where the rule breaks, with the words of the first: no meaning hangs on a colour. The
+// sheet below has all the sentences.
 void KilnCanvas::draw_conflicts(wxGraphicsContext& gc, std::size_t lane) {
-  const Sizes& sizes = look().sizes;
-  const double top = lane_top(lane) + sizes.of(caption_px),
-               foot = lane_top(lane) + lane_height() - lane_gap();
-  double said_to = left();
+  bool said = false;
   for (const desk::BoardConflict& conflict : board_.lanes[lane].conflicts) {
-    const double from = x_of(conflict.from), to = std::max(from + sizes.of(8), x_of(conflict.to));
-    gc.PushState();
-    gc.Clip(from, top, to - from, foot - top);
-    gc.SetPen(wxPen(colour(look().palette.ink), 2));
-    for (double x = from - (foot - top); x < to; x += sizes.of(8))
-      gc.StrokeLine(x, foot, x + foot - top, top);
-    gc.PopState();
-    gc.SetPen(wxPen(colour(look().palette.ink), 2));
-    gc.SetBrush(*wxTRANSPARENT_BRUSH);
-    gc.DrawRectangle(from, top, to - from, foot - top);
-    const Pen pen{sizes.note(), true, look().palette.ink};
-    const double at = std::max({from, said_to, left() + 2});
-    const std::string words = shortened(gc, "Does not fit: " + conflict.sentence, pen,
-                                        GetClientSize().x - at - sizes.gap(2));
-    const double wide = text_width(gc, words, pen) + sizes.gap(1);
-    if (at + sizes.of(60) > GetClientSize().x) continue;
-    gc.SetPen(wxPen(colour(look().palette.ink), 1));
-    gc.SetBrush(wxBrush(colour(look().palette.raised)));
-    gc.DrawRectangle(at, top, wide, sizes.of(20));
-    draw_text(gc, words, at + sizes.of(4), top + 1, pen);
-    said_to = at + wide;
-    // One sentence at a time in a lane; the sheet below has them all.
-    break;
+    hatch(gc, conflict, lane);
+    if (!said) said = say_conflict(gc, conflict, lane);
   }
+}
+
+void KilnCanvas::hatch(wxGraphicsContext& gc, const desk::BoardConflict& conflict,
+                       std::size_t lane) {
+  const Sizes& sizes = look().sizes;
+  const double top = lane_top(lane) + sizes.of(caption_px);
+  const double foot = lane_top(lane) + lane_height() - lane_gap();
+  const double from = x_of(conflict.from), to = std::max(from + sizes.of(8), x_of(conflict.to));
+  gc.PushState();
+  gc.Clip(from, top, to - from, foot - top);
+  gc.SetPen(wxPen(colour(look().palette.ink), 2));
+  for (double x = from - (foot - top); x < to; x += sizes.of(8))
+    gc.StrokeLine(x, foot, x + foot - top, top);
+  gc.PopState();
+  gc.SetPen(wxPen(colour(look().palette.ink), 2));
+  gc.SetBrush(*wxTRANSPARENT_BRUSH);
+  gc.DrawRectangle(from, top, to - from, foot - top);
+}
+
+// False where there is no room for words: too far right.
+bool KilnCanvas::say_conflict(wxGraphicsContext& gc, const desk::BoardConflict& conflict,
+                              std::size_t lane) {
+  const Sizes& sizes = look().sizes;
+  const double top = lane_top(lane) + sizes.of(caption_px);
+  const double at = std::max(x_of(conflict.from), left() + 2);
+  if (at + sizes.of(60) > GetClientSize().x) return false;
+  const Pen pen{sizes.note(), true, look().palette.ink};
+  const std::string words = shortened(gc, "Does not fit: " + conflict.sentence, pen,
+                                      GetClientSize().x - at - sizes.gap(2));
+  gc.SetPen(wxPen(colour(look().palette.ink), 1));
+  gc.SetBrush(wxBrush(colour(look().palette.raised)));
+  gc.DrawRectangle(at, top, text_width(gc, words, pen) + sizes.gap(1), sizes.of(20));
+  draw_text(gc, words, at + sizes.of(4), top + 1, pen);
+  return true;
 }
 
 void KilnCanvas::stroke_trial(wxGraphicsContext& gc) {
