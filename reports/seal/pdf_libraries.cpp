@@ -16,10 +16,12 @@ const PdfLibraries* loaded() {
   const auto part = std::filesystem::canonical("/proc/self/exe").parent_path() / TANGMARK_PDF_PART;
   // Never closed: the functions are called until the program ends.
   void* const library = dlopen(part.c_str(), RTLD_NOW | RTLD_LOCAL);
-  if (library == nullptr)
+  const void* const found =
+      library == nullptr ? nullptr : dlsym(library, "tangmark_pdf_libraries");
+  if (found == nullptr)
     throw PageFailure("A part of the program is missing or damaged: " + part.string() +
                       ". Install the program anew.");
-  return static_cast<const PdfLibraries*>(dlsym(library, "tangmark_pdf_libraries"));
+  return static_cast<const PdfLibraries*>(found);
 }
 
 }  // namespace

@@ -11,14 +11,13 @@ namespace tangmark::reports {
 
 namespace {
 
-constexpr std::size_t room_bytes = signature_room;
 constexpr std::string_view range_head = "/ByteRange [ 0 ";
-constexpr std::string_view place_holder = "8888888881 8888888882 8888888883 ]";
+constexpr std::size_t range_tail = 3 * 11 + 1;  // three numbers of ten digits, blanks, a bracket
 
 std::string range_words(std::size_t from, std::size_t to, std::size_t size) {
   std::string words = std::to_string(from) + " " + std::to_string(to) + " " +
                       std::to_string(size - to) + " ]";
-  words.resize(std::max(words.size(), place_holder.size()), ' ');
+  words.resize(std::max(words.size(), range_tail), ' ');
   return words;
 }
 
@@ -51,13 +50,13 @@ SealedPdf SealedPdf::around(const std::string& pdf, const SealWords& words) {
                       failed.what());
   }
   const std::size_t range = sealed.bytes_.find(range_head);
-  const std::string empty = "<" + std::string(2 * room_bytes, '0') + ">";
+  const std::string empty = "<" + std::string(2 * signature_room, '0') + ">";
   const std::size_t from = sealed.bytes_.find(empty);
   if (range == std::string::npos || from == std::string::npos)
     throw PageFailure("The page has no place for its seal.");
   const std::string words_of_range =
       range_words(from, from + empty.size(), sealed.bytes_.size());
-  sealed.bytes_.replace(range + range_head.size(), place_holder.size(), words_of_range);
+  sealed.bytes_.replace(range + range_head.size(), range_tail, words_of_range);
   return sealed;
 }
 
@@ -65,7 +64,7 @@ std::string SealedPdf::signed_with(const SigningKey& key) && {
   const auto place = signature_place(bytes_);
   if (!place) throw PageFailure(place.problem().sentence);
   const std::string digits = openssl::hex_of(signature_of(outside(bytes_, *place), key, at_));
-  if (digits.size() > 2 * room_bytes)
+  if (digits.size() > 2 * signature_room)
     throw PageFailure("The signature is too long for its place; use a key of 3072 bits.");
   bytes_.replace(place->from + 1, digits.size(), digits);
   return std::move(bytes_);
@@ -79,7 +78,7 @@ Outcome<SignaturePlace> signature_place(std::string_view pdf) {
   const SignaturePlace place{number_at(rest), number_at(rest)};
   const std::size_t tail = number_at(rest);
   const bool fits = place.from < place.to && place.to < pdf.size() &&
-                    place.to - place.from == 2 * room_bytes + 2 && tail == pdf.size() - place.to &&
+                    place.to - place.from == 2 * signature_room + 2 && tail == pdf.size() - place.to &&
                     rest.starts_with(']') && pdf[place.from] == '<' && pdf[place.to - 1] == '>';
   if (!fits) return no_seal("The signature does not cover the whole file.");
   return place;
@@ -88,12 +87,12 @@ Outcome<SignaturePlace> signature_place(std::string_view pdf) {
 Outcome<SignatureFacts> check_seal(std::string_view pdf) {
   const auto place = signature_place(pdf);
   if (!place) return place.problems();
-  const std::string_view digits = pdf.substr(place->from + 1, 2 * room_bytes);
+  const std::string_view digits = pdf.substr(place->from + 1, 2 * signature_room);
   const auto value = [](char c) {
     return c >= '0' && c <= '9' ? c - '0' : c >= 'a' && c <= 'f' ? c - 'a' + 10 : -1;
   };
   std::string bytes;
-  bytes.reserve(room_bytes);
+  bytes.reserve(signature_room);
   for (std::size_t i = 0; i < digits.size(); i += 2) {
     const int high = value(digits[i]);
     const int low = value(digits[i + 1]);

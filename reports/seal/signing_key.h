@@ -20,8 +20,8 @@ struct KeyOwner {
 /// it; a reader compares its fingerprint with the one that the maker publishes.
 struct KeyCertificate {
   std::string der;
-  std::string
-      fingerprint;  ///< SHA-256 of the public key, 64 hex digits; renewal leaves it as it is
+  /// SHA-256 of the public key, 64 hex digits; renewal leaves it as it is.
+  std::string fingerprint;
   std::string owner;        ///< "O. Renwick, Renwick Knives"
   Instant from{};
   Instant to{};

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
+#include "reports/seal/part/part.h"
+
 #include <array>
 #include <cstdio>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFWriter.hh>
-
-#include "reports/seal/pdf_libraries.h"
 
 namespace tangmark::reports {
 

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: MIT
+#include "reports/seal/part/part.h"
+
 #include <poppler/cpp/poppler-document.h>
 #include <poppler/cpp/poppler-global.h>
 #include <poppler/cpp/poppler-page.h>
@@ -7,8 +9,6 @@
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFEmbeddedFileDocumentHelper.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
-
-#include "reports/seal/pdf_libraries.h"
 
 namespace tangmark::reports {
 
