@@ -8,6 +8,7 @@
 #include "db/store/questions.h"
 #include "db/store/quote_store.h"
 #include "db/store/settings_store.h"
+#include "tests/kiln_row.h"
 #include "tests/unit/db/maker.h"
 
 using namespace tangmark;
@@ -47,21 +48,7 @@ void fire(Maker& maker, int number, int blades) {
   const auto kiln_row = [&] {
     db::Query known(maker.shop, "SELECT id FROM kiln LIMIT 1");
     if (known.next()) return known.integer("id");
-    return db::Row("kiln")
-        .set("name", "the kiln")
-        .set("kind", "kiln")
-        .set("slots", 6)
-        .set("usable_length_nm", Length::millimetres(450))
-        .set("low_k1800", Temperature::celsius(100))
-        .set("high_k1800", Temperature::celsius(1100))
-        .set("heat_k1800_per_h", TemperatureDifference::celsius(900))
-        .set("tau_s", 3 * 3600)
-        .set("heat_w", 3000)
-        .set("hold_mw_per_c", 900)
-        .set("load_s", 300)
-        .set("unload_s", 300)
-        .set("currency", "EUR")
-        .insert(maker.shop);
+    return insert_kiln_row(maker.shop, "the kiln");
   }();
   const auto firing = db::Row("firing")
                           .set("number", number)

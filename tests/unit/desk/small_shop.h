@@ -4,6 +4,7 @@
 #include "db/row.h"
 #include "db/shop_file.h"
 #include "gui/desk/sight.h"
+#include "tests/kiln_row.h"
 
 namespace tangmark::test {
 
@@ -20,6 +21,13 @@ struct SmallShop {
   desk::Sight sight() const { return {shop, settings, now()}; }
 
   SmallShop() {
+    take_order();
+    buy_steel();
+    begin_blade();
+    kiln = test::insert_kiln_row(shop, "Long kiln");
+  }
+
+  void take_order() {
     using db::Row;
     customer = Row("customer").set("name", "Ola Example").set("added_at", now()).insert(shop);
     commission = Row("commission")
@@ -37,6 +45,10 @@ struct SmallShop {
                .set("blade_length_nm", Length::millimetres(110))
                .set("currency", "EUR")
                .insert(shop);
+  }
+
+  void buy_steel() {
+    using db::Row;
     lot = Row("lot")
               .set("number", 17)
               .set("kind", "steel")
@@ -65,6 +77,10 @@ struct SmallShop {
                 .set("state", "blank")
                 .set("made_at", now())
                 .insert(shop);
+  }
+
+  void begin_blade() {
+    using db::Row;
     blade = Row("blade")
                 .set("number", 61)
                 .set("item_id", item)
@@ -75,21 +91,6 @@ struct SmallShop {
                 .set("length_nm", Length::millimetres(110))
                 .set("started_at", now())
                 .insert(shop);
-    kiln = Row("kiln")
-               .set("name", "Long kiln")
-               .set("kind", "kiln")
-               .set("slots", 6)
-               .set("usable_length_nm", Length::millimetres(450))
-               .set("low_k1800", Temperature::celsius(100))
-               .set("high_k1800", Temperature::celsius(1100))
-               .set("heat_k1800_per_h", TemperatureDifference::celsius(900))
-               .set("tau_s", 3 * 3600)
-               .set("heat_w", 3000)
-               .set("hold_mw_per_c", 900)
-               .set("load_s", 300)
-               .set("unload_s", 300)
-               .set("currency", "EUR")
-               .insert(shop);
   }
 
   std::int64_t step(int position, const char* operation, std::optional<Temperature> at = {}) {
