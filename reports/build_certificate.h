@@ -89,8 +89,8 @@ struct BuildCertificate {
   int issue = 1;
   Instant issued{};
   IssueState state = IssueState::issued;
-  std::string
-      replaces;       ///< "Issue 1 of 24 Nov 2026: length was mistyped."; empty for a first issue
+  /// "Issue 1 of 24 Nov 2026: length was mistyped."; empty for a first issue.
+  std::string replaces;
   std::string title;  ///< what the maker calls it
   std::string name;   ///< the truthful name of what was made
   std::string knife;  ///< sizes and mass in a sentence

@@ -70,8 +70,8 @@ using Given = std::map<std::string, std::string, std::less<>>;
 struct ActionResult {
   std::string number;                 ///< number or tag of what was made; may be empty
   std::vector<std::string> warnings;  ///< sentences; the work was done all the same
-  std::vector<steel::Advice>
-      advice{};  ///< what the steel desk says about it; what to heed is also warned of
+  /// What the steel desk says about it; what to heed is also warned of.
+  std::vector<steel::Advice> advice{};
 };
 
 class Work;

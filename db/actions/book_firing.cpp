@@ -52,6 +52,30 @@ std::optional<int> next_operation(const ShopCase& shop, const std::string& name)
   return next;
 }
 
+const kiln::PlanOperation& operation_of(const ShopCase& shop, const kiln::PlanMember& member) {
+  return blade_of(shop, member.blade)->operations[static_cast<std::size_t>(member.operation)];
+}
+
+// The next heats of these blades as one firing: of the first one's kind and temperature, soaked as
+// long as the slowest asks for.
+Outcome<kiln::PlanFiring> firing_for(const ShopCase& shop, const std::string& kiln,
+                                     const std::vector<std::string>& blades, Instant start) {
+  kiln::PlanFiring candidate{kiln, kiln::PlanKind::soak, 0, shop.minute(start), 0, 0, {}};
+  for (const std::string& name : blades) {
+    const auto next = next_operation(shop, name);
+    if (!next)
+      return Problem{"blades", "Blade " + name + " has no open firing on its route.",
+                     "Check the number, or add the step with add_route_step."};
+    candidate.members.push_back({name, *next});
+  }
+  candidate.kind = operation_of(shop, candidate.members.front()).kind;
+  candidate.temp_c = operation_of(shop, candidate.members.front()).target_c;
+  for (const kiln::PlanMember& member : candidate.members)
+    candidate.soak_min =
+        std::max(candidate.soak_min, operation_of(shop, member).shortest_soak_min);
+  return candidate;
+}
+
 Outcome<ActionResult> book_one(Work& work, Form& form) {
   const auto kept = find_kiln(work.shop(), form.text("kiln"), "kiln");
   const auto blades = form.list("blades");
@@ -65,24 +89,10 @@ Outcome<ActionResult> book_one(Work& work, Form& form) {
   if (start < work.now())
     return Problem{"start", "That time is past.", "Plan ahead; log what was done with run_firing."};
   ShopCase shop = shop_case(work.shop(), work.now(), Keep::all_booked, days_ahead);
-  kiln::PlanFiring candidate{kept->name, kiln::PlanKind::soak, 0, shop.minute(start), 0, 0, {}};
-  for (const std::string& name : blades) {
-    const auto next = next_operation(shop, name);
-    if (!next)
-      return Problem{"blades", "Blade " + name + " has no open firing on its route.",
-                     "Check the number, or add the step with add_route_step."};
-    candidate.members.push_back({name, *next});
-  }
-  const auto& first =
-      blade_of(shop, blades.front())
-          ->operations[static_cast<std::size_t>(candidate.members.front().operation)];
-  candidate.kind = first.kind;
-  candidate.temp_c = set ? static_cast<int>(set->whole_celsius()) : first.target_c;
-  for (const kiln::PlanMember& member : candidate.members) {
-    const auto& op =
-        blade_of(shop, member.blade)->operations[static_cast<std::size_t>(member.operation)];
-    candidate.soak_min = std::max(candidate.soak_min, op.shortest_soak_min);
-  }
+  auto asked = firing_for(shop, kept->name, blades, start);
+  if (!asked) return asked.problems();
+  kiln::PlanFiring candidate = std::move(asked).value();
+  if (set) candidate.temp_c = static_cast<int>(set->whole_celsius());
   if (soak) candidate.soak_min = static_cast<int>(std::chrono::ceil<minutes>(*soak).count());
   auto firing = passed(work, shop, candidate);
   if (!work.problems().empty()) return work.problems();

@@ -53,6 +53,34 @@ certificate::CertificateDraft draft_of(const certificate::Dossier& dossier,
   return certificate::compose(read);
 }
 
+void store_issue(Work& work, blade::BladeId blade, const Head& head, const std::string& record,
+                 const PrintedCertificate& printed, const std::optional<std::string>& why) {
+  Row row("certificate");
+  row.set("number", head.number)
+      .set("blade_id", blade)
+      .set("issue", head.issue)
+      .set("issued_at", work.now())
+      .set("record", record)
+      .set("digest", sha256_hex(record))
+      .set_bytes("pdf", printed.pdf)
+      .set("replaces_id", head.replaces)
+      .set("why", why);
+  if (!printed.signed_by.empty()) row.set("signed_by", printed.signed_by);
+  row.insert(work.shop());
+}
+
+certificate::IssueFacts facts_of(Work& work, const Head& head,
+                                 const std::optional<std::string>& why) {
+  certificate::IssueFacts facts = issue_facts(work.shop());
+  facts.number = std::to_string(head.number);
+  facts.issue = static_cast<int>(head.issue);
+  facts.issued = work.now();
+  facts.replaces = head.old_issue;
+  facts.why = why.value_or("");
+  facts.fonts = certificate_printer().fonts();
+  return facts;
+}
+
 Outcome<ActionResult> issue(Work& work, Form& form) {
   const auto kept = blade_named(work.shop(), form.text("blade"), "blade");
   const auto why = form.maybe_text("reason");
@@ -75,30 +103,12 @@ Outcome<ActionResult> issue(Work& work, Form& form) {
     return Problem{"blade", "This program was started without a printer of pages.",
                    "Issue it from the window or the terminal."};
   const Head head = head_of(work, kept->id);
-  certificate::IssueFacts facts = issue_facts(work.shop());
-  facts.number = std::to_string(head.number);
-  facts.issue = static_cast<int>(head.issue);
-  facts.issued = work.now();
-  facts.replaces = head.old_issue;
-  facts.why = why.value_or("");
-  facts.fonts = certificate_printer().fonts();
-  const auto sheet = certificate::certificate_sheet(*dossier, draft, facts);
+  const auto sheet = certificate::certificate_sheet(*dossier, draft, facts_of(work, head, why));
   const std::string record = certificate::record_text(sheet);
   const auto printed =
       certificate_printer().print({sheet, shown_photo(work.shop(), *dossier), seal});
   if (!printed) return printed.problems();
-  Row row("certificate");
-  row.set("number", head.number)
-      .set("blade_id", kept->id)
-      .set("issue", head.issue)
-      .set("issued_at", work.now())
-      .set("record", record)
-      .set("digest", sha256_hex(record))
-      .set_bytes("pdf", printed->pdf)
-      .set("replaces_id", head.replaces)
-      .set("why", why);
-  if (!printed->signed_by.empty()) row.set("signed_by", printed->signed_by);
-  row.insert(work.shop());
+  store_issue(work, kept->id, head, record, *printed, why);
   for (const std::string& warning : draft.warnings) work.warn(warning);
   return work.done(std::to_string(head.number));
 }

@@ -19,8 +19,8 @@ struct HardnessRecord {
   std::string kiln;  ///< of its last hardening; empty when no firing was logged
   std::optional<steel::ExpectedHardness> expected;  ///< after all tempers since the last quench
   std::string why_not;                              ///< a sentence, when nothing can be expected
-  std::optional<double>
-      measured_hrc;  ///< mean of the HRC readings after the last heat, none voided
+  /// Mean of the HRC readings after the last heat, none voided.
+  std::optional<double> measured_hrc;
 };
 
 HardnessRecord hardness_record_of(const ShopFile& shop, const BladeOnRecord& record);

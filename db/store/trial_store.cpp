@@ -42,15 +42,19 @@ void put(TrialBlade& blade, TrialVariable variable, const std::optional<T>& valu
   if (value) blade.variables[variable] = read(*value);
 }
 
-double celsius(Temperature t) {
-  return t.in_celsius();
-}
+// A temperature in the degrees that the shop reads.
+struct Degrees {
+  TemperatureUnit unit;
+  double operator()(Temperature t) const {
+    return unit == TemperatureUnit::fahrenheit ? t.in_fahrenheit() : t.in_celsius();
+  }
+};
 
-void read_harden(const LogEntry& entry, TrialBlade& blade) {
-  put(blade, TrialVariable::hardening_temperature, entry.read ? entry.read : entry.set, celsius);
+void read_harden(const LogEntry& entry, Degrees degrees, TrialBlade& blade) {
+  put(blade, TrialVariable::hardening_temperature, entry.read ? entry.read : entry.set, degrees);
   put(blade, TrialVariable::soak, entry.hold,
       [](Duration d) { return static_cast<double>(d.count()) / minute_s; });
-  put(blade, TrialVariable::bath_temperature, entry.bath_temperature, celsius);
+  put(blade, TrialVariable::bath_temperature, entry.bath_temperature, degrees);
   put(blade, TrialVariable::seconds_to_bath, entry.to_bath,
       [](auto ms) { return static_cast<double>(ms.count()) / 1000; });
 }
@@ -62,12 +66,12 @@ void read_etch(const LogEntry& entry, TrialBlade& blade) {
       [](std::int64_t n) { return static_cast<double>(n); });
 }
 
-void read_tempers(const BladeOnRecord& record, TrialBlade& blade) {
+void read_tempers(const BladeOnRecord& record, Degrees degrees, TrialBlade& blade) {
   const auto tempers = tempers_since_quench(record);
   if (tempers.empty()) return;
   const auto hottest = std::max_element(tempers.begin(), tempers.end(),
                                         [](const auto& a, const auto& b) { return a.at < b.at; });
-  blade.variables[TrialVariable::temper_temperature] = hottest->at.in_celsius();
+  blade.variables[TrialVariable::temper_temperature] = degrees(hottest->at);
   if (const auto sum = steel::temper_sum(tempers))
     blade.variables[TrialVariable::temper_parameter] = sum->parameter;
 }
@@ -102,19 +106,19 @@ std::optional<double> outcome_of(const BladeOnRecord& record, TrialOutcome outco
   return contrast_of(record);
 }
 
-TrialBlade read_blade(const BladeOnRecord& record, TrialOutcome outcome) {
+TrialBlade read_blade(const BladeOnRecord& record, TrialOutcome outcome, Degrees degrees) {
   TrialBlade made;
   made.number = record.blade.number;
   std::int64_t cycles = 0;
   for (const LogEntry& entry : record.log) {
-    if (entry.operation == "harden") read_harden(entry, made);
+    if (entry.operation == "harden") read_harden(entry, degrees, made);
     if (entry.operation == "etch") read_etch(entry, made);
     if (entry.operation == "thermal cycle") cycles += entry.cycles.value_or(1);
   }
   if (cycles > 0) made.variables[TrialVariable::thermal_cycles] = static_cast<double>(cycles);
   put(made, TrialVariable::thickness, record.blade.thickness,
       [](Length l) { return l.in_millimetres(); });
-  read_tempers(record, made);
+  read_tempers(record, degrees, made);
   made.outcome = outcome_of(record, outcome);
   return made;
 }
@@ -161,15 +165,11 @@ std::vector<TrialBlade> blades_of_trial(const ShopFile& shop, const KeptTrial& t
   Query query(shop, R"(
 SELECT b.id FROM trial_blade t JOIN blade b ON b.id = t.blade_id WHERE t.trial_id = ? ORDER BY b.number)");
   query.bind(trial.id);
-  const bool fahrenheit = load_settings(shop).temperature_unit == TemperatureUnit::fahrenheit;
+  const Degrees degrees{load_settings(shop).temperature_unit};
   std::vector<TrialBlade> blades;
-  while (query.next()) {
-    const auto record = load_record(shop, query.id<BladeId>("id"));
-    if (!record) continue;
-    blades.push_back(read_blade(*record, trial.outcome));
-    for (auto& [variable, value] : blades.back().variables)
-      if (fahrenheit && is_temperature(variable)) value = value * 1.8 + 32;
-  }
+  while (query.next())
+    if (const auto record = load_record(shop, query.id<BladeId>("id")))
+      blades.push_back(read_blade(*record, trial.outcome, degrees));
   return blades;
 }
 

@@ -35,7 +35,8 @@ bool put_in_trial(const ShopFile& shop, blade::TrialId trial, blade::BladeId bla
 
 /// What the record says of the blades of a trial, in the order of their numbers. Heat counts from
 /// the last hardening on; hardness is the mean of the readings in HRC after the last heat, voided
-/// ones left out; warp the largest logged since; contrast that of the last etch.
+/// ones left out; warp the largest logged since; contrast that of the last etch. Temperatures in the
+/// degrees that the shop reads.
 std::vector<blade::TrialBlade> blades_of_trial(const ShopFile& shop, const KeptTrial& trial);
 
 /// "soak,temper temperature" as variables. Refuses an unknown word and one named twice.

@@ -33,8 +33,8 @@ struct Finding {
   std::int64_t number = 0;
   BladeId blade;
   Instant at{};
-  std::string
-      kind{};  ///< "crack", "delamination", "soft area", "pattern result", "hamon", "warp" ...
+  /// "crack", "delamination", "soft area", "pattern result", "hamon", "warp" ...
+  std::string kind{};
   std::string words{};
   std::optional<std::string> place{}, side{};
   std::optional<Length> size{};

@@ -65,8 +65,8 @@ struct LogEntry {
   std::optional<bool> cooled_to_room{};  ///< before this temper
 
   // Bench.
-  std::optional<Length> warp{},
-      edge{};  ///< warp measured; edge thickness before the quench or behind the edge
+  /// Warp measured; edge thickness before the quench or behind the edge.
+  std::optional<Length> warp{}, edge{};
   std::optional<std::string> grit{};
   std::optional<Share> belts{};  ///< counted as binned, in millionths of one
   std::optional<std::string> etchant{};

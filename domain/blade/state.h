@@ -39,8 +39,8 @@ struct BladeState {
   std::optional<Instant> quenched_at;  ///< of the last hardening
   std::optional<std::string> quench_medium;
   HeldBy held_by = HeldBy::nothing;  ///< since the last quench
-  std::optional<Instant>
-      held_until;  ///< end of holding warm; none: still warm, or tempered lightly
+  /// End of holding warm; none: still warm, or tempered lightly.
+  std::optional<Instant> held_until;
   std::int64_t tempers_planned = 0;
   std::int64_t tempers_done = 0;        ///< since the last quench, each after cooling to room
   std::int64_t tempers_not_cooled = 0;  ///< begun while the blade was still warm: do not count

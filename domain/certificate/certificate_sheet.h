@@ -103,8 +103,8 @@ struct CertificateSheet {
   std::string replaces;  ///< "Issue 1: length was mistyped."; empty for a first issue
   std::string paper;        ///< "a4" or "letter"
   std::string temperature;  ///< "C" or "F": how the page writes degrees
-  std::string
-      fonts;  ///< digest of the fonts' measures: with the same ones the page comes out alike
+  /// Digest of the fonts' measures: with the same ones the page comes out alike.
+  std::string fonts;
   std::string shop;
   std::string maker;
   std::string contact;

@@ -36,8 +36,8 @@ struct QueuedBlade {
   std::uint64_t key =
       0;  ///< its own number: its luck stays the same wherever it stands in the queue
   CommissionId commission;
-  std::vector<QueuedOperation>
-      route;                   ///< the whole route, as a lost blade needs the early part again
+  /// The whole route, as a lost blade needs the early part again.
+  std::vector<QueuedOperation> route;
   std::size_t next = 0;        ///< first operation still to do; at the end, nothing is left
   std::size_t restart_at = 0;  ///< where a lost blade begins again: its first steel work
   std::optional<Booked> not_before = {};  ///< material awaited, buyer's answer awaited

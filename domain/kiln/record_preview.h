@@ -19,8 +19,8 @@ struct PreviewColumn {
 /// The beginning of a record beside how it would be read, for the maker to agree to or to map anew.
 struct RecordPreview {
   std::vector<PreviewColumn> columns;
-  std::vector<std::vector<std::string>>
-      rows;                          ///< the first rows of samples as written, at most six
+  /// The first rows of samples as written, at most six.
+  std::vector<std::vector<std::string>> rows;
   std::vector<std::string> read_as;  ///< each of them as read: its time and the judged temperature
   std::vector<std::string> assumptions;
   std::optional<RecordShape> shape;  ///< none when it cannot be read so

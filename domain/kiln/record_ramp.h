@@ -25,8 +25,8 @@ class RecordRamp {
   void meet(double change_k);
   std::optional<double> steepest(double change_k) const;
 
-  std::vector<Point>
-      points_;  // from first_ on: the last point at or before 5 minutes ago, and later
+  // From first_ on: the last point at or before 5 minutes ago, and later.
+  std::vector<Point> points_;
   std::size_t first_ = 0;
   std::size_t next_start_ = 0;  // the first point that has not yet been a beginning
   double rise_k_ = 0, fall_k_ = 0;

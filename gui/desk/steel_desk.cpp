@@ -205,6 +205,28 @@ Section heat_section(const Sight& sight, std::int64_t number) {
   return {};
 }
 
+Section stages_section(const Sight& sight, std::int64_t billet) {
+  Section stages;
+  stages.title = "Stages";
+  stages.table.columns = {{"Stage"},
+                          {"When"},
+                          {"Work"},
+                          {"In", Align::right},
+                          {"Out", Align::right},
+                          {"Crop", Align::right},
+                          {"Unexplained", Align::right},
+                          {"Note"}};
+  for (const db::StageRow& stage : db::stage_rows(sight.shop, billet)) {
+    stages.table.rows.push_back(
+        {{std::to_string(stage.number), when(sight, stage.at), stage.operation,
+          words(sight, stage.mass_in), words(sight, stage.mass_out), words(sight, stage.crop),
+          words(sight, stage.gap), stage.note},
+         false,
+         {}});
+  }
+  return stages;
+}
+
 PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
   const std::string number = std::to_string(billet.number);
   PlaceView view;
@@ -224,27 +246,10 @@ PlaceView billet_view(const Sight& sight, const db::BilletRow& billet) {
       {"Made by", billet.made_by, "", when(sight, billet.started_at)},
       {"Pattern", billet.pattern.empty() ? "not recorded" : billet.pattern, "", billet.name}};
   facts.offers = further_at_billet(billet);
-  Section stages;
-  stages.title = "Stages";
-  stages.table.columns = {{"Stage"},
-                          {"When"},
-                          {"Work"},
-                          {"In", Align::right},
-                          {"Out", Align::right},
-                          {"Crop", Align::right},
-                          {"Unexplained", Align::right},
-                          {"Note"}};
-  for (const db::StageRow& stage : db::stage_rows(sight.shop, billet.number)) {
-    stages.table.rows.push_back(
-        {{std::to_string(stage.number), when(sight, stage.at), stage.operation,
-          words(sight, stage.mass_in), words(sight, stage.mass_out), words(sight, stage.crop),
-          words(sight, stage.gap), stage.note},
-         false,
-         {}});
-  }
   view.sheet.title = "Billet " + number;
   view.sheet.under = billet.name;
-  view.sheet.sections = {facts, stages, heat_section(sight, billet.number)};
+  view.sheet.sections = {facts, stages_section(sight, billet.number),
+                         heat_section(sight, billet.number)};
   view.picture = family_of(sight, {"billet", number});
   return view;
 }

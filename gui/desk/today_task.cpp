@@ -29,56 +29,72 @@ enum Urgency {
   stock_low
 };
 
+// One offer leads to the blade's temper, the other to the blade.
+std::vector<Offer> temper_offers(const Sight& sight, const db::BladeRow& blade) {
+  return {temper_offer(sight, blade),
+          {"See the blade", GoTo{Place::blades, std::to_string(blade.number)}, "Ctrl Enter", ""}};
+}
+
+Task out_of_oven_task(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  const auto out = out_of_the_oven(blade);
+  const bool due = out && *out <= sight.now;
+  return {"temper " + number,
+          number,
+          "Take " + number + " out" + (out ? " at " + clock_text(*out, sight.zone()) : ""),
+          sentence_case(standing(sight, blade)) + ". Log its temper when it is out.",
+          temper_offers(sight, blade),
+          due ? untempered : firing_soon};
+}
+
+Task first_temper_task(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  const Duration waited = sight.now - *blade.quenched_at;
+  const bool late = waited >= sight.settings.temper_limit;
+  const Instant limit = *blade.quenched_at + sight.settings.temper_limit;
+  std::string sentence = "Temper " + number;
+  if (blade.next_operation == "temper" && blade.next_temperature)
+    sentence += " at " + words(sight, *blade.next_temperature);
+  return {"temper " + number,
+          number,
+          sentence,
+          to_text(std::chrono::floor<std::chrono::minutes>(waited)) + " since its quench" +
+              (late ? ", past your limit of " : "; by your rule within ") +
+              to_text(sight.settings.temper_limit) + ", " + when(sight, limit) + ".",
+          temper_offers(sight, blade),
+          late ? untempered_late : untempered};
+}
+
+Task next_temper_task(const Sight& sight, const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  return {"temper " + number,
+          number,
+          "Second temper of " + number,
+          sentence_case(standing(sight, blade)) + ". It cannot go to the handle before.",
+          temper_offers(sight, blade),
+          untempered};
+}
+
+Task finding_task(const db::BladeRow& blade) {
+  const std::string number = std::to_string(blade.number);
+  return {"finding " + number,
+          number,
+          "Decide what was found on " + number,
+          blade.title + ". Handle, certificate and delivery wait for it.",
+          {{"See the blade", GoTo{Place::blades, number}, "Enter", ""}},
+          finding};
+}
+
 void add_blades(const Sight& sight, std::vector<Task>& tasks) {
   for (const db::BladeRow& blade : db::blades_in_shop(sight.shop)) {
     if (blade.scrapped || blade.delivered) continue;
-    const std::string number = std::to_string(blade.number);
-    const Offer see{"See the blade", GoTo{Place::blades, number}, "Ctrl Enter", ""};
-    if (in_the_oven(blade)) {
-      const auto out = out_of_the_oven(blade);
-      const bool due = out && *out <= sight.now;
-      tasks.push_back(
-          {"temper " + number,
-           number,
-           "Take " + number + " out" + (out ? " at " + clock_text(*out, sight.zone()) : ""),
-           sentence_case(standing(sight, blade)) + ". Log its temper when it is out.",
-           {temper_offer(sight, blade), see},
-           due ? untempered : firing_soon});
-    } else if (blade.quenched_at && blade.tempers_since_quench == 0) {
-      const Duration waited = sight.now - *blade.quenched_at;
-      const bool late = waited >= sight.settings.temper_limit;
-      const Instant limit = *blade.quenched_at + sight.settings.temper_limit;
-      std::string sentence = "Temper " + number;
-      if (blade.next_operation == "temper" && blade.next_temperature) {
-        sentence += " at " + words(sight, *blade.next_temperature);
-      }
-      tasks.push_back({"temper " + number,
-                       number,
-                       sentence,
-                       to_text(std::chrono::floor<std::chrono::minutes>(waited)) +
-                           " since its quench" +
-                           (late ? ", past your limit of " : "; by your rule within ") +
-                           to_text(sight.settings.temper_limit) + ", " + when(sight, limit) + ".",
-                       {temper_offer(sight, blade), see},
-                       late ? untempered_late : untempered});
-    } else if (blade.quenched_at && blade.tempers_ahead > 0) {
-      tasks.push_back(
-          {"temper " + number,
-           number,
-           "Second temper of " + number,
-           sentence_case(standing(sight, blade)) + ". It cannot go to the handle before.",
-           {temper_offer(sight, blade), see},
-           untempered});
-    }
-    if (blade.open_finding) {
-      tasks.push_back({"finding " + number,
-                       number,
-                       "Decide what was found on " + number,
-                       blade.title + ". Handle, certificate and delivery wait for it.",
-                       {see},
-                       finding});
-      tasks.back().offers.front().key = "Enter";
-    }
+    if (in_the_oven(blade))
+      tasks.push_back(out_of_oven_task(sight, blade));
+    else if (blade.quenched_at && blade.tempers_since_quench == 0)
+      tasks.push_back(first_temper_task(sight, blade));
+    else if (blade.quenched_at && blade.tempers_ahead > 0)
+      tasks.push_back(next_temper_task(sight, blade));
+    if (blade.open_finding) tasks.push_back(finding_task(blade));
   }
 }
 
