@@ -243,4 +243,19 @@ class Query {
   int bound_ = 0;
 };
 
+/// What read(row) makes of every row of a query, in its order.
+template <class Read>
+auto all_rows(Query query, Read read) {
+  std::vector<decltype(read(query))> rows;
+  while (query.next()) rows.push_back(read(query));
+  return rows;
+}
+
+/// The same of its first row, or nothing when there is none.
+template <class Read>
+auto first_row(Query query, Read read) -> std::optional<decltype(read(query))> {
+  if (!query.next()) return std::nullopt;
+  return read(query);
+}
+
 }  // namespace tangmark::db

@@ -5,7 +5,7 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 ./tests/install.sh build
-[ -f build/build.ninja ] || cmake -G Ninja -B build >/dev/null
+[ -f build/build.ninja ] || cmake -G Ninja -B build -DCMAKE_UNITY_BUILD=ON >/dev/null
 ninja -C build tangmark tangmark-window
 folder=${1:-$(mktemp -d /tmp/tangmark-demo-XXXXXX)}
 mkdir -p "$folder"

@@ -164,8 +164,7 @@ class Setter {
 
   void statements_band() {
     const bool opens_with_hardness = !hardness_beside_heat();
-    FactColumns columns =
-        fact_columns(set_, c_, opens_with_hardness, {left_part(), right_part()});
+    FactColumns columns = fact_columns(set_, c_, opens_with_hardness, {left_part(), right_part()});
     const SideColumn right{std::move(columns.right), left_part() + column_gap, right_part()};
     if (!columns.heading_across) {
       band({std::move(columns.left), 0, left_part()}, right);
@@ -236,8 +235,7 @@ class Setter {
       all.back().front().space_before = set_.type.half() / 2;
     }
     Columns two = in_columns(std::move(all));
-    const Points high =
-        std::max(height_of(two.left), height_of(two.right)) + 3 * set_.type.leading;
+    const Points high = std::max(height_of(two.left), height_of(two.right)) + 3 * set_.type.leading;
     if (pour_.room() < high && !pour_.at_head()) pour_.new_page();
     pour_.space(set_.type.leading);
     pour_.add(stated_heading(set_, width_));
@@ -365,6 +363,10 @@ Document on_more_pages(const BuildCertificate& c, const CertificateSetting& set)
 }
 
 }  // namespace
+
+Flow text_flow(const CertificateSetting& set, const std::vector<Span>& spans, Points width) {
+  return paragraph(set.fonts, spans, width, set.type.leading);
+}
 
 Flow part_heading(const CertificateSetting& set, const std::string& words, Points width) {
   Block block = blank(2 * set.type.leading);

@@ -8,13 +8,7 @@
 
 namespace tangmark::reports {
 
-namespace {
-
-Flow text_flow(const CertificateSetting& set, const std::vector<Span>& spans, Points width) {
-  return paragraph(set.fonts, spans, width, set.type.leading);
-}
-
-}  // namespace
+namespace {}  // namespace
 
 bool heats_across(const BuildCertificate& c) {
   constexpr std::size_t most_in_a_column = 12;

@@ -20,6 +20,8 @@ struct CertificateSetting {
 
 /// A heading with a rule above it, which stays with what follows.
 Flow part_heading(const CertificateSetting& set, const std::string& words, Points width);
+/// A paragraph in the leading of the page.
+Flow text_flow(const CertificateSetting& set, const std::vector<Span>& spans, Points width);
 
 /// The steel as a family tree from the lots at the left to the blade at the right; as sentences
 /// when it has more boxes than the width can show.

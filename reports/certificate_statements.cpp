@@ -8,10 +8,6 @@ namespace tangmark::reports {
 
 namespace {
 
-Flow text_flow(const CertificateSetting& set, const std::vector<Span>& spans, Points width) {
-  return paragraph(set.fonts, spans, width, set.type.leading);
-}
-
 Flow list_part(const CertificateSetting& set, const std::string& head,
                const std::vector<std::string>& points, const std::string& none, Points width) {
   Flow flow = part_heading(set, head, width);
@@ -33,10 +29,9 @@ Flow legend_part(const CertificateSetting& set, const BuildCertificate& c, Sprea
   if (spread == Spread::one_page) {
     std::string levels;
     for (const std::string& level : c.legend) levels += level + ". ";
-    Flow lines = paragraph(set.fonts,
-                           {{"Levels. ", sans(7, Weight::bold), second_ink},
-                            {levels, sans(7), second_ink}},
-                           width, 9.5);
+    Flow lines = paragraph(
+        set.fonts, {{"Levels. ", sans(7, Weight::bold), second_ink}, {levels, sans(7), second_ink}},
+        width, 9.5);
     Flow block{glued(lines)};
     block.front().space_before = set.type.half();
     return block;

@@ -13,7 +13,7 @@ namespace tangmark::reports {
 namespace {
 
 constexpr Points bar_high = 26;
-constexpr Points box_side = 12;
+constexpr Points tick_side = 12;
 constexpr Points column = 150;  // of the list of cuts under a bar
 
 Problems problems_of(const CuttingSheet& sheet, const FontBook& fonts) {
@@ -31,9 +31,9 @@ Problems problems_of(const CuttingSheet& sheet, const FontBook& fonts) {
   return check.problems();
 }
 
-class SheetSetter {
+class CuttingSetter {
  public:
-  SheetSetter(const CuttingSheet& sheet, const Look& look, const FontBook& fonts)
+  CuttingSetter(const CuttingSheet& sheet, const Look& look, const FontBook& fonts)
       : sheet_(sheet),
         fonts_(fonts),
         document_{look.paper, "", sheet.title, "", sheet.printed, {}, {}, {}},
@@ -86,8 +86,9 @@ class SheetSetter {
         run_at(fonts_, {width_, base}, bar.length, type_.text, second_ink, Align::right));
     draw_bar(bar, type_.leading, block);
     for (std::size_t i = 0; i < bar.blanks.size(); ++i)
-      list_blank(bar.blanks[i], {column * static_cast<double>(i % per_row),
-                                 list_at + row_high * static_cast<double>(i / per_row)},
+      list_blank(bar.blanks[i],
+                 {column * static_cast<double>(i % per_row),
+                  list_at + row_high * static_cast<double>(i / per_row)},
                  block);
     return block;
   }
@@ -115,9 +116,9 @@ class SheetSetter {
   }
 
   void list_blank(const BlankInBar& one, Place at, Block& block) const {
-    for (const Element& element : tick_box({at.x, at.y + 2}, box_side, Tick::open))
+    for (const Element& element : tick_box({at.x, at.y + 2}, tick_side, Tick::open))
       block.elements.push_back(element);
-    block.elements.push_back(run_at(fonts_, {at.x + box_side + 6, at.y + box_side},
+    block.elements.push_back(run_at(fonts_, {at.x + tick_side + 6, at.y + tick_side},
                                     one.name + ", " + one.length, type_.text, ink, Align::left));
   }
 
@@ -136,7 +137,7 @@ Outcome<Document> cutting_sheet_document(const CuttingSheet& sheet, const Look& 
                                          const FontBook& fonts) {
   Problems problems = problems_of(sheet, fonts);
   if (!problems.empty()) return problems;
-  return SheetSetter(sheet, look, fonts).set();
+  return CuttingSetter(sheet, look, fonts).set();
 }
 
 }  // namespace tangmark::reports

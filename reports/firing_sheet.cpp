@@ -83,9 +83,9 @@ std::string soak_words(const FiringBlade& blade) {
   return blade.soak_most ? "up to " + to_text(*blade.soak_most) : std::string();
 }
 
-class SheetSetter {
+class FiringSetter {
  public:
-  SheetSetter(const FiringSheet& sheet, const Look& look, const FontBook& fonts)
+  FiringSetter(const FiringSheet& sheet, const Look& look, const FontBook& fonts)
       : firing_(sheet),
         look_(look),
         fonts_(fonts),
@@ -257,7 +257,7 @@ Outcome<Document> firing_sheet_document(const FiringSheet& sheet, const Look& lo
                                         const FontBook& fonts) {
   Problems problems = problems_of(sheet, fonts);
   if (!problems.empty()) return problems;
-  return SheetSetter(sheet, look, fonts).set();
+  return FiringSetter(sheet, look, fonts).set();
 }
 
 }  // namespace tangmark::reports

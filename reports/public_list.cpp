@@ -2,6 +2,7 @@
 #include "reports/public_list.h"
 
 #include "domain/measure/table_text.h"
+#include "reports/markup.h"
 
 namespace tangmark::reports {
 
@@ -13,20 +14,6 @@ constexpr const char* style =
     "padding:.3rem .8rem .3rem 0;border-bottom:1px solid #c3c7c6}"
     "code{font-size:.8em;word-break:break-all}";
 
-std::string escaped(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    switch (c) {
-      case '&': out += "&amp;"; break;
-      case '<': out += "&lt;"; break;
-      case '>': out += "&gt;"; break;
-      case '"': out += "&quot;"; break;
-      default: out += c;
-    }
-  }
-  return out;
-}
-
 std::string row(const std::vector<std::string>& cells, const char* tag) {
   std::string out = "<tr>";
   for (const std::string& cell : cells) {
@@ -36,17 +23,18 @@ std::string row(const std::vector<std::string>& cells, const char* tag) {
 }
 
 std::string code(const std::string& digits) {
-  return digits.empty() ? "none" : "<code>" + escaped(digits) + "</code>";
+  return digits.empty() ? "none" : "<code>" + escaped_markup(digits) + "</code>";
 }
 
 std::string keys_html(const PublicList& list) {
   if (list.keys.empty()) return "<p>This shop does not seal its certificates with a key.</p>\n";
-  std::string out = "<h2>Keys</h2>\n<table>\n" +
-                    row({"Fingerprint", "Owner", "From", "To", "State"}, "th");
+  std::string out =
+      "<h2>Keys</h2>\n<table>\n" + row({"Fingerprint", "Owner", "From", "To", "State"}, "th");
   for (const PublicKey& key : list.keys) {
-    out += row({code(key.fingerprint), escaped(key.owner), to_stored(key.from), to_stored(key.to),
-                key.retired.empty() ? "in use" : "retired " + escaped(key.retired)},
-               "td");
+    out += row(
+        {code(key.fingerprint), escaped_markup(key.owner), to_stored(key.from), to_stored(key.to),
+         key.retired.empty() ? "in use" : "retired " + escaped_markup(key.retired)},
+        "td");
   }
   return out + "</table>\n";
 }
@@ -64,7 +52,7 @@ std::string public_list_csv(const PublicList& list) {
 }
 
 std::string public_list_html(const PublicList& list) {
-  const std::string head = "Build certificates of " + escaped(list.shop);
+  const std::string head = "Build certificates of " + escaped_markup(list.shop);
   std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head><meta charset=\"utf-8\"><title>" +
                     head + "</title><style>" + style + "</style></head>\n<body>\n<h1>" + head +
                     "</h1>\n<p>As of " + to_stored(list.day) +
@@ -72,9 +60,9 @@ std::string public_list_html(const PublicList& list) {
   out += "<table>\n" +
          row({"Certificate", "Blade", "Title", "Issued", "State", "Record, SHA-256"}, "th");
   for (const PublicIssue& one : list.issues) {
-    out += row({escaped(one.number) + ", issue " + std::to_string(one.issue),
-                std::to_string(one.blade), escaped(one.title), to_stored(one.day),
-                escaped(one.state), code(one.record)},
+    out += row({escaped_markup(one.number) + ", issue " + std::to_string(one.issue),
+                std::to_string(one.blade), escaped_markup(one.title), to_stored(one.day),
+                escaped_markup(one.state), code(one.record)},
                "td");
   }
   return out + "</table>\n" + keys_html(list) + "</body>\n</html>\n";

@@ -2,35 +2,16 @@
 #include "reports/xmp.h"
 
 #include "domain/measure/when.h"
+#include "reports/markup.h"
 
 namespace tangmark::reports {
 
 namespace {
 
-std::string escaped(const std::string& text) {
-  std::string out;
-  for (const char c : text) {
-    switch (c) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      default:
-        out += c;
-    }
-  }
-  return out;
-}
-
 std::string in_language(const char* name, const std::string& text) {
   if (text.empty()) return {};
   return std::string("   <dc:") + name + "><rdf:Alt><rdf:li xml:lang=\"x-default\">" +
-         escaped(text) + "</rdf:li></rdf:Alt></dc:" + name + ">\n";
+         escaped_markup(text) + "</rdf:li></rdf:Alt></dc:" + name + ">\n";
 }
 
 }  // namespace
@@ -46,7 +27,7 @@ std::string xmp_packet(const Document& document) {
       "   <dc:language><rdf:Bag><rdf:li>en</rdf:li></rdf:Bag></dc:language>\n";
   packet += in_language("title", document.title) + in_language("description", document.subject);
   if (!document.author.empty())
-    packet += "   <dc:creator><rdf:Seq><rdf:li>" + escaped(document.author) +
+    packet += "   <dc:creator><rdf:Seq><rdf:li>" + escaped_markup(document.author) +
               "</rdf:li></rdf:Seq></dc:creator>\n";
   const std::string day = to_stored(document.created);
   packet += "   <xmp:CreateDate>" + day + "</xmp:CreateDate>\n   <xmp:ModifyDate>" + day +

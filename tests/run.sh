@@ -14,7 +14,7 @@ if [ "${1:-}" = "--sanitize" ]; then
   export ASAN_OPTIONS="detect_stack_use_after_return=0"
 fi
 ./tests/install.sh test
-cmake -G Ninja -B "$build" -DTANGMARK_TESTS=ON "${options[@]}" >"$build.log" 2>&1 || { mkdir -p "$build"; cat "$build.log"; exit 1; }
+cmake -G Ninja -B "$build" -DTANGMARK_TESTS=ON -DCMAKE_UNITY_BUILD=ON "${options[@]}" >"$build.log" 2>&1 || { mkdir -p "$build"; cat "$build.log"; exit 1; }
 rm -f "$build.log"
 if ! ninja -C "$build"; then
   echo "The build failed."

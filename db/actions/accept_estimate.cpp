@@ -9,7 +9,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_accept_estimate(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
   const auto what = form.maybe_word<Learns>("what");
   const std::string of = form.text("of");
@@ -33,6 +33,6 @@ const Action accept_estimate{
     {{"model", "Model", FieldKind::model, true, "chef 240"},
      {"what", "Which figure", FieldKind::choice, true, "hands-on", {}, choices_of<Learns>()},
      {"of", "Operation or thing used", FieldKind::text, true, "rough grind"}},
-    run};
+    run_accept_estimate};
 
 }  // namespace tangmark::db

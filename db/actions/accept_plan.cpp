@@ -12,7 +12,7 @@ namespace {
 
 // The plan was made from a case of the same moment; if the shop has changed since, the checker
 // finds what no longer fits and nothing is stored.
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_accept_plan(Work& work, Form& form) {
   const Instant from = form.instant("from");
   const std::string text = form.text("plan");
   if (form.refused()) return form.problems();
@@ -42,6 +42,6 @@ const Action accept_plan{
     "Book a kiln plan: add, move and drop firings as it says.",
     {{"from", "Minute 0 of the plan", FieldKind::instant, true, "2026-11-26T08:00:00Z"},
      {"plan", "Plan", FieldKind::long_text, true, "{\"instance\": \"shop\", ...}"}},
-    run};
+    run_accept_plan};
 
 }  // namespace tangmark::db

@@ -12,7 +12,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_accept_quote(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto quote = asked_quote(work, form, commission);
   const auto state =
@@ -50,8 +50,13 @@ const Action accept_quote{
     "Note that the buyer accepted a quote; it becomes an order, and other versions are superseded.",
     {{"commission", "Commission", FieldKind::commission, true, "12"},
      {"version", "Version", FieldKind::number, false, "2; the newest when not given"},
-     {"refund", "If the buyer withdraws, what came in goes back", FieldKind::choice, false,
-      "less material used; the shop's usual when not given", {}, choices_of<RefundTerms>()}},
-    run};
+     {"refund",
+      "If the buyer withdraws, what came in goes back",
+      FieldKind::choice,
+      false,
+      "less material used; the shop's usual when not given",
+      {},
+      choices_of<RefundTerms>()}},
+    run_accept_quote};
 
 }  // namespace tangmark::db

@@ -32,7 +32,7 @@ void read_item(Form& form, const std::optional<KeptModel>& model, Item& item) {
   item.made_to_specification = form.yes("made_to_specification");
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_add_item(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto model = asked(work, form, "model", model_named);
   const auto handle_lot = asked(work, form, "handle_lot", lot_named);
@@ -88,6 +88,6 @@ const Action add_item{
      {"asking", "Price fixed by hand", FieldKind::money, false, "480.00"},
      {"made_to_specification", "Made to the buyer's own specification", FieldKind::yes_no, false,
       "yes when the buyer specified it, no when chosen from the shop's options", "no"}},
-    run};
+    run_add_item};
 
 }  // namespace tangmark::db

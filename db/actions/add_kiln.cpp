@@ -44,7 +44,7 @@ void read_rest(Form& form, kiln::Kiln& k) {
   if (const auto day = form.maybe_date("out_of_use_on")) k.out_of_use_on = *day;
 }
 
-bool is_taken(const ShopFile& shop, const std::string& name) {
+bool is_kiln_name(const ShopFile& shop, const std::string& name) {
   for (const kiln::KeptKiln& k : all_kilns(shop))
     if (k.name == name) return true;
   return false;
@@ -58,7 +58,7 @@ Outcome<ActionResult> add_one(Work& work, Form& form) {
   read_limits(form, k);
   read_rest(form, k);
   if (form.refused()) return form.problems();
-  if (is_taken(work.shop(), k.name))
+  if (is_kiln_name(work.shop(), k.name))
     return Problem{"name", "There is a kiln of this name.", "Choose another name."};
   add(work.shop(), k);
   return work.done(k.name);

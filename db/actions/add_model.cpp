@@ -21,7 +21,7 @@ void check_blank(Form& form, const Model& model) {
               "Write 60 %."});
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_add_model(Work& work, Form& form) {
   Model model;
   model.name = form.text("name");
   model.description = form.maybe_text("description");
@@ -68,6 +68,6 @@ const Action add_model{
      {"price", "List price", FieldKind::money, false, "420.00"},
      {"price_per_mm", "More for each mm of blade", FieldKind::money, false, "1.00"},
      {"hardness_aim", "Hardness aimed at", FieldKind::text, false, "60-61 HRC"}},
-    run};
+    run_add_model};
 
 }  // namespace tangmark::db

@@ -48,7 +48,7 @@ std::vector<steel::Advice> advice_of(const Work& work, const Model& model, const
   return advice_on(work.shop(), record, planned, work.settings().temperature_unit);
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_add_model_step(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
   // Without a model the form is refused below; any id may stand in until then.
   ModelStep step{.model = model ? model->id : ModelId{1}};
@@ -98,6 +98,6 @@ const Action add_model_step{
      {"cool_to", "Cooled down to", FieldKind::temperature, false, "650 C"},
      {"unattended_allowed", "May run unattended", FieldKind::yes_no, false, "no", "no"},
      {"note", "Note", FieldKind::long_text}},
-    run};
+    run_add_model_step};
 
 }  // namespace tangmark::db

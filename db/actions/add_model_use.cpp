@@ -8,7 +8,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_add_model_use(Work& work, Form& form) {
   const auto model = asked(work, form, "model", model_named);
   // Without a model the form is refused below; any id may stand in until then.
   ModelUse use{.model = model ? model->id : ModelId{1}};
@@ -47,6 +47,6 @@ const Action add_model_use{
      {"each", "Price of one today", FieldKind::money, true, "8.50"},
      {"low", "At the least", FieldKind::number, false, "0.3"},
      {"high", "At the most", FieldKind::number, false, "0.9"}},
-    run};
+    run_add_model_use};
 
 }  // namespace tangmark::db

@@ -7,7 +7,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_add_recipe(Work& work, Form& form) {
   kiln::Recipe r;
   r.name = form.text("name");
   r.kind = form.word("kind", kiln::FiringKind::soak);
@@ -51,6 +51,6 @@ const Action add_recipe{
      {"cool_to", "Cool down to", FieldKind::temperature, false, "650 C"},
      {"preheat", "Stops on the way up", FieldKind::text, false, "650 C 10 min"},
      {"note", "Note", FieldKind::long_text}},
-    run};
+    run_add_recipe};
 
 }  // namespace tangmark::db

@@ -155,7 +155,7 @@ void keep_record(Work& work, const kiln::KeptFiring& firing, const Form::File& f
       .insert(work.shop());
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_attach_record(Work& work, Form& form) {
   const auto firing = find_firing(work.shop(), form.text("firing"), "firing");
   const auto file = form.maybe_file("file");
   const bool independent = form.yes("independent");
@@ -234,6 +234,6 @@ const Action attach_record{
      {"judged", "Sensor that is judged", FieldKind::text, false,
       "head of its column; the first when empty"},
      {"anew", "The logger writes in another way now", FieldKind::yes_no, false, "no", "no"}},
-    run};
+    run_attach_record};
 
 }  // namespace tangmark::db

@@ -15,7 +15,7 @@ void refuse_idle_constant(Form& form, const std::optional<Duration>& cooling) {
               "Give a minute at least, or leave it empty."});
 }
 
-Outcome<ActionResult> add(Work& work, Form& form) {
+Outcome<ActionResult> run_add_bath(Work& work, Form& form) {
   Bath bath;
   bath.name = form.text("name");
   bath.medium = form.text("medium");
@@ -84,7 +84,7 @@ const Action add_bath{
       "45 min, until two thirds of the heat are gone"},
      {"check_days", "Check every days", FieldKind::number, false, "180"},
      {"strength", "Strength", FieldKind::share, false, "20 %, of an etchant or brine"}},
-    add};
+    run_add_bath};
 
 const Action check_bath{
     "check_bath",

@@ -12,7 +12,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_cancel_commission(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto why = form.text("why");
   const auto state =
@@ -42,6 +42,6 @@ const Action cancel_commission{"cancel_commission",
                                "Cancel a commission; what was reserved for it is free again.",
                                {{"commission", "Commission", FieldKind::commission, true, "12"},
                                 {"why", "Why", FieldKind::text, true, "buyer moved abroad"}},
-                               run};
+                               run_cancel_commission};
 
 }  // namespace tangmark::db

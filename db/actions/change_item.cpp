@@ -50,7 +50,7 @@ std::optional<Money> change_of_price(Form& form, Currency currency) {
   return std::nullopt;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_change_item(Work& work, Form& form) {
   auto item = asked(work, form, "item", item_named);
   const auto handle_lot = asked(work, form, "handle_lot", lot_named);
   const auto words = form.text("words");
@@ -94,6 +94,6 @@ const Action change_item{
      {"handle_lot", "New handle material", FieldKind::lot, false, "9"},
      {"sheath", "New sheath", FieldKind::text, false, "none"},
      {"hardness_aim", "New hardness aim", FieldKind::text, false, "61 HRC"}},
-    run};
+    run_change_item};
 
 }  // namespace tangmark::db

@@ -7,7 +7,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_change_setting(Work& work, Form& form) {
   const std::string name = form.text("name");
   const std::string value = form.maybe_text("value").value_or("");
   if (form.refused()) return form.problems();
@@ -30,6 +30,6 @@ const Action change_setting{"change_setting",
                             "Change one setting of the shop.",
                             {{"name", "Setting", FieldKind::text, true, "hourly_rate"},
                              {"value", "New value", FieldKind::text, false, "42.00"}},
-                            run};
+                            run_change_setting};
 
 }  // namespace tangmark::db

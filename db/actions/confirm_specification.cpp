@@ -6,7 +6,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_confirm_specification(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto words = form.maybe_text("words");
   if (form.refused()) return form.problems();
@@ -27,6 +27,6 @@ const Action confirm_specification{
     {{"commission", "Commission", FieldKind::commission, true, "12"},
      {"channel", "By", FieldKind::text, false, "e-mail"},
      {"words", "In the buyer's words", FieldKind::long_text, false, "yes, 240 mm, walnut"}},
-    run};
+    run_confirm_specification};
 
 }  // namespace tangmark::db

@@ -87,7 +87,7 @@ Outcome<ActionResult> void_reading(Work& work, const Typed& typed) {
   return work.done(typed.id);
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_correct(Work& work, Form& form) {
   const Typed typed{form.text("subject"), form.text("id"), form.text("field"),
                     form.maybe_text("value").value_or(""), form.text("reason")};
   if (form.refused()) return form.problems();
@@ -117,6 +117,6 @@ const Action correct{
       "hold; all strikes a log entry out; void voids a reading"},
      {"value", "Right value", FieldKind::text, false, "2 h; empty takes the value away"},
      {"reason", "Reason", FieldKind::text, true, "read the wrong line of the card"}},
-    run};
+    run_correct};
 
 }  // namespace tangmark::db

@@ -37,7 +37,7 @@ Payment reversal_of(const KeptPayment& wrong, Work& work, const std::string& why
   return reversal;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_correct_payment(Work& work, Form& form) {
   const auto wrong = asked(work, form, "payment", payment_named);
   const auto amount =
       maybe_money_in(form, "amount", wrong ? wrong->amount.currency() : work.settings().currency);
@@ -70,6 +70,6 @@ const Action correct_payment{
     {{"payment", "Payment", FieldKind::number, true, "5"},
      {"amount", "Right amount", FieldKind::money, false, "210.00; none when it never came"},
      {"why", "Why", FieldKind::text, true, "typed 201 for 210"}},
-    run};
+    run_correct_payment};
 
 }  // namespace tangmark::db

@@ -41,7 +41,7 @@ Outcome<Meant> meant(Work& work, kiln::FiringId firing, bool independent,
                  "It has: " + names + "."};
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_correct_record(Work& work, Form& form) {
   const auto firing = find_firing(work.shop(), form.text("firing"), "firing");
   const bool independent = form.yes("independent");
   const std::string sensor = form.maybe_text("sensor").value_or("");
@@ -76,6 +76,6 @@ const Action correct_record{
      {"sensor", "Sensor", FieldKind::text, false, "head of its column; the judged one when empty"},
      {"independent", "Of the thermocouple's own record", FieldKind::yes_no, false, "no", "no"},
      {"withdraw", "Take the correction back", FieldKind::yes_no, false, "no", "no"}},
-    run};
+    run_correct_record};
 
 }  // namespace tangmark::db

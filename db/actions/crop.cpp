@@ -9,7 +9,7 @@ namespace {
 
 using namespace stock;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_crop(Work& work, Form& form) {
   const auto billet = asked(work, form, "billet", billet_named);
   StageWish wish;
   wish.operation = StageWork::crop;
@@ -38,6 +38,6 @@ const Action crop{"crop",
                    {"mass_out", "Mass after, weighed", FieldKind::mass, false, "1.33 kg"},
                    {"hands_on", "Hands on", FieldKind::duration, false, "10 min", "0 min"},
                    {"note", "Note", FieldKind::long_text, false, "cold shut at one end"}},
-                  run};
+                  run_crop};
 
 }  // namespace tangmark::db

@@ -54,7 +54,7 @@ Catches caught_at_cut(Work& work, const CutWish& wish, const CutMasses& masses) 
   return all;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_cut_piece(Work& work, Form& form) {
   const auto piece = asked(work, form, "piece", piece_named);
   const auto item = asked(work, form, "item", item_named);
   const auto length = form.maybe_length("length");
@@ -102,6 +102,6 @@ const Action cut_piece{
       choices_of<MarkWentTo>()},
      {"mass", "Mass of the blank, weighed", FieldKind::mass, false, "471 g"},
      {"rest_mass", "Mass of the rest, weighed", FieldKind::mass, false, "1.09 kg"}},
-    run};
+    run_cut_piece};
 
 }  // namespace tangmark::db

@@ -10,7 +10,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_decline_quote(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto why = form.maybe_text("why");
   const auto state =
@@ -31,6 +31,6 @@ const Action decline_quote{"decline_quote",
                            "Note that an enquiry or quote came to nothing.",
                            {{"commission", "Commission", FieldKind::commission, true, "12"},
                             {"why", "Why", FieldKind::text, false, "the wait is too long"}},
-                           run};
+                           run_decline_quote};
 
 }  // namespace tangmark::db

@@ -37,7 +37,7 @@ void mark_delivered(Work& work, const KeptCommission& commission) {
       store_release(work.shop(), reservation.id, work.at());
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_deliver(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const bool law_checked = form.yes("law_checked");
   const auto words = form.maybe_text("words");
@@ -69,6 +69,6 @@ const Action deliver{"deliver",
                       {"law_checked", "Knife law, customs and carrier checked", FieldKind::yes_no,
                        false, "no", "no"},
                       {"words", "How it went", FieldKind::text, false, "by insured post"}},
-                     run};
+                     run_deliver};
 
 }  // namespace tangmark::db

@@ -21,7 +21,7 @@ void tell_what_stays(Work& work, const ErasedPerson& person) {
       "given away stay as they are.");
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_erase_customer(Work& work, Form& form) {
   const auto customer = asked(work, form, "customer", customer_named);
   if (form.refused()) return form.problems();
   if (customer->erased_at)
@@ -45,6 +45,6 @@ const Action erase_customer{
     "Erase a person: name, contact, address, note and the name on drafts of certificates go for "
     "good; the work stays.",
     {{"customer", "Customer", FieldKind::customer, true, "4 or the full name"}},
-    run};
+    run_erase_customer};
 
 }  // namespace tangmark::db

@@ -7,7 +7,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_expect_load(Work& work, Form& form) {
   const std::string kind = form.text("kind");
   const auto blades = form.maybe_whole("blades", 1, 40);
   if (kind != "harden" && kind != "soak" && kind != "anneal")
@@ -30,6 +30,6 @@ const Action expect_load{"expect_load",
                            {},
                            {"harden", "soak", "anneal"}},
                           {"blades", "Blades in it", FieldKind::number, true, "4"}},
-                         run};
+                         run_expect_load};
 
 }  // namespace tangmark::db

@@ -27,7 +27,7 @@ Yield read_yield(Form& form, const std::optional<KeptBillet>& billet, Work& work
   return yield;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_finish_billet(Work& work, Form& form) {
   const auto billet = asked(work, form, "billet", billet_named);
   const auto pattern = form.maybe_text("pattern");
   const Yield yield = read_yield(form, billet, work);
@@ -78,6 +78,6 @@ const Action finish_billet{"finish_billet",
                             {"thickness", "Thickness", FieldKind::length, false, "5 mm"},
                             {"mass", "Mass of all, weighed", FieldKind::mass, false, "1.31 kg"},
                             {"pattern", "Pattern", FieldKind::text, false, "twist"}},
-                           run};
+                           run_finish_billet};
 
 }  // namespace tangmark::db

@@ -8,7 +8,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_fit_kiln(Work& work, Form& form) {
   const auto kept = find_kiln(work.shop(), form.text("kiln"), "kiln");
   const bool accept = form.yes("accept");
   if (!kept) return kept.problems();
@@ -34,6 +34,6 @@ const Action fit_kiln{
     "Fit a kiln's heating, cooling and power to its records; shown before it is taken.",
     {{"kiln", "Kiln", FieldKind::kiln, true, "Long kiln"},
      {"accept", "Use the fitted values", FieldKind::yes_no, false, "no", "no"}},
-    run};
+    run_fit_kiln};
 
 }  // namespace tangmark::db

@@ -68,8 +68,8 @@ Outcome<ActionResult> issue_receipt(Work& work, Form& form, const KeptCommission
   std::optional<KeptInvoice> corrected;
   if (correction.number) corrected = receipt_named(work.shop(), commission.id, *correction.number);
   if (correction.number && !corrected)
-    form.add({"corrects", "Paper " + std::to_string(*correction.number) +
-                              " is no receipt of this commission.",
+    form.add({"corrects",
+              "Paper " + std::to_string(*correction.number) + " is no receipt of this commission.",
               "Give the number of the receipt."});
   if (form.refused()) return form.problems();
   const auto written = receipt_of(work.shop(), *deposit);
@@ -108,8 +108,7 @@ Outcome<ActionResult> issue_balance(Work& work, Form& form, const KeptCommission
   InvoiceBody body = invoice_body(work.shop(), commission, work.settings());
   body.corrects = correction.number;
   body.why = correction.why;
-  if (money.owed().is_zero())
-    work.warn("Everything is paid: the invoice asks for nothing more.");
+  if (money.owed().is_zero()) work.warn("Everything is paid: the invoice asks for nothing more.");
   return issue(work, std::move(invoice), body);
 }
 
@@ -138,7 +137,7 @@ Outcome<ActionResult> issue_credit(Work& work, Form& form, const KeptCommission&
   return issue(work, std::move(credit), body);
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_issue_invoice(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto kind = form.text("kind");
   if (commission && kind != credit_note)
@@ -167,6 +166,6 @@ const Action issue_invoice{
       {"balance invoice", "deposit receipt", "credit note"}},
      {"corrects", "Corrects paper", FieldKind::number, false, "8"},
      {"why", "Why it is corrected", FieldKind::text, false, "the sheath was left out"}},
-    run};
+    run_issue_invoice};
 
 }  // namespace tangmark::db

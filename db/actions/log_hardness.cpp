@@ -64,7 +64,7 @@ void look_at_block(Work& work, const HardnessReading& reading) {
         "figures.");
 }
 
-Outcome<ActionResult> log(Work& work, Form& form) {
+Outcome<ActionResult> run_log_hardness(Work& work, Form& form) {
   const auto blade = asked_blade(work, form);
   const std::string scale = form.text("scale");
   const auto figures = form.take(parse_hardness(form.text("readings"), scale, "readings"));
@@ -111,6 +111,6 @@ const Action log_hardness{
      {"coupon", "On a coupon", FieldKind::yes_no, false, "yes when not on the blade itself"},
      {"along", "Along the blade", FieldKind::share, false, "from heel to tip: 40 %"},
      {"up", "Up from the edge", FieldKind::share, false, "from edge to spine: 10 %"}},
-    log};
+    run_log_hardness};
 
 }  // namespace tangmark::db

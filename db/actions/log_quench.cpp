@@ -44,7 +44,7 @@ void say_when_temper_is_due(Work& work, const KeptBlade& blade) {
   if (due) work.warn("Temper it by " + to_text(*due, work.settings().zone) + ".");
 }
 
-Outcome<ActionResult> log(Work& work, Form& form) {
+Outcome<ActionResult> run_log_quench(Work& work, Form& form) {
   const auto blade = asked_blade(work, form);
   const auto bath = asked(work, form, "bath", bath_named);
   LogEntry entry = read_entry(work, form, blade ? blade->id : BladeId{0}, "harden");
@@ -62,11 +62,11 @@ Outcome<ActionResult> log(Work& work, Form& form) {
   bool goes_on = true;
   if (bath) {
     const auto& settings = work.settings();
-    goes_on = work.passes(
-        longer_than_bath(*blade, *bath, entry.edge_only == true, settings.length_unit));
-    goes_on = work.passes(bath_out_of_band(*bath, entry.bath_temperature,
-                                           settings.temperature_unit)) &&
-              goes_on;
+    goes_on =
+        work.passes(longer_than_bath(*blade, *bath, entry.edge_only == true, settings.length_unit));
+    goes_on =
+        work.passes(bath_out_of_band(*bath, entry.bath_temperature, settings.temperature_unit)) &&
+        goes_on;
     goes_on = work.passes(bath_check_overdue(*bath, work.at())) && goes_on;
   }
   const auto id = write_log(work, *blade, std::move(entry));
@@ -79,6 +79,6 @@ Outcome<ActionResult> log(Work& work, Form& form) {
 
 const Action log_quench{
     "log_quench", "Log a quench at the moment it happened; the clock to the temper starts.",
-    joined({{blade_field()}, quench_fields(), time_fields(), heat_fields()}), log};
+    joined({{blade_field()}, quench_fields(), time_fields(), heat_fields()}), run_log_quench};
 
 }  // namespace tangmark::db

@@ -99,7 +99,7 @@ void read_step(Work& work, Form& form, LogEntry& entry) {
     entry.step = step->id;
 }
 
-Outcome<ActionResult> log(Work& work, Form& form) {
+Outcome<ActionResult> run_log_step(Work& work, Form& form) {
   const auto blade = asked_blade(work, form);
   const std::string words = form.text("operation");
   std::string operation = words;
@@ -132,6 +132,6 @@ const Action log_step{
             time_fields(),
             step_fields(),
             heat_fields()}),
-    log};
+    run_log_step};
 
 }  // namespace tangmark::db

@@ -70,7 +70,7 @@ LogEntry read_temper(Work& work, Form& form) {
   return entry;
 }
 
-Outcome<ActionResult> log(Work& work, Form& form) {
+Outcome<ActionResult> run_log_temper(Work& work, Form& form) {
   const std::vector<KeptBlade> blades = asked_blades(work, form);
   LogEntry entry = read_temper(work, form);
   if (form.refused()) return form.problems();
@@ -94,6 +94,6 @@ Field blades_field() {
 
 const Action log_temper{
     "log_temper", "Log a temper of one blade or of a batch; also a snap temper or holding warm.",
-    joined({{blades_field()}, temper_fields(), time_fields(), heat_fields()}), log};
+    joined({{blades_field()}, temper_fields(), time_fields(), heat_fields()}), run_log_temper};
 
 }  // namespace tangmark::db

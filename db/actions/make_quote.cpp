@@ -37,7 +37,7 @@ QuoteWish read_wish(Form& form, Currency currency) {
   return wish;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_make_quote(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const QuoteWish wish =
       read_wish(form, commission ? commission->currency : work.settings().currency);
@@ -74,6 +74,6 @@ const Action make_quote{
      {"rate", "Exchange rate of a foreign commission", FieldKind::text, false,
       "1 USD = 0.92 EUR; the one on record when not given"},
      {"valid_days", "Good for days", FieldKind::number, false, "30"}},
-    run};
+    run_make_quote};
 
 }  // namespace tangmark::db

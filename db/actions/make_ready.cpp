@@ -10,7 +10,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_make_ready(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   if (form.refused()) return form.problems();
   const auto state = after_step(commission->state, CommissionStep::make_ready, "commission");
@@ -28,6 +28,6 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 const Action make_ready{"make_ready",
                         "Note that everything of a commission is ready to go.",
                         {{"commission", "Commission", FieldKind::commission, true, "12"}},
-                        run};
+                        run_make_ready};
 
 }  // namespace tangmark::db

@@ -78,7 +78,7 @@ void store_charge(const ShopFile& shop, BilletId billet, const std::vector<KeptP
   }
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_melt_ingot(Work& work, Form& form) {
   Melt melt = read_melt(work, form);
   Billet billet;
   billet.kind = form.word<BilletKind>("kind", BilletKind::ingot);
@@ -124,6 +124,6 @@ const Action melt_ingot{
      {"carbon_how", "How the carbon is known", FieldKind::text, false,
       "from the charge, not measured"},
      {"who", "By whom", FieldKind::text, false, "when not you"}},
-    run};
+    run_melt_ingot};
 
 }  // namespace tangmark::db

@@ -8,7 +8,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_new_commission(Work& work, Form& form) {
   const auto customer = asked(work, form, "customer", customer_named);
   const auto channel = form.maybe_text("channel");
   const auto buyers_words = form.maybe_text("buyers_words");
@@ -61,6 +61,6 @@ const Action new_commission{
      {"wanted_why", "Why that day", FieldKind::text, false, "wedding"},
      {"destination", "Country it goes to", FieldKind::text, false, "the customer's when not given"},
      {"reply_by", "Reply promised by", FieldKind::date, false, "2026-12-01"}},
-    run};
+    run_new_commission};
 
 }  // namespace tangmark::db

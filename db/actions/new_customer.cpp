@@ -7,7 +7,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_new_customer(Work& work, Form& form) {
   commission::Customer customer{.name = form.text("name"),
                                 .contact = form.maybe_text("contact"),
                                 .address = form.maybe_text("address"),
@@ -30,6 +30,6 @@ const Action new_customer{"new_customer",
                            {"address", "Address", FieldKind::long_text, false, "street, town"},
                            {"country", "Country", FieldKind::text, false, "Norway"},
                            {"note", "Note", FieldKind::long_text}},
-                          run};
+                          run_new_customer};
 
 }  // namespace tangmark::db

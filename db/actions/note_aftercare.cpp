@@ -6,7 +6,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_note_aftercare(Work& work, Form& form) {
   const auto blade = asked(work, form, "blade", blade_id_named);
   const auto complaint = form.text("complaint");
   const auto condition = form.maybe_text("condition");
@@ -33,6 +33,6 @@ const Action note_aftercare{
      {"work", "Work done", FieldKind::long_text, false, "edge set back 1.5 mm and sharpened"},
      {"hands_on", "Hands on", FieldKind::duration, false, "40 min", "0 min"},
      {"paid_by", "Paid by", FieldKind::choice, false, "shop", {}, {"shop", "buyer", "shared"}}},
-    run};
+    run_note_aftercare};
 
 }  // namespace tangmark::db

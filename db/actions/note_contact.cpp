@@ -6,7 +6,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_note_contact(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto channel = form.maybe_text("channel");
   const auto words = form.text("words");
@@ -23,6 +23,6 @@ const Action note_contact{
     {{"commission", "Commission", FieldKind::commission, true, "12"},
      {"channel", "By", FieldKind::text, false, "telephone"},
      {"words", "What was said", FieldKind::long_text, true, "wants a left-hand sheath"}},
-    run};
+    run_note_contact};
 
 }  // namespace tangmark::db

@@ -7,7 +7,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_note_rate(Work& work, Form& form) {
   const Currency from = form.take(Currency::of(form.text("currency"), "currency"));
   const auto rate =
       form.take(parse_exchange_rate(form.text("rate"), from, work.settings().currency, "rate"));
@@ -29,6 +29,6 @@ const Action note_rate{
      {"rate", "One of it is worth", FieldKind::text, true, "1 USD = 0.92 EUR"},
      {"day", "From", FieldKind::date, false, "2026-11-25; today when not given"},
      {"source", "Who says so", FieldKind::text, false, "the bank, statement of November"}},
-    run};
+    run_note_rate};
 
 }  // namespace tangmark::db

@@ -33,7 +33,7 @@ std::optional<Window> window_in(Form& form, const std::string& operation) {
   return window;
 }
 
-bool is_taken(const ShopFile& shop, const std::string& name) {
+bool is_grade_name(const ShopFile& shop, const std::string& name) {
   Query query(shop, "SELECT id FROM own_grade WHERE name = ?");
   query.bind(name);
   return query.next();
@@ -49,7 +49,7 @@ Outcome<ActionResult> grade(Work& work, Form& form) {
   if (const auto read = steel::parse_limits(limits, "limits"); !read && form.has("limits"))
     for (const Problem& problem : read.problems()) form.add(problem);
   if (form.refused()) return form.problems();
-  if (is_taken(work.shop(), name))
+  if (is_grade_name(work.shop(), name))
     return Problem{"name", "The shop has this grade already.", "Choose another name."};
   Row("own_grade")
       .set("name", name)

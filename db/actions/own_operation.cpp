@@ -7,7 +7,7 @@
 namespace tangmark::db {
 namespace {
 
-bool is_taken(const ShopFile& shop, const std::string& name) {
+bool is_operation_name(const ShopFile& shop, const std::string& name) {
   Query query(shop, "SELECT id FROM own_operation WHERE name = ?");
   query.bind(name);
   return query.next();
@@ -18,7 +18,7 @@ Outcome<ActionResult> operation(Work& work, Form& form) {
   const bool hot = form.yes("hot");
   const auto note = form.maybe_text("note");
   if (form.refused()) return form.problems();
-  if (is_taken(work.shop(), name))
+  if (is_operation_name(work.shop(), name))
     return Problem{"name", "The shop has this operation already.", "Choose another name."};
   Row("own_operation").set("name", name).set("hot", hot).set("note", note).insert(work.shop());
   return work.done(name);

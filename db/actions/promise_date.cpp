@@ -11,7 +11,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_promise_date(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto day = form.date("day");
   const auto words = form.maybe_text("words");
@@ -41,6 +41,6 @@ const Action promise_date{
      {"day", "Day", FieldKind::date, true, "2027-03-15"},
      {"words", "In what words", FieldKind::text, false, "by the middle of March"},
      {"told", "Who was told, and how", FieldKind::text, false, "the buyer, by e-mail"}},
-    run};
+    run_promise_date};
 
 }  // namespace tangmark::db

@@ -80,7 +80,7 @@ void remark_on_steel(Work& work, const Lot& lot) {
     work.warn(remark);
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_receive_lot(Work& work, Form& form) {
   Lot lot;
   lot.kind = form.word<LotKind>("kind", LotKind::steel);
   lot.name = form.text("name");
@@ -158,6 +158,6 @@ const Action receive_lot{
      {"floor", "Keep at least", FieldKind::number, false, "4"},
      {"photo", "Photo of the mark", FieldKind::file, false, "mark.jpg"},
      {"document_file", "Scanned document", FieldKind::file, false, "certificate.pdf"}},
-    run};
+    run_receive_lot};
 
 }  // namespace tangmark::db

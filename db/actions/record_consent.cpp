@@ -9,7 +9,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_record_consent(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto consent = form.word<Consent>("consent", Consent::asked);
   const auto words = form.maybe_text("words");
@@ -34,6 +34,6 @@ const Action record_consent{
     {{"commission", "Commission", FieldKind::commission, true, "12"},
      {"consent", "Answer", FieldKind::choice, true, "given", {}, {"given", "refused"}},
      {"words", "In the buyer's words", FieldKind::long_text}},
-    run};
+    run_record_consent};
 
 }  // namespace tangmark::db

@@ -26,7 +26,7 @@ Catch less_than_agreed(const KeptCommission& commission, const RefundDue& due, M
                 "Leave the amount out to give back what was agreed."};
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_refund(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto given =
       maybe_money_in(form, "amount", commission ? commission->currency : work.settings().currency);
@@ -71,6 +71,6 @@ const Action refund{
      {"amount", "Amount", FieldKind::money, false, "200.00; by the frozen terms when not given"},
      {"method", "Went by", FieldKind::text, false, "bank"},
      {"why", "Why", FieldKind::text, true, "cancelled before work began"}},
-    run};
+    run_refund};
 
 }  // namespace tangmark::db

@@ -63,7 +63,7 @@ Outcome<ActionResult> reserve_lot(Work& work, const KeptLot& lot, Reservation wi
   return work.done(std::to_string(insert_reservation(work.shop(), wish).row()));
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_reserve(Work& work, Form& form) {
   const auto item = asked(work, form, "item", item_named);
   const auto piece = asked(work, form, "piece", piece_named);
   const auto lot = asked(work, form, "lot", lot_named);
@@ -112,7 +112,7 @@ const Action reserve{
      {"mass", "Or mass of it", FieldKind::mass, false, "600 g of a billet"},
      {"lot", "Or other material", FieldKind::lot, false, "9"},
      {"quantity", "How much", FieldKind::number, false, "1"}},
-    run};
+    run_reserve};
 
 const Action release_reservation{"release_reservation",
                                  "Free what was reserved.",

@@ -9,7 +9,7 @@ namespace {
 
 using namespace stock;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_return_material(Work& work, Form& form) {
   const auto lot = asked(work, form, "lot", lot_named);
   const auto note = form.text("note");
   if (lot && !lot->owner)
@@ -33,6 +33,6 @@ const Action return_material{
     "Give what is left of a customer's own material back, or account for it.",
     {{"lot", "Lot", FieldKind::lot, true, "9"},
      {"note", "What went back", FieldKind::long_text, true, "340 g in two ends, with the knife"}},
-    run};
+    run_return_material};
 
 }  // namespace tangmark::db

@@ -44,7 +44,7 @@ void read_heat_wanted(Form& form, RouteStep& step) {
     form.add({"soak_max", "The longest soak is shorter than the soak.", "Give a longer soak_max."});
 }
 
-Outcome<ActionResult> add(Work& work, Form& form) {
+Outcome<ActionResult> run_add_route_step(Work& work, Form& form) {
   const auto blade = asked_blade(work, form);
   RouteStep step{.blade = blade ? blade->id : BladeId{0}};
   const auto operation = operation_named(work.shop(), form.text("operation"), "operation");
@@ -111,7 +111,7 @@ const Action add_route_step{
      {"cool_to", "Slow cooling down to", FieldKind::temperature, false, "650 C"},
      {"unattended_allowed", "May run alone", FieldKind::yes_no, false, "no"},
      {"note", "Note", FieldKind::long_text}},
-    add};
+    run_add_route_step};
 
 const Action skip_step{"skip_step",
                        "Leave a step of a blade's route out, and say why.",

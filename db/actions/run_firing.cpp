@@ -143,7 +143,7 @@ Told read_told(Work& work, Form& form) {
   return told;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_run_firing(Work& work, Form& form) {
   const auto kept = find_firing(work.shop(), form.text("firing"), "firing");
   const Told told = read_told(work, form);
   const auto metered = form.maybe_text("metered");
@@ -203,6 +203,6 @@ const Action run_firing{"run_firing",
                          {"metered", "Energy by the meter", FieldKind::text, false, "4.2 kWh"},
                          {"hands_on", "Hands-on time in all", FieldKind::duration, false, "35 min"},
                          {"note", "Note", FieldKind::long_text}},
-                        run};
+                        run_run_firing};
 
 }  // namespace tangmark::db

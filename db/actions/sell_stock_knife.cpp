@@ -10,7 +10,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_sell_stock_knife(Work& work, Form& form) {
   auto item = asked(work, form, "item", item_named);
   const auto commission = asked(work, form, "commission", commission_named);
   if (item && item->commission)
@@ -35,6 +35,6 @@ const Action sell_stock_knife{"sell_stock_knife",
                               "Put a stock knife into a buyer's commission.",
                               {{"item", "Stock knife", FieldKind::item, true, "7"},
                                {"commission", "Commission", FieldKind::commission, true, "12"}},
-                              run};
+                              run_sell_stock_knife};
 
 }  // namespace tangmark::db

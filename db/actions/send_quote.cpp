@@ -10,7 +10,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_send_quote(Work& work, Form& form) {
   auto commission = asked(work, form, "commission", commission_named);
   const auto quote = asked_quote(work, form, commission);
   const auto state =
@@ -35,6 +35,6 @@ const Action send_quote{
     "Note that a quote went to the buyer.",
     {{"commission", "Commission", FieldKind::commission, true, "12"},
      {"version", "Version", FieldKind::number, false, "2; the newest when not given"}},
-    run};
+    run_send_quote};
 
 }  // namespace tangmark::db

@@ -92,7 +92,7 @@ Catches caught_at_stack(Work& work, const std::vector<WishedPart>& parts) {
   return all;
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_start_billet(Work& work, Form& form) {
   Billet billet;
   billet.kind = form.word<BilletKind>("kind", BilletKind::pattern_welded);
   billet.name = form.maybe_text("name");
@@ -137,6 +137,6 @@ const Action start_billet{"start_billet",
                            {"pattern", "Pattern", FieldKind::text, false, "random"},
                            {"made_by", "Made by", FieldKind::text, false, "you, when not given"},
                            {"note", "Note", FieldKind::long_text}},
-                          run};
+                          run_start_billet};
 
 }  // namespace tangmark::db

@@ -113,7 +113,7 @@ Outcome<Done> cut_bar(Work& work, const LotCutting& cutting, const AskedCut& ask
   return Done{};
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_take_cuts(Work& work, Form& form) {
   const std::string lot = form.text("lot");
   const auto given = form.maybe_text("cuts");
   if (form.refused()) return form.problems();
@@ -138,6 +138,6 @@ const Action take_cuts{
     {{"lot", "Lot", FieldKind::lot, true, "17"},
      {"cuts", "Cuts, as the plan lists them", FieldKind::text, false,
       "17-1:4+7,17-3:5; the best plan when not given"}},
-    run};
+    run_take_cuts};
 
 }  // namespace tangmark::db

@@ -8,7 +8,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_tell_delay(Work& work, Form& form) {
   const auto commission = asked(work, form, "commission", commission_named);
   const auto new_day = form.date("new_day");
   const auto words = form.text("words");
@@ -37,6 +37,6 @@ const Action tell_delay{"tell_delay",
                          {"new_day", "New day", FieldKind::date, true, "2027-04-20"},
                          {"words", "What was said", FieldKind::long_text, true,
                           "the billet failed; a new one is made"}},
-                        run};
+                        run_tell_delay};
 
 }  // namespace tangmark::db

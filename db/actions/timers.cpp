@@ -62,7 +62,7 @@ Catches caught_before(Work& work, const KeptBlade& blade, const std::string& ope
   return catches_of_entry(work, load_record(work.shop(), blade), entry);
 }
 
-Outcome<ActionResult> start(Work& work, Form& form) {
+Outcome<ActionResult> run_start_timer(Work& work, Form& form) {
   const auto blades = asked_blades(work, form);
   Timer timer;
   timer.operation = asked_operation(work, form);
@@ -143,7 +143,7 @@ std::optional<Instant> asked_end(Work& work, Form& form, const std::optional<Kep
   return until;
 }
 
-Outcome<ActionResult> pause(Work& work, Form& form) {
+Outcome<ActionResult> run_pause_timer(Work& work, Form& form) {
   const auto timer = asked_timer(work, form);
   const auto until = asked_end(work, form, timer);
   if (timer && timer->state == TimerState::paused)
@@ -216,7 +216,7 @@ Outcome<ActionResult> log_timer(Work& work, const KeptTimer& timer, const Shared
   return work.done(std::to_string(timer.number));
 }
 
-Outcome<ActionResult> stop(Work& work, Form& form) {
+Outcome<ActionResult> run_stop_timer(Work& work, Form& form) {
   auto timer = asked_timer(work, form);
   const auto until = asked_end(work, form, timer);
   const bool discard = form.yes("discard");
@@ -251,12 +251,12 @@ const Action start_timer{
      {"kind", "What the minutes are", FieldKind::choice, false, "attended: waiting beside the work",
       "hands-on", choices_of<TimedAs>()},
      {"who", "Done by", FieldKind::text, false, "another hand; empty for the maker"}},
-    start};
+    run_start_timer};
 
 const Action pause_timer{"pause_timer",
                          "Pause a timer; it is not logged yet.",
                          {timer_field(), blade_on_it(), until_field()},
-                         pause};
+                         run_pause_timer};
 
 const Action resume_timer{
     "resume_timer", "Let a paused timer go on.", {timer_field(), blade_on_it()}, resume};
@@ -269,6 +269,6 @@ const Action stop_timer{
      until_field(),
      {"discard", "Throw it away", FieldKind::yes_no, false, "yes logs nothing"},
      {"note", "Note", FieldKind::long_text}},
-    stop};
+    run_stop_timer};
 
 }  // namespace tangmark::db

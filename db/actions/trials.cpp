@@ -49,7 +49,7 @@ Outcome<KeptTrial> open_trial(Work& work, Form& form) {
   return trial;
 }
 
-Outcome<ActionResult> add(Work& work, Form& form) {
+Outcome<ActionResult> run_add_trial(Work& work, Form& form) {
   const auto trial = open_trial(work, form);
   const auto blades = read_blades(work, form);
   if (!trial) form.add(trial.problem());
@@ -91,7 +91,7 @@ const Action add_to_trial{"add_to_trial",
                           "Put blades into a trial.",
                           {{"trial", "Trial", FieldKind::text, true, "1"},
                            {"blades", "Blades", FieldKind::text, true, "44,45"}},
-                          add};
+                          run_add_trial};
 
 const Action end_trial{
     "end_trial",

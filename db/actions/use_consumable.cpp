@@ -22,7 +22,7 @@ void remark_on_level(Work& work, const KeptLot& lot) {
               ".");
 }
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_use_consumable(Work& work, Form& form) {
   const auto lot = asked(work, form, "lot", lot_named);
   const auto quantity = form.maybe_quantity("quantity").value_or(Share());
   const auto blade = asked(work, form, "blade", blade_id_named);
@@ -59,6 +59,6 @@ const Action use_consumable{
      {"blade", "For blade", FieldKind::blade, false, "41"},
      {"billet", "For billet", FieldKind::billet, false, "4"},
      {"note", "Note", FieldKind::text}},
-    run};
+    run_use_consumable};
 
 }  // namespace tangmark::db

@@ -14,7 +14,7 @@ std::optional<stock::LabelStock> usual(const std::string& name) {
 }
 
 // A usual sheet by its name, with whatever the maker measured otherwise.
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_use_label_sheet(Work& work, Form& form) {
   const std::string name = form.text("name");
   const auto known = usual(name);
   stock::LabelStock sheet = known.value_or(stock::LabelStock{});
@@ -71,6 +71,6 @@ const Action use_label_sheet{
      length("height", "Label, height", "38.1 mm"),
      length("pitch_across", "From label to label across", "left edge to left edge: 66 mm"),
      length("pitch_down", "From label to label down", "top edge to top edge: 38.1 mm")},
-    run};
+    run_use_label_sheet};
 
 }  // namespace tangmark::db

@@ -11,7 +11,7 @@ namespace {
 
 using commission::RefundTerms;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_usual_refund(Work& work, Form& form) {
   const auto terms = form.word<RefundTerms>("terms", RefundTerms::less_material);
   const auto words = form.maybe_text("words");
   if (form.refused()) return form.problems();
@@ -23,8 +23,9 @@ Outcome<ActionResult> run(Work& work, Form& form) {
   } else {
     work.warn("The words printed are as before: " + work.settings().refund_rule);
   }
-  work.warn("Commissions that froze other terms keep them. What the law gives a buyer comes first, "
-            "and differs by country.");
+  work.warn(
+      "Commissions that froze other terms keep them. What the law gives a buyer comes first, "
+      "and differs by country.");
   return work.done(std::string(word_of(terms)));
 }
 
@@ -33,10 +34,15 @@ Outcome<ActionResult> run(Work& work, Form& form) {
 const Action usual_refund{
     "usual_refund",
     "State what goes back to a buyer who withdraws, as new commissions freeze it.",
-    {{"terms", "What came in goes back", FieldKind::choice, true, "less material used", {},
+    {{"terms",
+      "What came in goes back",
+      FieldKind::choice,
+      true,
+      "less material used",
+      {},
       choices_of<RefundTerms>()},
      {"words", "As the papers say it", FieldKind::long_text, false,
       "The deposit is returned in full until work begins; after that, less the material used."}},
-    run};
+    run_usual_refund};
 
 }  // namespace tangmark::db

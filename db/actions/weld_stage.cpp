@@ -9,7 +9,7 @@ namespace {
 
 using namespace stock;
 
-Outcome<ActionResult> run(Work& work, Form& form) {
+Outcome<ActionResult> run_weld_stage(Work& work, Form& form) {
   const auto billet = asked(work, form, "billet", billet_named);
   StageWish wish;
   wish.operation = form.word<StageWork>("operation", StageWork::weld);
@@ -55,6 +55,6 @@ const Action weld_stage{
      {"who", "By whom", FieldKind::text, false, "when not you"},
      {"hands_on", "Hands on", FieldKind::duration, false, "50 min", "0 min"},
      {"note", "Note", FieldKind::long_text}},
-    run};
+    run_weld_stage};
 
 }  // namespace tangmark::db

@@ -6,7 +6,7 @@
 namespace tangmark::db {
 namespace {
 
-constexpr const char* columns =
+constexpr const char* attachment_columns =
     "SELECT id, kind, name, media_type, taken_at, added_at, caption, subject, subject_id FROM "
     "attachment ";
 
@@ -22,35 +22,29 @@ Attachment attachment_from(const Query& row) {
           row.integer("subject_id")};
 }
 
-std::vector<Attachment> all_of(Query query) {
-  std::vector<Attachment> all;
-  while (query.next()) all.push_back(attachment_from(query));
-  return all;
-}
-
 }  // namespace
 
 std::vector<Attachment> attachments_of(const ShopFile& shop, std::string_view subject,
                                        std::int64_t id) {
   Query query(shop,
-              std::string(columns) +
+              std::string(attachment_columns) +
                   "WHERE subject = ? AND subject_id = ? ORDER BY coalesce(taken_at, added_at), id");
   query.bind(subject).bind(id);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), attachment_from);
 }
 
 std::vector<Attachment> photos_of_blade(const ShopFile& shop, std::int64_t blade_row) {
-  Query query(shop, std::string(columns) +
+  Query query(shop, std::string(attachment_columns) +
                         "WHERE kind = 'photo' AND ((subject = 'blade' AND subject_id = ?1) OR "
                         "(subject = 'finding' "
                         "AND subject_id IN (SELECT id FROM finding WHERE blade_id = ?1))) "
                         "ORDER BY coalesce(taken_at, added_at), id");
   query.bind(blade_row);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), attachment_from);
 }
 
 std::optional<Attachment> load_attachment(const ShopFile& shop, AttachmentId id) {
-  Query query(shop, std::string(columns) + "WHERE id = ?");
+  Query query(shop, std::string(attachment_columns) + "WHERE id = ?");
   query.bind(id);
   if (!query.next()) return std::nullopt;
   return attachment_from(query);

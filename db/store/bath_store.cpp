@@ -38,23 +38,18 @@ Row row_of(const Bath& bath) {
   return row;
 }
 
-std::optional<KeptBath> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return bath_from(query);
-}
-
 }  // namespace
 
 std::optional<KeptBath> load_bath(const ShopFile& shop, BathId id) {
   Query query(shop, "SELECT * FROM bath WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), bath_from);
 }
 
 std::optional<KeptBath> find_bath(const ShopFile& shop, std::string_view name) {
   Query query(shop, "SELECT * FROM bath WHERE name = ? COLLATE NOCASE");
   query.bind(name);
-  return one_of(std::move(query));
+  return first_row(std::move(query), bath_from);
 }
 
 std::vector<KeptBath> list_baths(const ShopFile& shop) {

@@ -46,23 +46,18 @@ KeptWeldStage stage_from(const Query& row) {
   return {row.id<WeldStageId>("id"), std::move(stage)};
 }
 
-std::optional<KeptBillet> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return billet_from(query);
-}
-
 }  // namespace
 
 std::optional<KeptBillet> load_billet(const ShopFile& shop, BilletId id) {
   Query query(shop, "SELECT * FROM billet WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), billet_from);
 }
 
 std::optional<KeptBillet> find_billet(const ShopFile& shop, std::int64_t number) {
   Query query(shop, "SELECT * FROM billet WHERE number = ?");
   query.bind(number);
-  return one_of(std::move(query));
+  return first_row(std::move(query), billet_from);
 }
 
 std::vector<KeptBillet> list_billets(const ShopFile& shop) {

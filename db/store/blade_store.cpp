@@ -55,17 +55,6 @@ Row row_of(const Blade& blade) {
   return row;
 }
 
-std::vector<KeptBlade> all_of(Query query) {
-  std::vector<KeptBlade> blades;
-  while (query.next()) blades.push_back(blade_from(query));
-  return blades;
-}
-
-std::optional<KeptBlade> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return blade_from(query);
-}
-
 // "%" and "_" in the text stand for themselves.
 std::string pattern_of(std::string_view text) {
   std::string pattern = "%";
@@ -88,13 +77,13 @@ BladeLine line_from(const Query& row) {
 std::optional<KeptBlade> load_blade(const ShopFile& shop, BladeId id) {
   Query query(shop, "SELECT * FROM blade WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), blade_from);
 }
 
 std::optional<KeptBlade> find_blade(const ShopFile& shop, std::int64_t number) {
   Query query(shop, "SELECT * FROM blade WHERE number = ?");
   query.bind(number);
-  return one_of(std::move(query));
+  return first_row(std::move(query), blade_from);
 }
 
 Outcome<KeptBlade> blade_named(const ShopFile& shop, std::string_view text,
@@ -118,15 +107,16 @@ void store_blade(const ShopFile& shop, const KeptBlade& blade) {
 }
 
 std::vector<KeptBlade> blades_in_work(const ShopFile& shop) {
-  return all_of(Query(shop,
-                      "SELECT * FROM blade WHERE finished_at IS NULL AND scrapped_at IS NULL "
-                      "AND delivered_at IS NULL ORDER BY number"));
+  return all_rows(Query(shop,
+                        "SELECT * FROM blade WHERE finished_at IS NULL AND scrapped_at IS NULL "
+                        "AND delivered_at IS NULL ORDER BY number"),
+                  blade_from);
 }
 
 std::vector<KeptBlade> blades_of_item(const ShopFile& shop, commission::ItemId item) {
   Query query(shop, "SELECT * FROM blade WHERE item_id = ? ORDER BY number");
   query.bind(item);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), blade_from);
 }
 
 std::vector<BladeLine> list_blades(const ShopFile& shop, std::string_view text, Which which,

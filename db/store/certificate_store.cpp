@@ -8,19 +8,29 @@
 namespace tangmark::db {
 namespace {
 
-constexpr const char* columns =
+constexpr const char* certificate_columns =
     "SELECT c.id, c.number, c.issue, b.number AS blade, b.title, c.issued_at, c.digest, c.why, "
     "(SELECT r.issue FROM certificate r WHERE r.id = c.replaces_id) AS replaces, c.revoked_at, "
     "c.revoked_why, c.signed_by "
     "FROM certificate c JOIN blade b ON b.id = c.blade_id ";
 
-std::string selected(const char* which) { return fmt::format("{}{}", columns, which); }
+std::string selected(const char* which) {
+  return fmt::format("{}{}", certificate_columns, which);
+}
 
 IssuedCertificate read(const Query& q) {
-  return {q.id<CertificateId>("id"), q.integer("number"),         q.integer("issue"),
-          q.integer("blade"),        q.text("title"),             q.instant("issued_at"),
-          q.text("digest"),          q.maybe_text("why"),         q.maybe_integer("replaces"),
-          q.maybe_instant("revoked_at"), q.maybe_text("revoked_why"), q.maybe_text("signed_by")};
+  return {q.id<CertificateId>("id"),
+          q.integer("number"),
+          q.integer("issue"),
+          q.integer("blade"),
+          q.text("title"),
+          q.instant("issued_at"),
+          q.text("digest"),
+          q.maybe_text("why"),
+          q.maybe_integer("replaces"),
+          q.maybe_instant("revoked_at"),
+          q.maybe_text("revoked_why"),
+          q.maybe_text("signed_by")};
 }
 
 std::string column_of(const ShopFile& shop, CertificateId id, const char* column) {

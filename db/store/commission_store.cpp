@@ -46,39 +46,28 @@ Row row_of(const Commission& commission) {
   return row;
 }
 
-std::vector<KeptCommission> all_of(Query query) {
-  std::vector<KeptCommission> commissions;
-  while (query.next()) commissions.push_back(commission_from(query));
-  return commissions;
-}
-
-std::optional<KeptCommission> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return commission_from(query);
-}
-
 }  // namespace
 
 std::optional<KeptCommission> load_commission(const ShopFile& shop, CommissionId id) {
   Query query(shop, "SELECT * FROM commission WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), commission_from);
 }
 
 std::optional<KeptCommission> find_commission(const ShopFile& shop, std::int64_t number) {
   Query query(shop, "SELECT * FROM commission WHERE number = ?");
   query.bind(number);
-  return one_of(std::move(query));
+  return first_row(std::move(query), commission_from);
 }
 
 std::vector<KeptCommission> list_commissions(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM commission ORDER BY number DESC"));
+  return all_rows(Query(shop, "SELECT * FROM commission ORDER BY number DESC"), commission_from);
 }
 
 std::vector<KeptCommission> commissions_of_customer(const ShopFile& shop, CustomerId customer) {
   Query query(shop, "SELECT * FROM commission WHERE customer_id = ? ORDER BY number DESC");
   query.bind(customer);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), commission_from);
 }
 
 CommissionId insert_commission(const ShopFile& shop, const Commission& commission) {

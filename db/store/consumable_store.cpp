@@ -8,17 +8,14 @@ namespace {
 
 using namespace stock;
 
-std::vector<KeptConsumableUse> all_of(Query query) {
-  std::vector<KeptConsumableUse> uses;
-  while (query.next())
-    uses.push_back({query.id<ConsumableUseId>("id"),
-                    ConsumableUse{.lot = query.id<LotId>("lot_id"),
-                                  .at = query.instant("at"),
-                                  .quantity = query.share("quantity_ppm"),
-                                  .blade = query.maybe_id<blade::BladeId>("blade_id"),
-                                  .billet = query.maybe_id<BilletId>("billet_id"),
-                                  .note = query.maybe_text("note")}});
-  return uses;
+KeptConsumableUse use_from(const Query& row) {
+  return {row.id<ConsumableUseId>("id"),
+          ConsumableUse{.lot = row.id<LotId>("lot_id"),
+                        .at = row.instant("at"),
+                        .quantity = row.share("quantity_ppm"),
+                        .blade = row.maybe_id<blade::BladeId>("blade_id"),
+                        .billet = row.maybe_id<BilletId>("billet_id"),
+                        .note = row.maybe_text("note")}};
 }
 
 }  // namespace
@@ -26,19 +23,19 @@ std::vector<KeptConsumableUse> all_of(Query query) {
 std::vector<KeptConsumableUse> uses_of_lot(const ShopFile& shop, LotId lot) {
   Query query(shop, "SELECT * FROM consumable_use WHERE lot_id = ? ORDER BY at, id");
   query.bind(lot);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), use_from);
 }
 
 std::vector<KeptConsumableUse> uses_of_blade(const ShopFile& shop, blade::BladeId blade) {
   Query query(shop, "SELECT * FROM consumable_use WHERE blade_id = ? ORDER BY at, id");
   query.bind(blade);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), use_from);
 }
 
 std::vector<KeptConsumableUse> uses_of_billet(const ShopFile& shop, BilletId billet) {
   Query query(shop, "SELECT * FROM consumable_use WHERE billet_id = ? ORDER BY at, id");
   query.bind(billet);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), use_from);
 }
 
 ConsumableUseId insert_consumable_use(const ShopFile& shop, const ConsumableUse& use) {

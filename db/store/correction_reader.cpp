@@ -45,9 +45,9 @@ constexpr std::array printed{
     Printed{"item", "handle", "handle"},
 };
 
-class Gatherer {
+class CorrectionGatherer {
  public:
-  Gatherer(const ShopFile& shop, std::vector<cert::Correction>& all)
+  CorrectionGatherer(const ShopFile& shop, std::vector<cert::Correction>& all)
       : shop_(shop), settings_(load_settings(shop)), all_(all) {}
 
   void of_row(const std::string& table, std::int64_t row, const std::string& name) {
@@ -109,7 +109,7 @@ class Gatherer {
 std::vector<cert::Correction> corrections_of(const ShopFile& shop, blade::BladeId blade,
                                              const cert::Dossier& dossier) {
   std::vector<cert::Correction> all;
-  Gatherer gather(shop, all);
+  CorrectionGatherer gather(shop, all);
   Query of_blade(shop,
                  "SELECT b.item_id, i.handle_lot_id, l.number AS handle_lot FROM blade b LEFT JOIN "
                  "item i ON i.id = b.item_id "

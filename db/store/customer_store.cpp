@@ -20,12 +20,6 @@ KeptCustomer customer_from(const Query& row) {
   return {row.id<CustomerId>("id"), std::move(customer)};
 }
 
-std::vector<KeptCustomer> all_of(Query query) {
-  std::vector<KeptCustomer> customers;
-  while (query.next()) customers.push_back(customer_from(query));
-  return customers;
-}
-
 }  // namespace
 
 std::optional<KeptCustomer> load_customer(const ShopFile& shop, CustomerId id) {
@@ -38,11 +32,11 @@ std::optional<KeptCustomer> load_customer(const ShopFile& shop, CustomerId id) {
 std::vector<KeptCustomer> customers_named(const ShopFile& shop, std::string_view name) {
   Query query(shop, "SELECT * FROM customer WHERE name = ? COLLATE NOCASE ORDER BY id");
   query.bind(name);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), customer_from);
 }
 
 std::vector<KeptCustomer> list_customers(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM customer ORDER BY id DESC"));
+  return all_rows(Query(shop, "SELECT * FROM customer ORDER BY id DESC"), customer_from);
 }
 
 CustomerId insert_customer(const ShopFile& shop, const Customer& customer) {

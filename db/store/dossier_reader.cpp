@@ -40,9 +40,9 @@ cert::OutsideKind outside_kind(const std::string& operation) {
   return cert::OutsideKind::other;
 }
 
-class Gatherer {
+class DossierGatherer {
  public:
-  Gatherer(const ShopFile& shop, const Query& blade)
+  DossierGatherer(const ShopFile& shop, const Query& blade)
       : shop_(shop), blade_(blade), settings_(load_settings(shop)) {}
 
   cert::Dossier gather() {
@@ -235,7 +235,7 @@ Outcome<cert::Dossier> read_dossier(const ShopFile& shop, std::string_view blade
   if (!q.next())
     return Problem{"blade", "There is no blade " + std::string(blade_number) + ".",
                    "Check its number."};
-  return Gatherer(shop, q).gather();
+  return DossierGatherer(shop, q).gather();
 }
 
 }  // namespace tangmark::db

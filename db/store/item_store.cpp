@@ -48,12 +48,6 @@ Row row_of(const Item& item) {
   return row;
 }
 
-std::vector<KeptItem> all_of(Query query) {
-  std::vector<KeptItem> items;
-  while (query.next()) items.push_back(item_from(query));
-  return items;
-}
-
 KeptItemChange change_from(const Query& row) {
   ItemChange change{.item = row.id<ItemId>("item_id"),
                     .number = row.integer("number"),
@@ -87,22 +81,24 @@ std::optional<KeptItem> load_item(const ShopFile& shop, ItemId id) {
 std::vector<KeptItem> items_of(const ShopFile& shop, CommissionId commission) {
   Query query(shop, "SELECT * FROM item WHERE commission_id = ? ORDER BY position, id");
   query.bind(commission);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), item_from);
 }
 
 std::vector<KeptItem> stock_knives(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM item WHERE commission_id IS NULL ORDER BY id"));
+  return all_rows(Query(shop, "SELECT * FROM item WHERE commission_id IS NULL ORDER BY id"),
+                  item_from);
 }
 
 std::vector<KeptItem> open_items(const ShopFile& shop) {
-  return all_of(Query(shop, R"(
+  return all_rows(Query(shop, R"(
 SELECT item.* FROM item LEFT JOIN commission ON commission.id = item.commission_id
 WHERE item.cancelled_on IS NULL
   AND (commission.state IN('accepted', 'in work', 'ready')
        OR (item.commission_id IS NULL AND NOT EXISTS(SELECT 1 FROM blade
            WHERE blade.item_id = item.id AND blade.finished_at IS NOT NULL
            AND blade.scrapped_at IS NULL)))
-ORDER BY item.id)"));
+ORDER BY item.id)"),
+                  item_from);
 }
 
 ItemId insert_item(const ShopFile& shop, const Item& item) {

@@ -91,12 +91,6 @@ void set_bench(Row& row, const LogEntry& entry) {
   if (entry.etch_for) row.set_word("etch_for", *entry.etch_for);
 }
 
-std::vector<KeptLogEntry> all_of(Query query) {
-  std::vector<KeptLogEntry> entries;
-  while (query.next()) entries.push_back(entry_from(query));
-  return entries;
-}
-
 }  // namespace
 
 std::vector<KeptLogEntry> log_of(const ShopFile& shop, BladeId blade) {
@@ -106,13 +100,13 @@ std::vector<KeptLogEntry> log_of(const ShopFile& shop, BladeId blade) {
       "(SELECT 1 FROM log_entry c WHERE c.supersedes_id = e.id AND c.blade_id = e.blade_id) "
       "ORDER BY started_at, id");
   query.bind(blade);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), entry_from);
 }
 
 std::vector<KeptLogEntry> whole_log_of(const ShopFile& shop, BladeId blade) {
   Query query(shop, "SELECT * FROM log_entry WHERE blade_id = ? ORDER BY started_at, id");
   query.bind(blade);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), entry_from);
 }
 
 std::vector<KeptLogEntry> log_of_firing(const ShopFile& shop, kiln::FiringId firing) {
@@ -122,7 +116,7 @@ std::vector<KeptLogEntry> log_of_firing(const ShopFile& shop, kiln::FiringId fir
       "(SELECT 1 FROM log_entry c WHERE c.supersedes_id = e.id AND c.blade_id = e.blade_id) "
       "ORDER BY started_at, id");
   query.bind(firing);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), entry_from);
 }
 
 std::optional<KeptLogEntry> load_log_entry(const ShopFile& shop, LogEntryId id) {

@@ -63,17 +63,6 @@ KeptLot lot_from(const Query& row) {
   return {row.id<LotId>("id"), std::move(lot)};
 }
 
-std::vector<KeptLot> all_of(Query query) {
-  std::vector<KeptLot> lots;
-  while (query.next()) lots.push_back(lot_from(query));
-  return lots;
-}
-
-std::optional<KeptLot> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return lot_from(query);
-}
-
 void set_steel(Row& row, const Lot& lot) {
   row.set("grade", lot.grade);
   if (lot.section) row.set_word("section", *lot.section);
@@ -101,29 +90,29 @@ void set_other_material(Row& row, const Lot& lot) {
 std::optional<KeptLot> load_lot(const ShopFile& shop, LotId id) {
   Query query(shop, "SELECT * FROM lot WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), lot_from);
 }
 
 std::optional<KeptLot> find_lot(const ShopFile& shop, std::int64_t number) {
   Query query(shop, "SELECT * FROM lot WHERE number = ?");
   query.bind(number);
-  return one_of(std::move(query));
+  return first_row(std::move(query), lot_from);
 }
 
 std::vector<KeptLot> list_lots(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM lot ORDER BY number DESC"));
+  return all_rows(Query(shop, "SELECT * FROM lot ORDER BY number DESC"), lot_from);
 }
 
 std::vector<KeptLot> list_lots(const ShopFile& shop, LotKind kind) {
   Query query(shop, "SELECT * FROM lot WHERE kind = ? ORDER BY number DESC");
   query.bind(word_of(kind));
-  return all_of(std::move(query));
+  return all_rows(std::move(query), lot_from);
 }
 
 std::vector<KeptLot> lots_of_customer(const ShopFile& shop, commission::CustomerId owner) {
   Query query(shop, "SELECT * FROM lot WHERE owner_id = ? AND returned_at IS NULL ORDER BY number");
   query.bind(owner);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), lot_from);
 }
 
 std::optional<KeptLot> latest_lot_of_grade(const ShopFile& shop, std::string_view grade) {

@@ -49,23 +49,18 @@ KeptModelStep step_from(const Query& row) {
   return {row.id<ModelStepId>("id"), std::move(step)};
 }
 
-std::optional<KeptModel> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return model_from(query);
-}
-
 }  // namespace
 
 std::optional<KeptModel> load_model(const ShopFile& shop, ModelId id) {
   Query query(shop, "SELECT * FROM model WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), model_from);
 }
 
 std::optional<KeptModel> find_model(const ShopFile& shop, std::string_view name) {
   Query query(shop, "SELECT * FROM model WHERE name = ? COLLATE NOCASE");
   query.bind(name);
-  return one_of(std::move(query));
+  return first_row(std::move(query), model_from);
 }
 
 std::vector<KeptModel> list_models(const ShopFile& shop) {

@@ -39,11 +39,6 @@ KeptInvoice invoice_from(const Query& row) {
   return {row.id<InvoiceId>("id"), std::move(invoice)};
 }
 
-std::optional<KeptInvoice> one_invoice(Query query) {
-  if (!query.next()) return std::nullopt;
-  return invoice_from(query);
-}
-
 std::optional<Instant> since_when(const ShopFile& shop, const KeptCommission& commission) {
   if (const auto invoice = standing_invoice(shop, commission.id)) return invoice->issued_at;
   if (commission.delivered_on) return Instant(date::sys_days(*commission.delivered_on));
@@ -80,7 +75,7 @@ PaymentId insert_payment(const ShopFile& shop, const Payment& payment) {
 std::optional<KeptInvoice> find_invoice(const ShopFile& shop, std::int64_t number) {
   Query query(shop, "SELECT * FROM invoice WHERE number = ?");
   query.bind(number);
-  return one_invoice(std::move(query));
+  return first_row(std::move(query), invoice_from);
 }
 
 std::vector<KeptInvoice> invoices_of(const ShopFile& shop, CommissionId commission) {
@@ -97,7 +92,7 @@ std::optional<KeptInvoice> standing_invoice(const ShopFile& shop, CommissionId c
       "SELECT * FROM invoice WHERE commission_id = ? AND kind IN('balance invoice', 'correction') "
       "ORDER BY number DESC LIMIT 1");
   query.bind(commission);
-  auto newest = one_invoice(std::move(query));
+  auto newest = first_row(std::move(query), invoice_from);
   // A credit note takes the invoice it names back, and asks for nothing itself.
   if (newest && newest->total < Money(0, newest->total.currency())) return std::nullopt;
   return newest;

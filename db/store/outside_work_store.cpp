@@ -8,21 +8,17 @@ namespace {
 
 using namespace commission;
 
-std::vector<KeptOutsideWork> all_of(Query query) {
-  std::vector<KeptOutsideWork> works;
-  while (query.next()) {
-    OutsideWork work{.item = query.maybe_id<ItemId>("item_id"),
-                     .blade = query.maybe_id<blade::BladeId>("blade_id"),
-                     .operation = query.text("operation"),
-                     .who = query.text("who"),
-                     .sent_at = query.instant("sent_at"),
-                     .due_back = query.maybe_date("due_back"),
-                     .back_at = query.maybe_instant("back_at"),
-                     .their_words = query.maybe_text("their_words"),
-                     .cost = query.maybe_money("cost_minor", "currency")};
-    works.push_back({query.id<OutsideWorkId>("id"), std::move(work)});
-  }
-  return works;
+KeptOutsideWork outside_work_from(const Query& row) {
+  return {row.id<OutsideWorkId>("id"),
+          OutsideWork{.item = row.maybe_id<ItemId>("item_id"),
+                      .blade = row.maybe_id<blade::BladeId>("blade_id"),
+                      .operation = row.text("operation"),
+                      .who = row.text("who"),
+                      .sent_at = row.instant("sent_at"),
+                      .due_back = row.maybe_date("due_back"),
+                      .back_at = row.maybe_instant("back_at"),
+                      .their_words = row.maybe_text("their_words"),
+                      .cost = row.maybe_money("cost_minor", "currency")}};
 }
 
 Row row_of(const OutsideWork& work) {
@@ -41,27 +37,26 @@ Row row_of(const OutsideWork& work) {
 std::optional<KeptOutsideWork> load_outside_work(const ShopFile& shop, OutsideWorkId id) {
   Query query(shop, "SELECT * FROM outside_work WHERE id = ?");
   query.bind(id);
-  auto works = all_of(std::move(query));
-  if (works.empty()) return std::nullopt;
-  return works.front();
+  return first_row(std::move(query), outside_work_from);
 }
 
 std::vector<KeptOutsideWork> outside_now(const ShopFile& shop) {
-  return all_of(Query(shop,
-                      "SELECT * FROM outside_work WHERE back_at IS NULL "
-                      "ORDER BY due_back IS NULL, due_back, sent_at, id"));
+  return all_rows(Query(shop,
+                        "SELECT * FROM outside_work WHERE back_at IS NULL "
+                        "ORDER BY due_back IS NULL, due_back, sent_at, id"),
+                  outside_work_from);
 }
 
 std::vector<KeptOutsideWork> outside_work_of_item(const ShopFile& shop, ItemId item) {
   Query query(shop, "SELECT * FROM outside_work WHERE item_id = ? ORDER BY sent_at, id");
   query.bind(item);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), outside_work_from);
 }
 
 std::vector<KeptOutsideWork> outside_work_of_blade(const ShopFile& shop, blade::BladeId blade) {
   Query query(shop, "SELECT * FROM outside_work WHERE blade_id = ? ORDER BY sent_at, id");
   query.bind(blade);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), outside_work_from);
 }
 
 OutsideWorkId insert_outside_work(const ShopFile& shop, const OutsideWork& work) {

@@ -40,17 +40,6 @@ KeptCut cut_from(const Query& row) {
   return {row.id<CutId>("id"), std::move(cut)};
 }
 
-std::vector<KeptPiece> all_of(Query query) {
-  std::vector<KeptPiece> pieces;
-  while (query.next()) pieces.push_back(piece_from(query));
-  return pieces;
-}
-
-std::optional<KeptPiece> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return piece_from(query);
-}
-
 std::vector<KeptCut> cuts_of(Query query) {
   std::vector<KeptCut> cuts;
   while (query.next()) cuts.push_back(cut_from(query));
@@ -70,39 +59,40 @@ std::string letters_of_part(std::size_t n) {
 std::optional<KeptPiece> load_piece(const ShopFile& shop, PieceId id) {
   Query query(shop, "SELECT * FROM piece WHERE id = ?");
   query.bind(id);
-  return one_of(std::move(query));
+  return first_row(std::move(query), piece_from);
 }
 
 std::optional<KeptPiece> find_piece(const ShopFile& shop, std::string_view tag) {
   Query query(shop, "SELECT * FROM piece WHERE tag = ? COLLATE NOCASE");
   query.bind(tag);
-  return one_of(std::move(query));
+  return first_row(std::move(query), piece_from);
 }
 
 std::vector<KeptPiece> pieces_on_hand(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM piece WHERE state = 'on hand' ORDER BY tag"));
+  return all_rows(Query(shop, "SELECT * FROM piece WHERE state = 'on hand' ORDER BY tag"),
+                  piece_from);
 }
 
 std::vector<KeptPiece> list_pieces(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM piece ORDER BY tag"));
+  return all_rows(Query(shop, "SELECT * FROM piece ORDER BY tag"), piece_from);
 }
 
 std::vector<KeptPiece> pieces_of_lot(const ShopFile& shop, LotId lot) {
   Query query(shop, "SELECT * FROM piece WHERE lot_id = ? ORDER BY id");
   query.bind(lot);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), piece_from);
 }
 
 std::vector<KeptPiece> pieces_of_billet(const ShopFile& shop, BilletId billet) {
   Query query(shop, "SELECT * FROM piece WHERE billet_id = ? ORDER BY id");
   query.bind(billet);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), piece_from);
 }
 
 std::vector<KeptPiece> parts_of_piece(const ShopFile& shop, PieceId parent) {
   Query query(shop, "SELECT * FROM piece WHERE parent_id = ? ORDER BY id");
   query.bind(parent);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), piece_from);
 }
 
 std::vector<KeptCut> latest_cuts(const ShopFile& shop, int most) {
@@ -141,8 +131,8 @@ void store_piece_state(const ShopFile& shop, PieceId id, PieceState state) {
 }
 
 std::string next_part_tag(const ShopFile& shop, const KeptPiece& parent) {
-  const std::size_t stem_end = parent.parent ? parent.tag.find_last_of("0123456789") + 1
-                                             : parent.tag.size();
+  const std::size_t stem_end =
+      parent.parent ? parent.tag.find_last_of("0123456789") + 1 : parent.tag.size();
   const std::string stem = parent.tag.substr(0, stem_end);
   std::size_t n = 0;
   std::string tag = stem + letters_of_part(n);

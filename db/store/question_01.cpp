@@ -24,7 +24,7 @@ std::string verdict(const Forecast& forecast, CalendarDate day) {
          to_text(forecast.p80) + " is honest.";
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_01(const ShopFile& shop, const Given& given, Instant now) {
   const auto commission = given_thing(shop, given, "commission", commission_named);
   if (!commission) return commission.problems();
   std::optional<CalendarDate> day = commission->wanted_by;
@@ -34,8 +34,8 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
     day = *read;
   }
   const bool rush = given_text(given, "rush").value_or("no") == "yes";
-  const auto promise = answer_promise(shop, *commission, now, Runs{},
-                                      rush ? QueuePlace::rush : QueuePlace::last);
+  const auto promise =
+      answer_promise(shop, *commission, now, Runs{}, rush ? QueuePlace::rush : QueuePlace::last);
   if (!promise) return promise.problems();
   const Forecast& forecast = promise->forecast;
   Answer answer{"Can I take commission " + std::to_string(commission->number) + ", and what slips?",
@@ -66,6 +66,6 @@ const Question question_01{1,
                            {{"commission", "Commission", FieldKind::commission, true, "12"},
                             {"day", "Day", FieldKind::date, false, "2027-05-12"},
                             {"rush", "As a rush, before all others", FieldKind::yes_no}},
-                           answer};
+                           answer_01};
 
 }  // namespace tangmark::db

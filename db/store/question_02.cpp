@@ -11,7 +11,7 @@ std::string or_nothing(const std::optional<Money>& money) {
   return money ? amount_text(*money) : "";
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_02(const ShopFile& shop, const Given& given, Instant) {
   const auto model = given_thing(shop, given, "model", model_named);
   if (!model) return model.problems();
   const auto settings = load_settings(shop);
@@ -44,6 +44,6 @@ const Question question_02{
     2,
     "What did the last three of these cost me, and what did I earn per hour?",
     {{"model", "Model", FieldKind::model, true, "chef 240"}},
-    answer};
+    answer_02};
 
 }  // namespace tangmark::db

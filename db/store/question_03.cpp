@@ -24,7 +24,7 @@ void add_similar(const ShopFile& shop, commission::CommissionId commission, Answ
   }
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_03(const ShopFile& shop, const Given& given, Instant now) {
   const auto commission = given_thing(shop, given, "commission", commission_named);
   if (!commission) return commission.problems();
   const auto draft = draft_quote(shop, *commission, {}, now);
@@ -54,6 +54,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
 const Question question_03{3,
                            "What should I quote for this one?",
                            {{"commission", "Commission", FieldKind::commission, true, "12"}},
-                           answer};
+                           answer_03};
 
 }  // namespace tangmark::db

@@ -11,7 +11,7 @@ namespace {
 
 // Blades whose next heat is a temper, with its set point; those that may share an oven stand
 // together.
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_04(const ShopFile& shop, const Given&, Instant now) {
   const auto settings = load_settings(shop);
   Answer answer{"Which blades can go in tonight's temper, and which are on their second?",
                 {},
@@ -48,6 +48,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 }  // namespace
 
 const Question question_04{
-    4, "Which blades can go in tonight's temper, and which are on their second?", {}, answer};
+    4, "Which blades can go in tonight's temper, and which are on their second?", {}, answer_04};
 
 }  // namespace tangmark::db

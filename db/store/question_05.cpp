@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
-#include <tuple>
 #include <map>
+#include <tuple>
 
 #include "db/store/blade_state.h"
 #include "db/store/blade_store.h"
@@ -44,7 +44,7 @@ std::vector<std::vector<Waiting>> groups_of(std::vector<Waiting> all) {
   return groups;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
+Outcome<Answer> answer_05(const ShopFile& shop, const Given&, Instant) {
   const auto settings = load_settings(shop);
   Answer answer{"Which blades can share tomorrow's hardening, and in what order do I pull?",
                 {},
@@ -87,6 +87,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
 }  // namespace
 
 const Question question_05{
-    5, "Which blades can share tomorrow's hardening, and in what order do I pull?", {}, answer};
+    5, "Which blades can share tomorrow's hardening, and in what order do I pull?", {}, answer_05};
 
 }  // namespace tangmark::db

@@ -20,7 +20,7 @@ std::string held_text(const BladeState& state) {
   return "";
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_06(const ShopFile& shop, const Given&, Instant now) {
   const auto settings = load_settings(shop);
   Answer answer{"Which blade has been quenched and not tempered?",
                 {},
@@ -48,6 +48,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 
 }  // namespace
 
-const Question question_06{6, "Which blade has been quenched and not tempered?", {}, answer};
+const Question question_06{6, "Which blade has been quenched and not tempered?", {}, answer_06};
 
 }  // namespace tangmark::db

@@ -50,7 +50,7 @@ void add_siblings(const ShopFile& shop, const Ancestors& trail, blade::BladeId s
   }
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_07(const ShopFile& shop, const Given& given, Instant) {
   const auto blade = given_thing(shop, given, "blade", blade_id_named);
   if (!blade) return blade.problems();
   Query query(shop, "SELECT number, piece_id FROM blade WHERE id = ?");
@@ -78,6 +78,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_07{7,
                            "Which bar did this blade come from, and what else came from that bar?",
                            {{"blade", "Blade", FieldKind::blade, true, "23"}},
-                           answer};
+                           answer_07};
 
 }  // namespace tangmark::db

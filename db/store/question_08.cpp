@@ -68,7 +68,7 @@ std::string grade_of(const ShopFile& shop, const KeptPiece& piece) {
   return all;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_08(const ShopFile& shop, const Given& given, Instant) {
   const auto settings = load_settings(shop);
   Problems problems;
   const Measured measured = read_measured(given, settings, problems);
@@ -113,6 +113,6 @@ const Question question_08{8,
                             {"thickness", "Thickness", FieldKind::length, false, "4 mm"},
                             {"diameter", "Diameter", FieldKind::length, false, "25 mm"},
                             {"mass", "Mass", FieldKind::mass, false, "955 g"}},
-                           answer};
+                           answer_08};
 
 }  // namespace tangmark::db

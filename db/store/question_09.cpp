@@ -74,7 +74,7 @@ void say_melts(const std::set<std::string>& melts, Answer& answer) {
     answer.sentences.push_back("Its melt number is not on record.");
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_09(const ShopFile& shop, const Given& given, Instant) {
   const auto grade = given_text(given, "grade");
   if (!grade)
     return Problem{"grade", "Which steel is meant is not said.",
@@ -108,6 +108,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_09{9,
                            "Have I enough of this steel for the list, and is it the same melt?",
                            {{"grade", "Grade", FieldKind::text, true, "80CrV2"}},
-                           answer};
+                           answer_09};
 
 }  // namespace tangmark::db

@@ -40,7 +40,7 @@ bool is_shops_own(const ShopFile& shop, const KeptPiece& piece) {
   return true;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
+Outcome<Answer> answer_10(const ShopFile& shop, const Given&, Instant) {
   const auto settings = load_settings(shop);
   const auto models = list_models(shop);
   const steel::GradeBook book = grade_book(shop);
@@ -71,6 +71,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant) {
 
 }  // namespace
 
-const Question question_10{10, "What can I make from the offcuts I have?", {}, answer};
+const Question question_10{10, "What can I make from the offcuts I have?", {}, answer_10};
 
 }  // namespace tangmark::db

@@ -105,7 +105,7 @@ std::vector<std::string> row_of(const BladeOnRecord& record, const KeptLogEntry&
           joined(findings)};
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_11(const ShopFile& shop, const Given& given, Instant) {
   const auto asked = read_asked(shop, given);
   if (!asked) return asked.problems();
   const auto settings = load_settings(shop);
@@ -137,6 +137,6 @@ const Question question_11{
     {{"grade", "Steel", FieldKind::text, true, "80CrV2"},
      {"medium", "Quenched in", FieldKind::text, false, "medium oil"},
      {"thickness", "Thickness", FieldKind::length, false, "2.5 mm; a fifth either way counts"}},
-    answer};
+    answer_11};
 
 }  // namespace tangmark::db

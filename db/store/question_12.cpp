@@ -19,7 +19,7 @@ std::string hardness_of(const BladeOnRecord& record) {
   return text.empty() ? "not measured" : text;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_12(const ShopFile& shop, const Given& given, Instant now) {
   const auto blade = given_thing(shop, given, "blade", blade_named);
   if (!blade) return blade.problems();
   Answer answer{
@@ -52,6 +52,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
 const Question question_12{12,
                            "A blade came back soft: which others shared its firing, oil or bar?",
                            {{"blade", "Blade", FieldKind::blade, true, "23"}},
-                           answer};
+                           answer_12};
 
 }  // namespace tangmark::db

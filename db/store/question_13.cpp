@@ -8,7 +8,7 @@ namespace {
 
 using namespace commission;
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_13(const ShopFile& shop, const Given&, Instant now) {
   const auto settings = load_settings(shop);
   const auto all = commissions_with_money(shop);
   Answer answer{"What do I owe in deposits, and who owes me?",
@@ -40,6 +40,7 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 
 }  // namespace
 
-const Question question_13{13, "What do I owe in deposits, and who owes me balances?", {}, answer};
+const Question question_13{
+    13, "What do I owe in deposits, and who owes me balances?", {}, answer_13};
 
 }  // namespace tangmark::db

@@ -44,7 +44,7 @@ void add_silent(const ShopFile& shop, Instant now, Answer& answer) {
   }
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_14(const ShopFile& shop, const Given&, Instant now) {
   Answer answer{"Whom must I tell about a delay this week?",
                 {},
                 {"Commission", "Why", "Promised", "Forecast", "Then note it with"},
@@ -60,6 +60,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 
 }  // namespace
 
-const Question question_14{14, "Whom must I tell about a delay this week?", {}, answer};
+const Question question_14{14, "Whom must I tell about a delay this week?", {}, answer_14};
 
 }  // namespace tangmark::db

@@ -20,7 +20,7 @@ std::string day_or_nothing(const std::optional<CalendarDate>& day) {
   return day ? to_stored(*day) : "";
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_15(const ShopFile& shop, const Given&, Instant now) {
   const auto zone = load_settings(shop).zone;
   Answer answer{"What is waiting on what?", {}, {"Item", "Waits for", "Since", "Expected"}, {}};
   int overdue = 0;
@@ -52,6 +52,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 }  // namespace
 
 const Question question_15{
-    15, "What is waiting on what: glue, post, wood, engraver, buyer's answer?", {}, answer};
+    15, "What is waiting on what: glue, post, wood, engraver, buyer's answer?", {}, answer_15};
 
 }  // namespace tangmark::db

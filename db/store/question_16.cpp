@@ -57,7 +57,7 @@ Outcome<bool> kiln_is_on(const Given& given) {
   return Problem{"kiln", "\"" + text + "\" is neither yes nor no.", "Write kiln=yes or kiln=no."};
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_16(const ShopFile& shop, const Given& given, Instant) {
   const auto settings = load_settings(shop);
   const auto free = parse_duration(given_text(given, "free").value_or("3 h"), "free");
   const auto kiln = kiln_is_on(given);
@@ -95,6 +95,6 @@ const Question question_16{16,
                            "What do I do today with three free hours and the kiln on?",
                            {{"free", "Free time", FieldKind::duration, false, "3 h", "3 h"},
                             {"kiln", "Kiln on", FieldKind::yes_no, false, "yes", "yes"}},
-                           answer};
+                           answer_16};
 
 }  // namespace tangmark::db

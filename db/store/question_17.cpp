@@ -105,7 +105,7 @@ GROUP BY 1, 2, 3 ORDER BY lost DESC, 1, 2, 3)");
   return answer;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_17(const ShopFile& shop, const Given& given, Instant) {
   const auto by = read_by(given);
   if (!by) return by.problems();
   if (*by == By::operation) return by_operation(shop);
@@ -144,6 +144,6 @@ const Question question_17{17,
                              "steel, quench, length or operation",
                              "steel",
                              {"steel", "quench", "length", "operation"}}},
-                           answer};
+                           answer_17};
 
 }  // namespace tangmark::db

@@ -93,7 +93,7 @@ GROUP BY kiln.id ORDER BY kiln.name)");
   }
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_18(const ShopFile& shop, const Given& given, Instant now) {
   const auto month = read_month(given, load_settings(shop).zone, now);
   if (!month) return month.problems();
   const std::int64_t knives = knives_finished(shop, *month);
@@ -121,6 +121,6 @@ const Question question_18{
     18,
     "How much gas, power and belts per month, and per knife?",
     {{"month", "Month", FieldKind::text, false, "2026-11; this month when not given"}},
-    answer};
+    answer_18};
 
 }  // namespace tangmark::db

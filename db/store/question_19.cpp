@@ -36,7 +36,7 @@ Outcome<HandleAbroad> read_handle(const ShopFile& shop, const Given& given) {
   return handle;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_19(const ShopFile& shop, const Given& given, Instant) {
   const auto handle = read_handle(shop, given);
   if (!handle) return handle.problems();
   Answer answer{
@@ -68,6 +68,6 @@ const Question question_19{
     {{"item", "Item", FieldKind::item, false, "7"},
      {"species", "Or species", FieldKind::text, false, "cocobolo"},
      {"country", "Country", FieldKind::text, false, "Canada; the commission's when not given"}},
-    answer};
+    answer_19};
 
 }  // namespace tangmark::db

@@ -9,7 +9,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_20(const ShopFile& shop, const Given& given, Instant) {
   const auto kept = given_thing<blade::KeptBlade>(shop, given, "blade", blade_named);
   if (!kept) return kept.problems();
   const auto dossier = read_dossier(shop, std::to_string(kept->number));
@@ -41,6 +41,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_20{20,
                            "What is missing or not provable on the certificate of a blade?",
                            {{"blade", "Blade", FieldKind::blade, true, "23"}},
-                           answer};
+                           answer_20};
 
 }  // namespace tangmark::db

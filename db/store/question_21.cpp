@@ -46,7 +46,7 @@ void compare(const stock::Lot& lot, const steel::GradeBook& book, Answer& answer
   add_rows(lot, check, answer);
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_21(const ShopFile& shop, const Given& given, Instant) {
   Answer answer{"Does the analysis lie inside the limits of its grade?",
                 {},
                 {"Lot", "Grade", "Element", "Analysis, %", "Limit", "It is"},
@@ -70,6 +70,6 @@ const Question question_21{
     21,
     "Does the analysis lie inside the limits of its grade, element by element?",
     {{"lot", "Lot", FieldKind::lot, false, "17; every lot with an analysis when empty"}},
-    answer};
+    answer_21};
 
 }  // namespace tangmark::db

@@ -26,7 +26,7 @@ std::vector<std::string> row_of(const HardnessRecord& record) {
           source};
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_22(const ShopFile& shop, const Given& given, Instant) {
   Answer answer{"How hard do blades come out against the published temper tables?",
                 {},
                 {"Blade", "Grade", "Kiln", "Expected HRC", "Measured HRC", "Remark", "Source"},
@@ -54,6 +54,6 @@ const Question question_22{
     "How hard do my blades come out against the published temper tables?",
     {{"grade", "Steel", FieldKind::text, false, "O1; every steel when empty"},
      {"blade", "Blade", FieldKind::blade, false, "23; all of them when empty"}},
-    answer};
+    answer_22};
 
 }  // namespace tangmark::db

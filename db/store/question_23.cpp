@@ -9,7 +9,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_23(const ShopFile& shop, const Given& given, Instant) {
   const auto blade = given_thing<blade::KeptBlade>(shop, given, "blade", blade_named);
   if (!blade) return blade.problems();
   const TemperatureUnit unit = load_settings(shop).temperature_unit;
@@ -40,6 +40,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_23{23,
                            "What does the steel desk say about the heats ahead of this blade?",
                            {{"blade", "Blade", FieldKind::blade, true, "23"}},
-                           answer};
+                           answer_23};
 
 }  // namespace tangmark::db

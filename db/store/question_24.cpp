@@ -6,7 +6,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_24(const ShopFile& shop, const Given& given, Instant) {
   const auto number = given_text(given, "firing");
   if (!number)
     return Problem{"firing", "Which firing is meant is not said.",
@@ -24,6 +24,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_24{24,
                            "What does the record of this firing show, blade by blade?",
                            {{"firing", "Firing", FieldKind::firing, true, "12"}},
-                           answer};
+                           answer_24};
 
 }  // namespace tangmark::db

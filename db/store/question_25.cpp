@@ -18,7 +18,7 @@ Outcome<Answer> all_of(const ShopFile& shop) {
   return answer;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_25(const ShopFile& shop, const Given& given, Instant) {
   const auto number = given_text(given, "trial");
   if (!number) return all_of(shop);
   const auto trial = trial_named(shop, *number, "trial");
@@ -35,6 +35,6 @@ const Question question_25{
     25,
     "What does this trial show, and what should the next blade be?",
     {{"trial", "Trial", FieldKind::text, false, "1; all of them when empty"}},
-    answer};
+    answer_25};
 
 }  // namespace tangmark::db

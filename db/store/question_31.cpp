@@ -16,7 +16,7 @@ std::string blades_on(const ShopFile& shop, const blade::Timer& timer) {
   return numbers;
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_31(const ShopFile& shop, const Given&, Instant now) {
   const auto settings = load_settings(shop);
   Answer answer{
       "Which timers run?",
@@ -43,6 +43,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 
 }  // namespace
 
-const Question question_31{31, "Which timers run, and was one forgotten?", {}, answer};
+const Question question_31{31, "Which timers run, and was one forgotten?", {}, answer_31};
 
 }  // namespace tangmark::db

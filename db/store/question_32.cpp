@@ -53,7 +53,7 @@ void say_hours(const ShopFile& shop, Instant now, Answer& answer) {
                              hours_text(*logged) + " h a week were logged of late.");
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_32(const ShopFile& shop, const Given&, Instant now) {
   const Zone zone = load_settings(shop).zone;
   const auto forecasts = forecast(read_promise_queue(shop, now, std::nullopt), Runs{});
   if (!forecasts) return forecasts.problems();
@@ -84,6 +84,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 }  // namespace
 
 const Question question_32{
-    32, "Which promises hold, and which are at risk by how much?", {}, answer};
+    32, "Which promises hold, and which are at risk by how much?", {}, answer_32};
 
 }  // namespace tangmark::db

@@ -9,7 +9,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_33(const ShopFile& shop, const Given& given, Instant) {
   const auto commission = given_thing(shop, given, "commission", commission_named);
   if (!commission) return commission.problems();
   auto kept = quotes_of(shop, commission->id);
@@ -30,6 +30,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_33{33,
                            "What differs between the versions of a quote?",
                            {{"commission", "Commission", FieldKind::commission, true, "12"}},
-                           answer};
+                           answer_33};
 
 }  // namespace tangmark::db

@@ -178,7 +178,7 @@ void add_blade(const ShopFile& shop, const BladeActuals& blade, const ShopSettin
                            amount_text(line.by_price)});
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_34(const ShopFile& shop, const Given& given, Instant) {
   const auto model = given_thing(shop, given, "model", model_named);
   if (!model) return model.problems();
   std::int64_t last = 3;
@@ -207,6 +207,6 @@ const Question question_34{34,
                            "The last pieces of a model: what was quoted, what came of it, and why?",
                            {{"model", "Model", FieldKind::model, true, "chef 240"},
                             {"last", "How many", FieldKind::number, false, "3", "3"}},
-                           answer};
+                           answer_34};
 
 }  // namespace tangmark::db

@@ -9,7 +9,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
+Outcome<Answer> answer_35(const ShopFile& shop, const Given& given, Instant) {
   std::optional<commission::ModelId> only;
   if (given_text(given, "model")) {
     const auto model = given_thing(shop, given, "model", model_named);
@@ -41,6 +41,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant) {
 const Question question_35{35,
                            "What did I learn: which hours, belts, gas and losses should change?",
                            {{"model", "Model", FieldKind::model, false, "chef 240"}},
-                           answer};
+                           answer_35};
 
 }  // namespace tangmark::db

@@ -170,7 +170,7 @@ void add_consumables(const ShopFile& shop, const std::vector<Waiting>& waiting, 
   }
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_36(const ShopFile& shop, const Given&, Instant now) {
   const auto settings = load_settings(shop);
   const auto waiting = waiting_items(shop, settings, now);
   Answer answer{"What must I buy for the queue?",
@@ -190,6 +190,7 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 
 }  // namespace
 
-const Question question_36{36, "What must I buy for the queue, how much, and by when?", {}, answer};
+const Question question_36{
+    36, "What must I buy for the queue, how much, and by when?", {}, answer_36};
 
 }  // namespace tangmark::db

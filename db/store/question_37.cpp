@@ -65,7 +65,7 @@ FROM lot WHERE quantity_ppm > 0 AND owner_id IS NULL AND returned_at IS NULL ORD
   }
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
+Outcome<Answer> answer_37(const ShopFile& shop, const Given&, Instant now) {
   const auto settings = load_settings(shop);
   Rack rack;
   std::int64_t unknown = 0;
@@ -96,6 +96,6 @@ Outcome<Answer> answer(const ShopFile& shop, const Given&, Instant now) {
 
 }  // namespace
 
-const Question question_37{37, "What money lies on the rack, by age?", {}, answer};
+const Question question_37{37, "What money lies on the rack, by age?", {}, answer_37};
 
 }  // namespace tangmark::db

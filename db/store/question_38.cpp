@@ -98,7 +98,7 @@ void add_rows(const ShopFile& shop, const Touched& blades, Instant now, Answer& 
                              std::to_string(delivered) + " of them with their buyers.");
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_38(const ShopFile& shop, const Given& given, Instant now) {
   Answer answer{
       "What does this touch?", {}, {"Blade", "Title", "How", "State", "Commission and buyer"}, {}};
   Touched blades;
@@ -134,6 +134,6 @@ const Question question_38{
      {"firing", "Firing", FieldKind::firing, false, "12"},
      {"bath", "Bath", FieldKind::bath, false, "oil tank"},
      {"since", "Bath used since", FieldKind::date, false, "2026-05-01"}},
-    answer};
+    answer_38};
 
 }  // namespace tangmark::db

@@ -8,7 +8,7 @@
 namespace tangmark::db {
 namespace {
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_39(const ShopFile& shop, const Given& given, Instant now) {
   const auto settings = load_settings(shop);
   int year = static_cast<int>(settings.zone.date_of(now).year());
   if (const auto text = given_text(given, "year")) {
@@ -43,6 +43,6 @@ const Question question_39{
     39,
     "What came in and went out this year, for the accountant?",
     {{"year", "Year", FieldKind::number, false, "2026; this year when not given"}},
-    answer};
+    answer_39};
 
 }  // namespace tangmark::db

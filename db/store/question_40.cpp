@@ -72,7 +72,7 @@ void add_row(const std::string& what, Money before, Money after, Answer& answer)
                          (change.minor() > 0 ? "+" : "") + amount_text(change)});
 }
 
-Outcome<Answer> answer(const ShopFile& shop, const Given& given, Instant now) {
+Outcome<Answer> answer_40(const ShopFile& shop, const Given& given, Instant now) {
   const auto commission = given_thing(shop, given, "commission", commission_named);
   if (!commission) return commission.problems();
   const std::string line = given_text(given, "line").value_or("");
@@ -121,6 +121,6 @@ const Question question_40{
      {"times", "Times as much", FieldKind::number, false, "1.2", "1.2"},
      {"price", "At this fixed price", FieldKind::money, false,
       "600.00; the usual rule when not given"}},
-    answer};
+    answer_40};
 
 }  // namespace tangmark::db

@@ -21,12 +21,6 @@ KeptReservation reservation_from(const Query& row) {
   return {row.id<ReservationId>("id"), std::move(reservation)};
 }
 
-std::vector<KeptReservation> all_of(Query query) {
-  std::vector<KeptReservation> reservations;
-  while (query.next()) reservations.push_back(reservation_from(query));
-  return reservations;
-}
-
 }  // namespace
 
 std::optional<KeptReservation> load_reservation(const ShopFile& shop, ReservationId id) {
@@ -40,18 +34,19 @@ std::vector<KeptReservation> reservations_of_item(const ShopFile& shop, commissi
   Query query(shop,
               "SELECT * FROM reservation WHERE item_id = ? AND released_at IS NULL ORDER BY id");
   query.bind(item);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), reservation_from);
 }
 
 std::vector<KeptReservation> reservations_of_piece(const ShopFile& shop, PieceId piece) {
   Query query(shop,
               "SELECT * FROM reservation WHERE piece_id = ? AND released_at IS NULL ORDER BY id");
   query.bind(piece);
-  return all_of(std::move(query));
+  return all_rows(std::move(query), reservation_from);
 }
 
 std::vector<KeptReservation> standing_reservations(const ShopFile& shop) {
-  return all_of(Query(shop, "SELECT * FROM reservation WHERE released_at IS NULL ORDER BY id"));
+  return all_rows(Query(shop, "SELECT * FROM reservation WHERE released_at IS NULL ORDER BY id"),
+                  reservation_from);
 }
 
 ReservationId insert_reservation(const ShopFile& shop, const Reservation& reservation) {

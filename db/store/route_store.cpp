@@ -32,11 +32,6 @@ KeptRouteStep step_from(const Query& row) {
   return {row.id<RouteStepId>("id"), std::move(step)};
 }
 
-std::optional<KeptRouteStep> one_of(Query query) {
-  if (!query.next()) return std::nullopt;
-  return step_from(query);
-}
-
 }  // namespace
 
 std::vector<KeptRouteStep> route_of(const ShopFile& shop, BladeId blade) {
@@ -51,7 +46,7 @@ std::optional<KeptRouteStep> route_step_at(const ShopFile& shop, BladeId blade,
                                            std::int64_t position) {
   Query query(shop, "SELECT * FROM route_step WHERE blade_id = ? AND position = ?");
   query.bind(blade).bind(position);
-  return one_of(std::move(query));
+  return first_row(std::move(query), step_from);
 }
 
 std::optional<KeptRouteStep> open_step(const ShopFile& shop, BladeId blade,
@@ -60,7 +55,7 @@ std::optional<KeptRouteStep> open_step(const ShopFile& shop, BladeId blade,
               "SELECT * FROM route_step WHERE blade_id = ? AND operation = ? AND done_at IS NULL "
               "AND skipped_why IS NULL ORDER BY position LIMIT 1");
   query.bind(blade).bind(operation);
-  return one_of(std::move(query));
+  return first_row(std::move(query), step_from);
 }
 
 RouteStepId insert_route_step(const ShopFile& shop, const RouteStep& step) {

@@ -213,7 +213,7 @@ std::string record_text(const CertificateSheet& sheet) {
   Writer writer;
   writer("format", format());
   members(writer, sheet, static_cast<const CertificateSheet*>(nullptr));
-  return to_text(RecordJson(writer.take()));
+  return record_text(RecordJson(writer.take()));
 }
 
 Outcome<CertificateSheet> read_record(std::string_view text) {

@@ -4,13 +4,13 @@
 namespace tangmark::certificate {
 namespace {
 
-struct Words {
+struct ClaimWords {
   Claim claim;
   std::string_view id;
   std::string_view head;
 };
 
-constexpr Words words[] = {
+constexpr ClaimWords words[] = {
     {Claim::grade, "grade", "Steel"},
     {Claim::analysis, "analysis", "Analysis"},
     {Claim::pattern_welded, "pattern_welded", "Construction"},
@@ -35,8 +35,8 @@ constexpr Words words[] = {
     {Claim::unidentified, "unidentified", "Steel"},
 };
 
-const Words& words_of(Claim claim) {
-  for (const Words& w : words)
+const ClaimWords& words_of(Claim claim) {
+  for (const ClaimWords& w : words)
     if (w.claim == claim) return w;
   return words[0];  // unreachable: the table holds every claim, and a test reads all of them
 }
@@ -51,7 +51,7 @@ std::string_view claim_head(Claim claim) {
 }
 
 std::optional<Claim> claim_of(std::string_view id) {
-  for (const Words& w : words)
+  for (const ClaimWords& w : words)
     if (w.id == id) return w.claim;
   return std::nullopt;
 }

@@ -14,10 +14,6 @@ namespace {
 
 using Refusals = std::vector<Refusal>;
 
-std::string line_name(const BenchEntry& entry) {
-  return operation_text(entry) + " (line " + std::to_string(entry.number) + ")";
-}
-
 void lots_against_papers(const BladeCase& blade, Refusals& found) {
   for (const Source& source : blade.trail.sources()) {
     if (!source.lot) continue;

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "domain/certificate/dossier_words.h"
+#include "domain/certificate/phrasing.h"
 
 namespace tangmark::certificate {
 namespace {
@@ -15,10 +16,6 @@ bool apart(const BenchEntry& earlier, const BenchEntry& later) {
 
 bool differ(const Heat& a, const Heat& b) {
   return a.set != b.set || a.hold != b.hold;
-}
-
-std::string line_name(const BenchEntry& entry) {
-  return "line " + std::to_string(entry.number);
 }
 
 }  // namespace

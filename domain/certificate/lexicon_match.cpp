@@ -11,11 +11,6 @@
 namespace tangmark::certificate {
 namespace {
 
-template <std::size_t N>
-bool among(const std::array<std::string_view, N>& set, std::string_view word) {
-  return std::find(set.begin(), set.end(), word) != set.end();
-}
-
 constexpr auto about_words = std::to_array<std::string_view>({"about",
                                                               "approx",
                                                               "approximately",

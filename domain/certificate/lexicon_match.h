@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #pragma once
 
+#include <algorithm>
+#include <array>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -9,6 +11,12 @@
 #include "domain/certificate/lexicon_text.h"
 
 namespace tangmark::certificate {
+
+/// Whether a word is one of a table's.
+template <std::size_t N>
+bool among(const std::array<std::string_view, N>& table, std::string_view word) {
+  return std::find(table.begin(), table.end(), word) != table.end();
+}
 
 /// A figure in a text with the words around it that change what it says.
 struct SaidFigure {

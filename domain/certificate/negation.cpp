@@ -8,14 +8,7 @@
 namespace tangmark::certificate {
 namespace {
 
-using Words = std::string_view;
-
-template <std::size_t N>
-bool among(const std::array<Words, N>& set, Words word) {
-  return std::find(set.begin(), set.end(), word) != set.end();
-}
-
-constexpr auto negators = std::to_array<Words>(
+constexpr auto negators = std::to_array<std::string_view>(
     {"no",      "not",    "never",   "neither", "nor",     "non",        "none",        "nothing",
      "cannot",  "isn",    "wasn",    "aren",    "weren",   "doesn",      "don",         "didn",
      "hasn",    "haven",  "kein",    "keine",   "keinen",  "keinem",     "keiner",      "keines",
@@ -26,17 +19,17 @@ constexpr auto negators = std::to_array<Words>(
      "frei"});
 // These stand before a noun, so that "and" carries them on: "without layers and hamon".
 constexpr auto without =
-    std::to_array<Words>({"without", "ohne", "sans", "senza", "sin", "free", "frei"});
+    std::to_array<std::string_view>({"without", "ohne", "sans", "senza", "sin", "free", "frei"});
 
 // "Not only damascus" says damascus.
-constexpr auto only = std::to_array<Words>({"only", "just", "merely", "simply", "nur", "bloss",
-                                            "lediglich", "seulement", "uniquement", "solo",
-                                            "soltanto", "solamente", "unicamente", "que"});
-constexpr auto asking = std::to_array<Words>(
+constexpr auto only = std::to_array<std::string_view>(
+    {"only", "just", "merely", "simply", "nur", "bloss", "lediglich", "seulement", "uniquement",
+     "solo", "soltanto", "solamente", "unicamente", "que"});
+constexpr auto asking = std::to_array<std::string_view>(
     {"why", "if", "whether", "warum", "wenn", "ob", "pourquoi", "perche", "porque"});
 
 // Small words that may stand between a negator and what it denies.
-constexpr auto small = std::to_array<Words>(
+constexpr auto small = std::to_array<std::string_view>(
     {"a",        "an",       "the",     "any",      "is",        "was",        "are",
      "were",     "be",       "been",    "being",    "made",      "make",       "of",
      "from",     "in",       "into",    "by",       "as",        "with",       "to",
@@ -59,14 +52,14 @@ constexpr auto small = std::to_array<Words>(
      "al",       "e",        "sono",    "stato",    "stata",     "el",         "los"});
 
 constexpr auto either_words =
-    std::to_array<Words>({"or", "nor", "oder", "noch", "ou", "ni", "o", "ne", "u"});
-constexpr auto and_words = std::to_array<Words>({"and", "und", "et", "y"});
+    std::to_array<std::string_view>({"or", "nor", "oder", "noch", "ou", "ni", "o", "ne", "u"});
+constexpr auto and_words = std::to_array<std::string_view>({"and", "und", "et", "y"});
 
-constexpr auto link_words =
-    std::to_array<Words>({"is",   "was", "are",   "were",  "has",   "have", "been", "it",
-                          "this", "ist", "wurde", "sind",  "wird",  "est",  "sont", "ete",
-                          "es",   "fue", "e",     "stato", "stata", "sido", "ha",   "steel"});
-constexpr auto absent_words = std::to_array<Words>(
+constexpr auto link_words = std::to_array<std::string_view>(
+    {"is",   "was", "are",   "were",  "has",   "have", "been", "it",
+     "this", "ist", "wurde", "sind",  "wird",  "est",  "sont", "ete",
+     "es",   "fue", "e",     "stato", "stata", "sido", "ha",   "steel"});
+constexpr auto absent_words = std::to_array<std::string_view>(
     {"done",       "used",      "made",      "present",   "applied",   "claimed",  "measured",
      "performed",  "carried",   "gemacht",   "verwendet", "vorhanden", "gemessen", "durchgefuhrt",
      "ausgefuhrt", "fait",      "faite",     "utilise",   "mesure",    "presente", "eseguito",
@@ -113,7 +106,8 @@ class Reading {
   bool negates(std::size_t word, bool across_and) const {
     if (across_and && !among(without, words_[word].text)) return false;
     const bool free_of = words_[word].text == "free" || words_[word].text == "frei";
-    const Words next = word + 1 < words_.size() ? Words(words_[word + 1].text) : Words();
+    const std::string_view next =
+        word + 1 < words_.size() ? std::string_view(words_[word + 1].text) : std::string_view();
     if (free_of && next != "of" && next != "from" && next != "von") return false;
     if (word + 1 < words_.size() && among(only, words_[word + 1].text)) return false;
     if (words_[word].text == "ne" && word + 2 < words_.size() && words_[word + 2].text == "que")
@@ -148,7 +142,7 @@ class Reading {
       const bool comma = gap.find(',') != std::string::npos;
       if (comma && !across_or && !list_goes_on(find)) return false;
       const std::size_t word = --k;
-      const Words text = words_[word].text;
+      const std::string_view text = words_[word].text;
       if (among(negators, text)) return negates(word, across_and);
       std::size_t other = 0;
       if (const Found* before = find_ending_at(word, other)) {

@@ -9,12 +9,12 @@
 namespace tangmark::certificate {
 namespace {
 
-struct Row {
+struct PatternWords {
   Making making;
   std::string_view en, de, fr, it, es;
 };
 
-constexpr std::array<Row, 12> rows = {{
+constexpr std::array<PatternWords, 12> rows = {{
     {Making::wootz, "wootz, crucible steel with a pattern of carbides",
      "Wootz, Tiegelstahl mit Karbidmuster", "wootz, acier au creuset à motif de carbures",
      "wootz, acciaio al crogiolo con disegno di carburi",
@@ -159,7 +159,7 @@ std::vector<TruthfulName> truthful_names(const BladeCase& blade, const Judgement
 }
 
 std::string making_words(Making making, std::string_view language) {
-  for (const Row& row : rows) {
+  for (const PatternWords& row : rows) {
     if (row.making != making) continue;
     if (language == "de") return std::string(row.de);
     if (language == "fr") return std::string(row.fr);

@@ -70,6 +70,10 @@ std::string lot_name(const Lot& lot) {
   return "lot " + lot.tag.text;
 }
 
+std::string line_name(const BenchEntry& entry) {
+  return "line " + std::to_string(entry.number);
+}
+
 std::string hand_name(const Hand& hand) {
   if (!hand.name.empty()) return hand.name;
   return hand.outside() ? "an outside maker whose name is not on record" : "this shop";

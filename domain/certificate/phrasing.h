@@ -27,6 +27,8 @@ std::vector<std::string> elements_in_order(const Analysis& analysis);
 std::string analysis_text(const Analysis& analysis);
 /// "lot 17".
 std::string lot_name(const Lot& lot);
+/// "line 12", by the number of the entry in its blade's log.
+std::string line_name(const BenchEntry& entry);
 /// Name of a person or firm: "X", or in words that the name is not on record.
 std::string hand_name(const Hand& hand);
 

@@ -224,7 +224,7 @@ class Reader {
 
 }  // namespace
 
-std::string to_text(const RecordJson& json) {
+std::string record_text(const RecordJson& json) {
   std::string out;
   write(out, json, 0);
   return out + "\n";

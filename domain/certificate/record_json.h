@@ -38,7 +38,7 @@ class RecordJson {
 
 /// One member to a line, two blanks for each level, one line feed at the end; strings escape only
 /// what RFC 8259 demands. The same value always gives the same bytes.
-std::string to_text(const RecordJson& json);
+std::string record_text(const RecordJson& json);
 
 /// Reads such text. Refuses text that is not UTF-8, fractions, true and false, a member named
 /// twice, anything behind the value, and more than 32 levels, naming the byte at fault.

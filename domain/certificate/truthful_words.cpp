@@ -12,7 +12,7 @@
 namespace tangmark::certificate {
 namespace {
 
-using Words = std::optional<std::string>;
+using TruthfulWords = std::optional<std::string>;
 
 struct Tongues {
   std::string_view en, de, fr, it, es;
@@ -40,17 +40,17 @@ constexpr Tongues no_cold = {"no cold step on record", "kein Kälteschritt verze
                              "aucun traitement par le froid noté",
                              "nessun passaggio a freddo annotato", "ningún paso en frío anotado"};
 
-Words shape(std::string_view language, const Judgements& judgements) {
+TruthfulWords shape(std::string_view language, const Judgements& judgements) {
   const auto* forged = std::get_if<Statement>(&judgements.at(Claim::forged));
   if (forged)
     return forged->text.find("not by this shop") == std::string::npos
-               ? Words(forged_here.in(language))
+               ? TruthfulWords(forged_here.in(language))
                : std::nullopt;
   if (holds(judgements.at(Claim::stock_removal))) return ground.in(language);
   return std::nullopt;
 }
 
-Words hardness(std::string_view language, const BladeCase& blade) {
+TruthfulWords hardness(std::string_view language, const BladeCase& blade) {
   const auto readings = readings_that_count(blade);
   if (readings.empty()) return not_measured.in(language);
   if (readings[0]->scale != HardnessScale::hrc) return std::nullopt;
@@ -64,7 +64,8 @@ Words hardness(std::string_view language, const BladeCase& blade) {
          measured.in(language);
 }
 
-Words layer_words(std::string_view language, const BladeCase& blade, const Judgements& judgements) {
+TruthfulWords layer_words(std::string_view language, const BladeCase& blade,
+                          const Judgements& judgements) {
   if (holds(judgements.at(Claim::layers))) {
     const auto count = layer_count(blade.dossier.steel, *blade.trail.billets().front().billet);
     if (count) return std::to_string(count->layers) + " " + layers.in(language);
@@ -75,25 +76,26 @@ Words layer_words(std::string_view language, const BladeCase& blade, const Judge
   return std::nullopt;
 }
 
-Words cold(std::string_view language, const BladeCase& blade, const Judgements& judgements) {
+TruthfulWords cold(std::string_view language, const BladeCase& blade,
+                   const Judgements& judgements) {
   if (!holds(judgements.at(Claim::sub_zero))) return no_cold.in(language);
   const Cold& step = *blade.heats.current()->subzero->cold;
   return to_text(*step.temperature, blade.dossier.manner.temperature) + ", " + to_text(*step.time);
 }
 
-Words first_sentence(const Judgement& judgement) {
+TruthfulWords first_sentence(const Judgement& judgement) {
   const auto* statement = std::get_if<Statement>(&judgement);
   if (!statement) return std::nullopt;
   return statement->text;
 }
 
-Words steel(const Judgements& judgements) {
-  if (Words grade = first_sentence(judgements.at(Claim::grade))) return grade;
+TruthfulWords steel(const Judgements& judgements) {
+  if (TruthfulWords grade = first_sentence(judgements.at(Claim::grade))) return grade;
   return first_sentence(judgements.at(Claim::unidentified));
 }
 
-Words value_of(std::string_view name, std::string_view language, const BladeCase& blade,
-               const Judgements& judgements) {
+TruthfulWords value_of(std::string_view name, std::string_view language, const BladeCase& blade,
+                       const Judgements& judgements) {
   if (name == "made") return making_words(making_of(blade, judgements), language);
   if (name == "shape") return shape(language, judgements);
   if (name == "hardness") return hardness(language, blade);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include "domain/measure/utf8.h"
 #include "domain/steel/figure_text.h"
 
 namespace tangmark::kiln {
@@ -13,8 +14,6 @@ constexpr int most_whole_digits = 15;
 constexpr int most_decimals = 9;
 constexpr std::array<std::int64_t, most_decimals + 1> powers = {
     1, 10, 100, 1000, 10'000, 100'000, 1'000'000, 10'000'000, 100'000'000, 1'000'000'000};
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 bool says_missing(std::string_view cell) {
   if (std::all_of(cell.begin(), cell.end(),
@@ -48,7 +47,8 @@ Temperature in_unit(Decimal figure, TemperatureUnit unit) {
       return Temperature() + TemperatureDifference::counts(scaled(figure, 1800));
     case TemperatureUnit::fahrenheit:
       return Temperature::fahrenheit(0) + TemperatureDifference::counts(scaled(figure, 1000));
-    case TemperatureUnit::kelvin: break;
+    case TemperatureUnit::kelvin:
+      break;
   }
   return Temperature::counts(scaled(figure, 1800));
 }

@@ -6,12 +6,12 @@
 namespace tangmark {
 namespace {
 
-struct Row {
+struct CurrencyRow {
   int minor_digits;
   std::string_view codes;  // three letters and a space each
 };
 
-constexpr std::array<Row, 4> rows = {{
+constexpr std::array<CurrencyRow, 4> rows = {{
     {0, "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF "},
     {2,
      "AED AFN ALL AMD ANG AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BOV BRL BSD BTN BWP "
@@ -29,7 +29,7 @@ constexpr std::array<Row, 4> rows = {{
 
 std::optional<int> minor_digits_of(std::string_view code) {
   if (code.size() != 3) return std::nullopt;
-  for (const Row& row : rows) {
+  for (const CurrencyRow& row : rows) {
     for (std::size_t at = 0; at < row.codes.size(); at += 4) {
       if (row.codes.substr(at, 3) == code) return row.minor_digits;
     }

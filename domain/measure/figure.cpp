@@ -11,9 +11,6 @@
 namespace tangmark::figures {
 namespace {
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 char lower(char c) {
   return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
 }

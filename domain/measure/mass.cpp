@@ -20,7 +20,7 @@ constexpr figures::Unit gram = {"g", ug_per_g};
 constexpr figures::Unit pound = {"lb", ug_per_pound};
 constexpr figures::Unit ounce = {"oz", ug_per_pound, 16};  // avoirdupois
 
-constexpr std::array<figures::Unit, 16> units = {{
+constexpr std::array<figures::Unit, 16> mass_units = {{
     gram,
     {"gram", ug_per_g},
     {"grams", ug_per_g},
@@ -49,20 +49,20 @@ constexpr std::array<figures::Ambiguous, 5> ambiguous = {{
     {"ton", "A ton is three different masses.", "Write the mass in kg, t (1000 kg) or lb."},
 }};
 
-constexpr figures::Kind kind = {.noun = "a mass",
-                                .measure = "mass",
-                                .example = "235 g, 1.2 kg or 2 lb 3 oz",
-                                .units = units,
-                                .ambiguous = ambiguous,
-                                .most = 10'000'000 * ug_per_g,
-                                .most_text = "10 t"};
+constexpr figures::Kind mass_kind = {.noun = "a mass",
+                                     .measure = "mass",
+                                     .example = "235 g, 1.2 kg or 2 lb 3 oz",
+                                     .units = mass_units,
+                                     .ambiguous = ambiguous,
+                                     .most = 10'000'000 * ug_per_g,
+                                     .most_text = "10 t"};
 
 std::int64_t rounded(Mass m, const figures::Unit& unit, int per_unit) {
   return static_cast<std::int64_t>(
       figures::half_even(Wide{m.micrograms()} * per_unit * unit.denominator, Wide{unit.numerator}));
 }
 
-std::int64_t checked(Wide ug) {
+std::int64_t checked_mass(Wide ug) {
   assert(figures::fits(ug) && "a bar of this trade weighs less than nine thousand tonnes");
   return static_cast<std::int64_t>(ug);
 }
@@ -87,9 +87,11 @@ Mass bar_mass(Length length, Length width, Length thickness, Density density) {
   constexpr Wide nm3_per_count = Wide{1'000'000'000} * 1'000'000'000;
   const Wide line = Wide{length.nanometres()} * density.kg_per_m3;
   const bool exact = face_nm2 < Wide{1} << 62 && line < Wide{1} << 62;
-  if (exact) return Mass::micrograms(checked(figures::half_even(face_nm2 * line, nm3_per_count)));
+  if (exact)
+    return Mass::micrograms(checked_mass(figures::half_even(face_nm2 * line, nm3_per_count)));
   const Wide face_um2 = figures::half_even(face_nm2, 1'000'000);
-  return Mass::micrograms(checked(figures::half_even(face_um2 * line, nm3_per_count / 1'000'000)));
+  return Mass::micrograms(
+      checked_mass(figures::half_even(face_um2 * line, nm3_per_count / 1'000'000)));
 }
 
 Mass round_mass(Length length, Length diameter, Density density) {
@@ -101,7 +103,7 @@ Mass round_mass(Length length, Length diameter, Density density) {
 
 Outcome<Mass> parse_mass(std::string_view text, MassUnit usual, std::string_view field) {
   const auto ug =
-      figures::read_quantity(text, kind, usual == MassUnit::pound ? pound : gram, field);
+      figures::read_quantity(text, mass_kind, usual == MassUnit::pound ? pound : gram, field);
   if (!ug) return ug.problems();
   return Mass::micrograms(*ug);
 }

@@ -13,7 +13,7 @@ namespace {
 
 using figures::Wide;
 
-std::int64_t checked(Wide minor) {
+std::int64_t checked_money(Wide minor) {
   assert(figures::fits(minor) && "money is counted in 64 bits");
   return static_cast<std::int64_t>(minor);
 }
@@ -45,16 +45,16 @@ std::int64_t Currency::minor_per_major() const {
 
 Money operator+(Money a, Money b) {
   assert(a.currency_ == b.currency_ && "two currencies are never added");
-  return {checked(Wide{a.minor_} + b.minor_), a.currency_};
+  return {checked_money(Wide{a.minor_} + b.minor_), a.currency_};
 }
 
 Money operator-(Money a, Money b) {
   assert(a.currency_ == b.currency_ && "two currencies are never subtracted");
-  return {checked(Wide{a.minor_} - b.minor_), a.currency_};
+  return {checked_money(Wide{a.minor_} - b.minor_), a.currency_};
 }
 
 Money operator*(Money a, std::int64_t n) {
-  return {checked(Wide{a.minor_} * n), a.currency_};
+  return {checked_money(Wide{a.minor_} * n), a.currency_};
 }
 
 std::strong_ordering operator<=>(const Money& a, const Money& b) {
@@ -63,7 +63,8 @@ std::strong_ordering operator<=>(const Money& a, const Money& b) {
 }
 
 Money scaled_half_even(Money a, std::int64_t numerator, std::int64_t denominator) {
-  return {checked(figures::half_even(Wide{a.minor()} * numerator, denominator)), a.currency()};
+  return {checked_money(figures::half_even(Wide{a.minor()} * numerator, denominator)),
+          a.currency()};
 }
 
 Money share_of(Money a, Share share) {
@@ -75,7 +76,7 @@ Money up_to_step(Money a, Money step) {
   assert(step.minor() > 0 && "a price step is above zero");
   Wide steps = Wide{a.minor()} / step.minor();
   if (steps * step.minor() < a.minor()) ++steps;
-  return {checked(steps * step.minor()), a.currency()};
+  return {checked_money(steps * step.minor()), a.currency()};
 }
 
 std::vector<Money> split(Money a, const std::vector<std::int64_t>& weights) {
@@ -91,7 +92,7 @@ std::vector<Money> split(Money a, const std::vector<std::int64_t>& weights) {
   std::vector<Wide> remainders;
   Wide left = amount;
   for (std::int64_t w : weights) {
-    parts.push_back(checked(amount * w / total));
+    parts.push_back(checked_money(amount * w / total));
     remainders.push_back(amount * w % total);
     left -= parts.back();
   }

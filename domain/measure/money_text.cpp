@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
+#include <fmt/format.h>
+
 #include <array>
 #include <optional>
 
-#include <fmt/format.h>
-
 #include "domain/measure/figure.h"
 #include "domain/measure/money.h"
+#include "domain/measure/utf8.h"
 
 namespace tangmark {
 namespace {
@@ -15,9 +16,6 @@ constexpr std::array<std::string_view, 6> thousands_marks = {
     " ", "\xC2\xA0", thin_space, "\xE2\x80\x89", "'", "\xE2\x80\x99"};
 constexpr std::int64_t most_major = 1'000'000'000'000;
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 bool is_letter(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
@@ -82,10 +80,10 @@ Outcome<Money> read_amount(std::string_view amount, Currency currency, std::stri
     const std::string remedy = digits == 0
                                    ? fmt::format("{} is written without decimals.", currency.code())
                                    : fmt::format("Write at most {} decimals.", digits);
-    return Problem{std::string(field),
-                   fmt::format("{} has more decimals than {} has.", figures::quoted(text),
-                               currency.code()),
-                   remedy};
+    return Problem{
+        std::string(field),
+        fmt::format("{} has more decimals than {} has.", figures::quoted(text), currency.code()),
+        remedy};
   }
   decimals.resize(digits, '0');
   std::int64_t minor = 0;

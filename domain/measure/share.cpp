@@ -10,14 +10,14 @@ namespace {
 
 constexpr figures::Unit percent = {"%", 10'000};
 constexpr figures::Unit fraction = {"", 1'000'000};
-constexpr std::array<figures::Unit, 2> units = {{percent, {"percent", 10'000}}};
+constexpr std::array<figures::Unit, 2> share_units = {{percent, {"percent", 10'000}}};
 
-constexpr figures::Kind kind = {.noun = "a share",
-                                .measure = "share",
-                                .example = "40 % or 0.4",
-                                .units = units,
-                                .most = 1'000'000'000,
-                                .most_text = "100000 %"};
+constexpr figures::Kind share_kind = {.noun = "a share",
+                                      .measure = "share",
+                                      .example = "40 % or 0.4",
+                                      .units = share_units,
+                                      .most = 1'000'000'000,
+                                      .most_text = "100000 %"};
 
 constexpr figures::Kind count_kind = {.noun = "a count",
                                       .measure = "count",
@@ -29,9 +29,9 @@ constexpr figures::Kind count_kind = {.noun = "a count",
 }  // namespace
 
 Outcome<Share> parse_share(std::string_view text, std::string_view field) {
-  const auto term = figures::read_term(text, kind, field);
+  const auto term = figures::read_term(text, share_kind, field);
   if (!term) return term.problems();
-  if (!term->rest.empty()) return figures::not_a(text, kind, field);
+  if (!term->rest.empty()) return figures::not_a(text, share_kind, field);
   const bool bare = term->unit == nullptr;
   if (bare && term->figure.numerator > term->figure.denominator) {
     return Problem{std::string(field),
@@ -39,7 +39,7 @@ Outcome<Share> parse_share(std::string_view text, std::string_view field) {
                    "Write the % sign, such as 40 %, or a fraction up to 1, such as 0.4."};
   }
   const auto millionths = figures::counts(term->figure, bare ? fraction : percent);
-  if (millionths > kind.most) return figures::too_much(text, kind, field);
+  if (millionths > kind.most) return figures::too_much(text, share_kind, field);
   return Share::millionths(static_cast<std::int64_t>(millionths));
 }
 

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "domain/measure/figure.h"
+#include "domain/measure/utf8.h"
 #include "domain/measure/when.h"
 
 namespace tangmark {
@@ -13,23 +14,19 @@ constexpr std::int64_t hour_s = 3600;
 constexpr std::int64_t day_s = 86'400;
 
 constexpr figures::Unit minute = {"min", minute_s};
-constexpr std::array<figures::Unit, 20> units = {{
+constexpr std::array<figures::Unit, 20> span_units = {{
     {"s", 1},      {"sec", 1},      {"secs", 1},        {"second", 1},        {"seconds", 1},
     minute,        {"m", minute_s}, {"mins", minute_s}, {"minute", minute_s}, {"minutes", minute_s},
     {"h", hour_s}, {"hr", hour_s},  {"hrs", hour_s},    {"hour", hour_s},     {"hours", hour_s},
     {"d", day_s},  {"day", day_s},  {"days", day_s},    {"week", 7 * day_s},  {"weeks", 7 * day_s},
 }};
 
-constexpr figures::Kind kind = {.noun = "a span of time",
-                                .measure = "time",
-                                .example = "90 min, 1:30 or 1 h 20 min",
-                                .units = units,
-                                .most = 3653 * day_s,
-                                .most_text = "ten years"};
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
+constexpr figures::Kind span_kind = {.noun = "a span of time",
+                                     .measure = "time",
+                                     .example = "90 min, 1:30 or 1 h 20 min",
+                                     .units = span_units,
+                                     .most = 3653 * day_s,
+                                     .most_text = "ten years"};
 
 // Up to `most` digits at the front.
 std::optional<std::int64_t> take_digits(std::string_view& rest, std::size_t most) {
@@ -57,9 +54,10 @@ Outcome<Duration> clock_span(std::string_view text, std::string_view field) {
   const auto hours = take_digits(rest, 9);
   const auto minutes = take_sixtieth(rest);
   const auto seconds = rest.empty() ? std::optional<std::int64_t>(0) : take_sixtieth(rest);
-  if (!hours || !minutes || !seconds || !rest.empty()) return figures::not_a(text, kind, field);
+  if (!hours || !minutes || !seconds || !rest.empty())
+    return figures::not_a(text, span_kind, field);
   const std::int64_t span = *hours * hour_s + *minutes * minute_s + *seconds;
-  if (span > kind.most) return figures::too_much(text, kind, field);
+  if (span > kind.most) return figures::too_much(text, span_kind, field);
   return Duration{span};
 }
 
@@ -67,7 +65,7 @@ Outcome<Duration> clock_span(std::string_view text, std::string_view field) {
 
 Outcome<Duration> parse_duration(std::string_view text, std::string_view field) {
   if (text.find(':') != std::string_view::npos) return clock_span(text, field);
-  const auto span = figures::read_quantity(text, kind, minute, field);
+  const auto span = figures::read_quantity(text, span_kind, minute, field);
   if (!span) return span.problems();
   return Duration{*span};
 }

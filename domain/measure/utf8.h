@@ -9,6 +9,11 @@
 
 namespace tangmark {
 
+/// Whether c is one of 0 to 9, whatever the locale.
+constexpr bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
+
 /// Whether text is well-formed UTF-8: no overlong forms, no surrogates, nothing above U+10FFFF.
 /// Source: The Unicode Standard, table 3-7 "Well-Formed UTF-8 Byte Sequences"; RFC 3629.
 bool is_valid_utf8(std::string_view text);

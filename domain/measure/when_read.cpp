@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "domain/measure/figure.h"
+#include "domain/measure/utf8.h"
 #include "domain/measure/when.h"
 
 namespace tangmark {
@@ -18,10 +19,6 @@ constexpr int last_year = 2199;
 constexpr std::array<std::string_view, 12> month_names = {
     "january", "february", "march",     "april",   "may",      "june",
     "july",    "august",   "september", "october", "november", "december"};
-
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
 
 Problem refuse(std::string_view text, std::string_view field, std::string_view why,
                std::string_view remedy) {

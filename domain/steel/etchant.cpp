@@ -16,15 +16,15 @@ constexpr double heavy_baume = 145;
 constexpr double most_ml = 1e6;
 constexpr double most_baume = 46.3;  // the strongest row, 44 weight per cent, as labels round it
 
-struct Row {
+struct EtchantRow {
   double weight_percent;
   double density_g_ml;
 };
 
-const std::vector<Row>& rows() {
-  static const std::vector<Row> read = [] {
+const std::vector<EtchantRow>& rows() {
+  static const std::vector<EtchantRow> read = [] {
     const DataTable table(built_in::ferric_chloride);
-    std::vector<Row> list;
+    std::vector<EtchantRow> list;
     for (std::size_t i = 0; i < table.size(); ++i) {
       list.push_back({table.number(i, "weight_percent"), table.number(i, "density_kg_l_20c")});
     }
@@ -34,18 +34,21 @@ const std::vector<Row>& rows() {
 }
 
 // x lies within the table; both columns rise.
-double between_rows(double x, double Row::*from, double Row::*to) {
+double between_rows(double x, double EtchantRow::*from, double EtchantRow::*to) {
   const auto& table = rows();
   std::size_t upper = 1;
   while (upper + 1 < table.size() && table[upper].*from < x) ++upper;
-  const Row& a = table[upper - 1];
-  const Row& b = table[upper];
+  const EtchantRow& a = table[upper - 1];
+  const EtchantRow& b = table[upper];
   return a.*to + (b.*to - a.*to) * (x - a.*from) / (b.*from - a.*from);
 }
 
 Problem outside_table(const char* field, double weight_percent) {
-  return {field, rounded_text(weight_percent, 2) + " % is outside the ferric chloride table, which "
-                 "runs from 0 to 44 weight per cent.", "Check the label of the stock."};
+  return {field,
+          rounded_text(weight_percent, 2) +
+              " % is outside the ferric chloride table, which "
+              "runs from 0 to 44 weight per cent.",
+          "Check the label of the stock."};
 }
 
 }  // namespace
@@ -54,7 +57,7 @@ Outcome<double> ferric_chloride_density_g_ml(double weight_percent) {
   if (!(weight_percent >= 0 && weight_percent <= rows().back().weight_percent)) {
     return outside_table("weight_percent", weight_percent);
   }
-  return between_rows(weight_percent, &Row::weight_percent, &Row::density_g_ml);
+  return between_rows(weight_percent, &EtchantRow::weight_percent, &EtchantRow::density_g_ml);
 }
 
 Outcome<double> ferric_chloride_from_baume_wt(double degrees) {
@@ -64,10 +67,12 @@ Outcome<double> ferric_chloride_from_baume_wt(double degrees) {
                    "Check the label: stock is often 42 degrees."};
   }
   const double heaviest = std::clamp(density, water_g_ml, rows().back().density_g_ml);
-  return between_rows(heaviest, &Row::density_g_ml, &Row::weight_percent);
+  return between_rows(heaviest, &EtchantRow::density_g_ml, &EtchantRow::weight_percent);
 }
 
-double baume_of_density(double density_g_ml) { return heavy_baume - heavy_baume / density_g_ml; }
+double baume_of_density(double density_g_ml) {
+  return heavy_baume - heavy_baume / density_g_ml;
+}
 
 Outcome<EtchantMix> dilute_ferric_chloride(double have_wt, double want_wt, double make_ml) {
   Gather form;

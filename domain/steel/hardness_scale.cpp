@@ -10,16 +10,16 @@
 namespace tangmark::steel {
 namespace {
 
-struct Row {
+struct ScaleRow {
   double hrc;
   double hv;
 };
 
 // Rows rise in both scales.
-const std::vector<Row>& rows() {
-  static const std::vector<Row> read = [] {
+const std::vector<ScaleRow>& rows() {
+  static const std::vector<ScaleRow> read = [] {
     const DataTable table(built_in::hardness_e140);
-    std::vector<Row> list;
+    std::vector<ScaleRow> list;
     for (std::size_t i = 0; i < table.size(); ++i) {
       list.push_back({table.number(i, "hrc"), table.number(i, "hv")});
     }
@@ -29,8 +29,8 @@ const std::vector<Row>& rows() {
 }
 
 // The other scale's figure between the two rows that hold x, or a refusal.
-Outcome<double> between_rows(double x, double Row::*from, double Row::*to, const char* field,
-                             const char* range) {
+Outcome<double> between_rows(double x, double ScaleRow::*from, double ScaleRow::*to,
+                             const char* field, const char* range) {
   const auto& table = rows();
   if (!(x >= table.front().*from && x <= table.back().*from)) {
     return Problem{field, std::string("The hardness table covers ") + range + " only.",
@@ -38,21 +38,21 @@ Outcome<double> between_rows(double x, double Row::*from, double Row::*to, const
   }
   std::size_t upper = 1;
   while (table[upper].*from < x) ++upper;
-  const Row& a = table[upper - 1];
-  const Row& b = table[upper];
+  const ScaleRow& a = table[upper - 1];
+  const ScaleRow& b = table[upper];
   return a.*to + (b.*to - a.*to) * (x - a.*from) / (b.*from - a.*from);
 }
 
 }  // namespace
 
 Outcome<Vickers> to_vickers(RockwellC hardness) {
-  auto hv = between_rows(hardness.points, &Row::hrc, &Row::hv, "hrc", "20 to 68 HRC");
+  auto hv = between_rows(hardness.points, &ScaleRow::hrc, &ScaleRow::hv, "hrc", "20 to 68 HRC");
   if (!hv) return hv.problems();
   return Vickers{*hv};
 }
 
 Outcome<RockwellC> to_rockwell_c(Vickers hardness) {
-  auto hrc = between_rows(hardness.points, &Row::hv, &Row::hrc, "hv", "238 to 940 HV");
+  auto hrc = between_rows(hardness.points, &ScaleRow::hv, &ScaleRow::hrc, "hv", "238 to 940 HV");
   if (!hrc) return hrc.problems();
   return RockwellC{*hrc};
 }

@@ -8,15 +8,10 @@
 namespace tangmark::desk {
 namespace {
 
-std::string value(const Typed& typed, const std::string& field) {
-  const auto found = typed.find(field);
-  return found == typed.end() ? std::string() : found->second;
-}
-
 std::string operation_of(const std::string& action, const Typed& filled) {
   if (action == "log_quench") return "harden";
   if (action == "log_temper") return "temper";
-  return action == "log_step" ? value(filled, "operation") : std::string();
+  return action == "log_step" ? typed_value(filled, "operation") : std::string();
 }
 
 blade::RouteStep planned_step(const Sight& sight, const blade::KeptBlade& blade,
@@ -25,7 +20,7 @@ blade::RouteStep planned_step(const Sight& sight, const blade::KeptBlade& blade,
   if (const auto open = db::open_step(sight.shop, blade.id, operation)) step = *open;
   step.operation = operation;
   if (const auto set =
-          parse_temperature(value(filled, "set"), sight.settings.temperature_unit, "set"))
+          parse_temperature(typed_value(filled, "set"), sight.settings.temperature_unit, "set"))
     step.temperature = *set;
   return step;
 }
@@ -41,7 +36,7 @@ void add(std::string& text, const std::vector<steel::Advice>& advice, bool heed,
 
 std::string advice_before(const Sight& sight, const std::string& action, const Typed& filled) {
   const std::string operation = operation_of(action, filled);
-  const auto number = number_of(value(filled, "blade"));
+  const auto number = number_of(typed_value(filled, "blade"));
   const auto blade = number ? db::find_blade(sight.shop, *number) : std::nullopt;
   if (operation.empty() || !blade) return {};
   const auto advice = db::advice_on(sight.shop, db::load_record(sight.shop, *blade),

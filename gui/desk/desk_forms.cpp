@@ -20,11 +20,6 @@
 namespace tangmark::desk {
 namespace {
 
-std::string value(const Typed& typed, const std::string& field) {
-  const auto found = typed.find(field);
-  return found == typed.end() ? std::string() : found->second;
-}
-
 FormField path_field(const std::string& label, const std::string& suggestion,
                      const std::string& help) {
   FormField field;
@@ -47,10 +42,10 @@ FormField plain_field(const std::string& name, const std::string& label, const s
 }
 
 Outcome<Said> print(const Sight& sight, const Typed& typed) {
-  const std::string path = with_home(value(typed, "path"));
+  const std::string path = with_home(typed_value(typed, "path"));
   if (path.empty())
     return Problem{"path", "It needs a name of a file.", "Give one such as ~/quote.pdf."};
-  const auto bytes = printed_bytes(sight, value(typed, "kind"), value(typed, "id"));
+  const auto bytes = printed_bytes(sight, typed_value(typed, "kind"), typed_value(typed, "id"));
   if (!bytes) return bytes.problems();
   try {
     reports::write_whole(*bytes, path);
@@ -61,7 +56,8 @@ Outcome<Said> print(const Sight& sight, const Typed& typed) {
 }
 
 Outcome<Said> write_ledger(const Sight& sight, const Typed& typed) {
-  const std::string path = with_home(value(typed, "path")), asked = value(typed, "year");
+  const std::string path = with_home(typed_value(typed, "path")),
+                    asked = typed_value(typed, "year");
   const auto year = asked.empty()
                         ? std::optional<std::int64_t>(static_cast<int>(sight.today().year()))
                         : number_of(asked);
@@ -78,7 +74,7 @@ Outcome<Said> write_ledger(const Sight& sight, const Typed& typed) {
 }
 
 Outcome<Said> verify(const Sight& sight, const Typed& typed) {
-  const std::string path = with_home(value(typed, "path"));
+  const std::string path = with_home(typed_value(typed, "path"));
   std::ifstream file(path, std::ios::binary);
   std::stringstream held;
   held << file.rdbuf();
@@ -97,7 +93,7 @@ Outcome<Said> verify(const Sight& sight, const Typed& typed) {
 }
 
 Outcome<Said> write_public_list(const Sight& sight, const Typed& typed) {
-  const std::string path = with_home(value(typed, "path"));
+  const std::string path = with_home(typed_value(typed, "path"));
   if (path.empty())
     return Problem{"path", "It needs a name of a file.", "Give one such as ~/certificates.html."};
   const auto list = public_list({sight.shop, fonts(), sight.now});
@@ -141,25 +137,27 @@ FormField year_field(const Typed& filled) {
   year.name = "year";
   year.label = "Year";
   year.help = "2026; this year when not given";
-  year.value = value(filled, "year");
+  year.value = typed_value(filled, "year");
   return year;
 }
 
 FormField certificate_field(const Typed& filled) {
-  FormField file = path_field("The file", value(filled, "path"), "a certificate as a PDF file");
+  FormField file =
+      path_field("The file", typed_value(filled, "path"), "a certificate as a PDF file");
   file.entry = Entry::file;
   return file;
 }
 
 std::vector<FormField> print_fields(const Typed& filled) {
   std::vector<FormField> fields{
-      path_field("Into the file", "~/" + value(filled, "kind") + "-" + value(filled, "id") + ".pdf",
+      path_field("Into the file",
+                 "~/" + typed_value(filled, "kind") + "-" + typed_value(filled, "id") + ".pdf",
                  "a file that is there already is replaced")};
   for (const char* kept : {"kind", "id"}) {
     FormField field;
     field.name = kept;
     field.label = kept;
-    field.value = value(filled, kept);
+    field.value = typed_value(filled, kept);
     field.hidden = true;
     fields.push_back(field);
   }
@@ -231,7 +229,7 @@ Form desk_form(const std::string& name, const Typed& filled) {
       Form form{name, known.title, known.under, known.submit, known.fields(filled)};
       return form;
     }
-  return {name, "Print the " + value(filled, "kind"), "A PDF file, the very page shown here.",
+  return {name, "Print the " + typed_value(filled, "kind"), "A PDF file, the very page shown here.",
           "Print", print_fields(filled)};
 }
 
@@ -240,7 +238,7 @@ Outcome<Said> desk_act(const std::string& name, const Sight& sight, const Typed&
   if (name == "desk.ledger") return write_ledger(sight, typed);
   if (name == "desk.verify") return verify(sight, typed);
   if (name == "desk.public_list") return write_public_list(sight, typed);
-  const std::string path = with_home(value(typed, "path"));
+  const std::string path = with_home(typed_value(typed, "path"));
   if (path.empty())
     return Problem{"path", "It needs a place to write to.", "Give a path such as ~/shop-backup."};
   auto done =
@@ -266,7 +264,7 @@ std::optional<GoTo> place_after(const std::string& action, const std::string& nu
       return GoTo{*made.place, made.id_before + number};
   }
   if (action == "add_item" || action == "make_quote") {
-    if (const std::string commission = value(typed, "commission"); !commission.empty()) {
+    if (const std::string commission = typed_value(typed, "commission"); !commission.empty()) {
       return GoTo{Place::commissions, commission};
     }
   }

@@ -46,17 +46,14 @@ Outcome<QuoteLive> Desk::quote(const QuoteTyped& typed) {
 }
 
 Outcome<Said> Desk::add_quote_line(const Typed& typed) {
-  const auto given = [&](const char* field) {
-    const auto found = typed.find(field);
-    return found == typed.end() ? std::string() : found->second;
-  };
+  const auto given = [&](const char* field) { return typed_value(typed, field); };
   if (given("name").empty())
     return Problem{"name", "The line needs a name.", "Say what it is, such as Mosaic pin."};
   if (given("each").empty())
     return Problem{"each", "The line needs a price.", "Say what one of it costs."};
   QuoteTyped more = inside_->quote_typed.value_or(QuoteTyped{});
-  more.changes.push_back({"+ " + given("name"), (given("much").empty() ? "1" : given("much")) +
-                                                    " at " + given("each")});
+  more.changes.push_back({"+ " + given("name"),
+                          (given("much").empty() ? "1" : given("much")) + " at " + given("each")});
   const QuoteTyped before = inside_->quote_typed.value_or(QuoteTyped{});
   if (const auto live = quote(more); !live) {
     inside_->quote_typed = before;

@@ -3,6 +3,7 @@
 
 #include <map>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -12,6 +13,12 @@ namespace tangmark::desk {
 
 /// What was or will be typed, by the name of the field.
 using Typed = std::map<std::string, std::string>;
+
+/// What stands in a field; empty when it was left empty.
+inline std::string typed_value(const Typed& typed, std::string_view field) {
+  const auto found = typed.find(std::string(field));
+  return found == typed.end() ? std::string() : found->second;
+}
 
 /// Open the form of an action beside the list, some fields already filled.
 struct OpenForm {

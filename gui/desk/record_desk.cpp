@@ -18,14 +18,10 @@ constexpr std::string_view mapping_fields[] = {"unit",   "dates",  "separator", 
                                                "counts", "time",   "date",      "sensors",
                                                "zone",   "judged", "anew"};
 
-std::string value(const Typed& typed, std::string_view field) {
-  const auto found = typed.find(std::string(field));
-  return found == typed.end() ? std::string() : found->second;
-}
-
 bool says_how(const Typed& typed) {
   for (const std::string_view field : mapping_fields)
-    if (const std::string said = value(typed, field); !said.empty() && said != "no") return true;
+    if (const std::string said = typed_value(typed, field); !said.empty() && said != "no")
+      return true;
   return false;
 }
 
@@ -42,16 +38,16 @@ Outcome<std::string> beginning_of(const std::string& path) {
 
 Outcome<kiln::ShapeHints> hints_of(const Typed& typed) {
   kiln::TypedMapping mapping;
-  mapping.unit = value(typed, "unit");
-  mapping.dates = value(typed, "dates");
-  mapping.separator = value(typed, "separator");
-  mapping.decimals = value(typed, "decimals");
-  mapping.counts = value(typed, "counts");
-  mapping.time = value(typed, "time");
-  mapping.date = value(typed, "date");
-  mapping.sensors = value(typed, "sensors");
-  if (mapping.sensors.empty()) mapping.sensors = value(typed, "judged");
-  mapping.zone = value(typed, "zone");
+  mapping.unit = typed_value(typed, "unit");
+  mapping.dates = typed_value(typed, "dates");
+  mapping.separator = typed_value(typed, "separator");
+  mapping.decimals = typed_value(typed, "decimals");
+  mapping.counts = typed_value(typed, "counts");
+  mapping.time = typed_value(typed, "time");
+  mapping.date = typed_value(typed, "date");
+  mapping.sensors = typed_value(typed, "sensors");
+  if (mapping.sensors.empty()) mapping.sensors = typed_value(typed, "judged");
+  mapping.zone = typed_value(typed, "zone");
   return kiln::read_hints(mapping);
 }
 
@@ -114,8 +110,8 @@ Form record_form(const Sight& sight, const Typed& filled) {
 }
 
 Outcome<LookedAtRecord> record_sheet(const Sight& sight, const Typed& typed) {
-  const auto firing = db::find_firing(sight.shop, value(typed, "firing"), "firing");
-  const auto bytes = beginning_of(value(typed, "file"));
+  const auto firing = db::find_firing(sight.shop, typed_value(typed, "firing"), "firing");
+  const auto bytes = beginning_of(typed_value(typed, "file"));
   const auto hints = hints_of(typed);
   Gather form;
   if (!firing) form.add(firing.problem());
@@ -124,7 +120,7 @@ Outcome<LookedAtRecord> record_sheet(const Sight& sight, const Typed& typed) {
     for (const Problem& problem : hints.problems()) form.add(problem);
   if (form.refused()) return form.problems();
   const auto logger =
-      value(typed, "independent") == "yes" ? db::Logger::check : db::Logger::controller;
+      typed_value(typed, "independent") == "yes" ? db::Logger::check : db::Logger::controller;
   const auto known =
       says_how(typed) ? std::nullopt : db::record_shape_of(sight.shop, firing->kiln, logger);
   const TemperatureUnit unit = sight.settings.temperature_unit;
@@ -132,7 +128,7 @@ Outcome<LookedAtRecord> record_sheet(const Sight& sight, const Typed& typed) {
                              : kiln::preview_record(*bytes, sight.zone(), *hints, unit);
   Typed kept = typed;
   std::erase_if(kept, [](const auto& pair) { return pair.second.empty(); });
-  kept["file"] = with_home(value(typed, "file"));
+  kept["file"] = with_home(typed_value(typed, "file"));
   return LookedAtRecord{std::to_string(firing->number),
                         {section_of(preview, kept), taken_for_granted(preview)}};
 }

@@ -20,11 +20,6 @@ FormField line(const std::string& name, const std::string& label, const std::str
   return field;
 }
 
-std::string typed_value(const Typed& typed, const std::string& field) {
-  const auto found = typed.find(field);
-  return found == typed.end() ? std::string() : found->second;
-}
-
 using Welcomed = std::variant<std::filesystem::path, ShopWriting>;
 
 Outcome<Welcomed> new_shop(const Typed& typed, const std::filesystem::path& path, Instant now) {

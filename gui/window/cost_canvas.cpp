@@ -13,7 +13,7 @@
 namespace tangmark::window {
 namespace {
 
-constexpr int head_px = 24;
+constexpr int cost_head_px = 24;
 constexpr std::array cells_in_order{desk::QuoteCell::how_much, desk::QuoteCell::each,
                                     desk::QuoteCell::amount};
 
@@ -69,7 +69,7 @@ CostCanvas::CostCanvas(wxWindow* parent, Changed changed)
 int CostCanvas::row_height() const {
   const Sizes& sizes = look().sizes;
   const int count = std::max<int>(1, static_cast<int>(rows_.size()));
-  const int room = (GetClientSize().y - sizes.of(head_px)) / count;
+  const int room = (GetClientSize().y - sizes.of(cost_head_px)) / count;
   return std::clamp(room, sizes.of(22), sizes.of(24));
 }
 
@@ -118,7 +118,7 @@ wxRect CostCanvas::box_of(const Place& place) const {
                      : place.cell == desk::QuoteCell::each   ? at.each
                                                              : at.right;
   const int wide = sizes.of(72), high = row_height();
-  const int y = sizes.of(head_px) - down_ + static_cast<int>(place.row) * high;
+  const int y = sizes.of(cost_head_px) - down_ + static_cast<int>(place.row) * high;
   return {static_cast<int>(end) - wide + sizes.of(4), y, wide, high};
 }
 
@@ -190,7 +190,7 @@ void CostCanvas::step_across(int cells) {
 void CostCanvas::select(const Place& place) {
   place_ = place;
   const wxRect box = box_of(place);
-  const int head = look().sizes.of(head_px);
+  const int head = look().sizes.of(cost_head_px);
   if (box.y < head) move(box.y - head);
   if (box.GetBottom() > GetClientSize().y) move(box.GetBottom() - GetClientSize().y);
   const desk::QuoteRow& row = rows_[place.row];
@@ -227,7 +227,7 @@ void CostCanvas::close(bool keep) {
 void CostCanvas::click(wxPoint at) {
   close(true);
   SetFocus();
-  const int line = (at.y + down_ - look().sizes.of(head_px)) / std::max(1, row_height());
+  const int line = (at.y + down_ - look().sizes.of(cost_head_px)) / std::max(1, row_height());
   if (line < 0 || line >= static_cast<int>(rows_.size())) return;
   for (const desk::QuoteCell cell : cells_in_order) {
     const Place place{static_cast<std::size_t>(line), cell};
@@ -301,7 +301,7 @@ void CostCanvas::draw(wxGraphicsContext& gc, wxSize size) {
   const desk::Palette& p = look().palette;
   const Columns at = columns();
   const Pen grey{sizes.note(), false, p.second_ink};
-  const double head = sizes.of(head_px);
+  const double head = sizes.of(cost_head_px);
   double y = head - down_;
   for (std::size_t i = 0; i < rows_.size(); ++i, y += row_height())
     if (y >= head - row_height() && y <= size.y) draw_row(gc, rows_[i], y, size);

@@ -9,7 +9,7 @@ namespace tangmark::window {
 namespace {
 
 constexpr int bar_high_px = 34;
-constexpr int row_px = 46;
+constexpr int cut_row_px = 46;
 constexpr int tag_px = 132;
 
 }  // namespace
@@ -19,7 +19,7 @@ CutCanvas::CutCanvas(wxWindow* parent) : Canvas(parent, Depth::window) {}
 void CutCanvas::show(desk::CutDrawing drawing) {
   drawing_ = std::move(drawing);
   const int rows = std::clamp(static_cast<int>(drawing_.bars.size()), 1, 7);
-  SetMinSize({-1, rows * look().sizes.of(row_px) + look().sizes.gap(2)});
+  SetMinSize({-1, rows * look().sizes.of(cut_row_px) + look().sizes.gap(2)});
   GetParent()->Layout();
   says(desk::in_words(drawing_));
   Refresh();
@@ -63,7 +63,7 @@ void CutCanvas::draw(wxGraphicsContext& gc, wxSize size) {
   double y = sizes.gap(1);
   for (const desk::DrawnBar& bar : drawing_.bars) {
     draw_bar(gc, bar, y, left, px_per_mm);
-    y += sizes.of(row_px);
+    y += sizes.of(cut_row_px);
   }
 }
 

@@ -11,7 +11,7 @@ namespace {
 constexpr int box_wide_px = 176;
 constexpr int box_high_px = 46;
 constexpr int column_px = 208;
-constexpr int row_px = 54;
+constexpr int family_row_px = 54;
 
 }  // namespace
 
@@ -32,7 +32,7 @@ void FamilyCanvas::show(desk::FamilyTree tree) {
   tree_ = std::move(tree);
   int rows = 1;
   for (const desk::FamilyMember& member : tree_.members) rows = std::max(rows, member.row + 1);
-  const int height = std::min(rows, 7) * look().sizes.of(row_px) + look().sizes.gap(1);
+  const int height = std::min(rows, 7) * look().sizes.of(family_row_px) + look().sizes.gap(1);
   SetMinSize({-1, height});
   GetParent()->Layout();
   says(desk::in_words(tree_));
@@ -41,7 +41,7 @@ void FamilyCanvas::show(desk::FamilyTree tree) {
 
 wxRect2DDouble FamilyCanvas::box_of(const desk::FamilyMember& member) const {
   const Sizes& sizes = look().sizes;
-  return {2.0 + member.column * sizes.of(column_px), 4.0 + member.row * sizes.of(row_px),
+  return {2.0 + member.column * sizes.of(column_px), 4.0 + member.row * sizes.of(family_row_px),
           static_cast<double>(sizes.of(box_wide_px)), static_cast<double>(sizes.of(box_high_px))};
 }
 

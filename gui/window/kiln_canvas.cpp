@@ -12,10 +12,10 @@
 namespace tangmark::window {
 namespace {
 
-constexpr int inset_px = 8;    // keeps words off the frame that shows the focus
-constexpr int names_px = 132;  // the column of kiln names
-constexpr int head_px = 40;    // the row of hours
-constexpr int foot_px = 32;    // the key of colours
+constexpr int inset_px = 8;        // keeps words off the frame that shows the focus
+constexpr int names_px = 132;      // the column of kiln names
+constexpr int hours_head_px = 40;  // the row of hours
+constexpr int foot_px = 32;        // the key of colours
 constexpr int low_lane_px = 56;
 constexpr auto step = std::chrono::minutes{5};
 
@@ -95,7 +95,7 @@ Instant KilnCanvas::time_at(double x) const {
 }
 
 double KilnCanvas::lanes_room() const {
-  return GetClientSize().y - look().sizes.of(head_px) - look().sizes.of(foot_px);
+  return GetClientSize().y - look().sizes.of(hours_head_px) - look().sizes.of(foot_px);
 }
 
 double KilnCanvas::lane_height() const {
@@ -120,7 +120,7 @@ double KilnCanvas::curve_height() const {
 }
 
 double KilnCanvas::lane_top(std::size_t lane) const {
-  return look().sizes.of(head_px) + static_cast<double>(lane) * lane_height() - scrolled_;
+  return look().sizes.of(hours_head_px) + static_cast<double>(lane) * lane_height() - scrolled_;
 }
 
 double KilnCanvas::y_of(double celsius, std::size_t lane) const {
@@ -135,8 +135,8 @@ void KilnCanvas::draw(wxGraphicsContext& gc, wxSize) {
   if (board_.lanes.empty()) return;
   const Sizes& size = look().sizes;
   gc.PushState();
-  gc.Clip(0, size.of(head_px), GetClientSize().x,
-          GetClientSize().y - size.of(head_px) - size.of(foot_px));
+  gc.Clip(0, size.of(hours_head_px), GetClientSize().x,
+          GetClientSize().y - size.of(hours_head_px) - size.of(foot_px));
   draw_ground(gc);
   for (std::size_t lane = 0; lane < board_.lanes.size(); ++lane) draw_lane(gc, lane);
   gc.ResetClip();
@@ -393,9 +393,8 @@ void KilnCanvas::draw_key(wxGraphicsContext& gc) {
   // Where both do not fit beside each other the unit alone stays: "°F:" of "Colour of ..., °F:".
   const double room = x - sizes.of(inset_px) - text_width(gc, marks, note_pen()) - sizes.gap(2);
   const std::string& title = board_.key_title;
-  const std::string words = text_width(gc, title, note_pen()) <= room
-                                ? title
-                                : title.substr(title.rfind(' ') + 1);
+  const std::string words =
+      text_width(gc, title, note_pen()) <= room ? title : title.substr(title.rfind(' ') + 1);
   draw_text(gc, words, x - sizes.of(4), y, note_pen(), Anchor::end);
 }
 

@@ -8,31 +8,9 @@
 #include "gui/window/platform.h"
 #include "gui/window/text.h"
 #include "gui/window/words.h"
+#include "reports/markup.h"
 
 namespace tangmark::window {
-namespace {
-
-std::string escaped(const std::string& text) {
-  std::string out;
-  for (char c : text) {
-    switch (c) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      default:
-        out += c;
-    }
-  }
-  return out;
-}
-
-}  // namespace
 
 /// The rows that match, read by the control only where they are seen.
 class ListRows final : public wxDataViewVirtualListModel {
@@ -51,13 +29,14 @@ class ListRows final : public wxDataViewVirtualListModel {
       // A blade's number stands large; a tag such as 14-2B3 must be seen whole.
       constexpr std::size_t short_number = 4;
       const bool large = shown_row.number.size() <= short_number;
-      value = shown((large ? "<b><big>" : "<b><small>") + escaped(shown_row.number) +
-                    (large ? "</big></b>" : "</small></b>"));
+      value =
+          shown((large ? "<b><big>" : "<b><small>") + reports::escaped_markup(shown_row.number) +
+                (large ? "</big></b>" : "</small></b>"));
       return;
     }
     const std::string grey = desk::hex(look().palette.second_ink);
-    value = shown(escaped(shown_row.line) + "\n<span size='smaller' color='" + grey + "'>" +
-                  escaped(shown_row.under) + "</span>");
+    value = shown(reports::escaped_markup(shown_row.line) + "\n<span size='smaller' color='" +
+                  grey + "'>" + reports::escaped_markup(shown_row.under) + "</span>");
   }
   bool SetValueByRow(const wxVariant&, unsigned, unsigned) override { return false; }
   unsigned GetColumnCount() const override { return 2; }
