@@ -29,9 +29,8 @@ bool about_grade_alone(const FreeText& text, const WordHit& hit) {
   return text.where.starts_with("grade of ") && hit.needs == Claim::grade;
 }
 
-void read_texts(const Dossier& dossier, const BladeCase& blade, const Judgements& judgements,
-                CertificateDraft& draft) {
-  for (const FreeText& text : printed_texts(dossier)) {
+void read_texts(const BladeCase& blade, const Judgements& judgements, CertificateDraft& draft) {
+  for (const FreeText& text : printed_texts(blade)) {
     for (const WordHit& hit : denied_against_record(blade, judgements, text.text))
       draft.warnings.push_back("\"" + hit.word + "\" is denied in " + text.where +
                                ", but the record shows it.");
@@ -86,9 +85,30 @@ void choose_name(const BladeCase& blade, const Judgements& judgements, Certifica
     draft.explanations.push_back(draft.names.front().explanation);
 }
 
+void add_steel_texts(const BladeCase& blade, std::vector<FreeText>& texts) {
+  const SteelTrail& steel = blade.dossier.steel;
+  for (const Piece& piece : steel.pieces)
+    if (piece.identity != Identity::kept && piece.identity_note)
+      texts.push_back({"the note on piece " + piece.tag.text, *piece.identity_note});
+  for (const Billet& billet : steel.billets)
+    if (billet.pattern_name)
+      texts.push_back({"pattern of billet " + billet.tag.text, *billet.pattern_name});
+  for (const Lot& lot : steel.lots)
+    if (lot.grade) texts.push_back({"grade of " + lot_name(lot), *lot.grade});
+  // These print only where the trail of the blade reaches the lot.
+  for (const Source& source : blade.trail.sources()) {
+    if (source.lot == nullptr) continue;
+    const Lot& lot = *source.lot;
+    if (lot.recycled_from) texts.push_back({"what " + lot_name(lot) + " was", *lot.recycled_from});
+    for (const std::string& test : lot.own_tests)
+      texts.push_back({"own test of " + lot_name(lot), test});
+  }
+}
+
 }  // namespace
 
-std::vector<FreeText> printed_texts(const Dossier& dossier) {
+std::vector<FreeText> printed_texts(const BladeCase& blade) {
+  const Dossier& dossier = blade.dossier;
   std::vector<FreeText> texts = {{"title", dossier.title}, {"item", dossier.item}};
   texts.insert(texts.end(), dossier.free_texts.begin(), dossier.free_texts.end());
   for (const Finding& finding : dossier.findings)
@@ -103,17 +123,18 @@ std::vector<FreeText> printed_texts(const Dossier& dossier) {
     if (entry.heat && entry.heat->record && entry.heat->record->set_right)
       texts.push_back({"reason for correcting the record of " + operation_text(entry),
                        entry.heat->record->set_right->why});
-  for (const Piece& piece : dossier.steel.pieces)
-    if (piece.identity != Identity::kept && piece.identity_note)
-      texts.push_back({"the note on piece " + piece.tag.text, *piece.identity_note});
   for (const std::string& difference : dossier.order.differences)
     texts.push_back({"differences from the order", difference});
   for (const std::string& finish : dossier.finish) texts.push_back({"finish", finish});
-  for (const Billet& billet : dossier.steel.billets)
-    if (billet.pattern_name)
-      texts.push_back({"pattern of billet " + billet.tag.text, *billet.pattern_name});
-  for (const Lot& lot : dossier.steel.lots)
-    if (lot.grade) texts.push_back({"grade of " + lot_name(lot), *lot.grade});
+  for (const Photo& photo : dossier.photos)
+    texts.push_back({"what photo " + std::to_string(photo.number) + " shows", photo.shows});
+  add_steel_texts(blade, texts);
+  for (const HandleMaterial& material : dossier.handle) {
+    for (const std::string& treatment : material.treatments)
+      texts.push_back({"treatment of the " + material.part, treatment});
+    for (const std::string& note : material.health_notes)
+      texts.push_back({"health note on the " + material.part, note});
+  }
   return texts;
 }
 
@@ -130,7 +151,7 @@ CertificateDraft compose(const Dossier& dossier) {
   draft.blocks = hard_states(blade);
   for (Refusal& refusal : contradictions(blade)) draft.blocks.push_back(std::move(refusal));
   choose_name(blade, judgements, draft);
-  read_texts(dossier, blade, judgements, draft);
+  read_texts(blade, judgements, draft);
   state_absences(blade, judgements, draft);
   draft.disclosures = disclosures(blade);
   return draft;

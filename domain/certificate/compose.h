@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "domain/certificate/blade_case.h"
 #include "domain/certificate/disclosures.h"
 #include "domain/certificate/dossier.h"
 #include "domain/certificate/pattern_name.h"
@@ -40,6 +41,6 @@ struct CertificateDraft {
 CertificateDraft compose(const Dossier& dossier);
 
 /// Every text the maker typed that a certificate would print, with where it stands.
-std::vector<FreeText> printed_texts(const Dossier& dossier);
+std::vector<FreeText> printed_texts(const BladeCase& blade);
 
 }  // namespace tangmark::certificate

@@ -14,7 +14,7 @@ namespace {
 constexpr std::int64_t nm_per_mm = 1'000'000;
 constexpr std::int64_t nm_per_inch = 25'400'000;  // exact by definition; NIST SP 811, B.8
 
-constexpr std::array<figures::Unit, 24> units = {{
+constexpr std::array<figures::Unit, 24> length_units = {{
     {"mm", nm_per_mm},
     {"millimetre", nm_per_mm},
     {"millimetres", nm_per_mm},
@@ -41,12 +41,12 @@ constexpr std::array<figures::Unit, 24> units = {{
     {"'", 12 * nm_per_inch},
 }};
 
-constexpr figures::Kind kind = {.noun = "a length",
-                                .measure = "length",
-                                .example = "3.2 mm or 1/8 in",
-                                .units = units,
-                                .most = 10'000 * nm_per_mm,
-                                .most_text = "10 m"};
+constexpr figures::Kind length_kind = {.noun = "a length",
+                                       .measure = "length",
+                                       .example = "3.2 mm or 1/8 in",
+                                       .units = length_units,
+                                       .most = 10'000 * nm_per_mm,
+                                       .most_text = "10 m"};
 
 constexpr figures::Unit millimetre = {"mm", nm_per_mm};
 constexpr figures::Unit inch = {"in", nm_per_inch};
@@ -75,8 +75,8 @@ Length Length::nearest_millimetres(double mm) {
 }
 
 Outcome<Length> parse_length(std::string_view text, LengthUnit usual, std::string_view field) {
-  const auto nm =
-      figures::read_quantity(text, kind, usual == LengthUnit::inch ? inch : millimetre, field);
+  const auto nm = figures::read_quantity(text, length_kind,
+                                         usual == LengthUnit::inch ? inch : millimetre, field);
   if (!nm) return nm.problems();
   return Length::nanometres(*nm);
 }

@@ -39,7 +39,7 @@ Outcome<Share> parse_share(std::string_view text, std::string_view field) {
                    "Write the % sign, such as 40 %, or a fraction up to 1, such as 0.4."};
   }
   const auto millionths = figures::counts(term->figure, bare ? fraction : percent);
-  if (millionths > kind.most) return figures::too_much(text, share_kind, field);
+  if (millionths > share_kind.most) return figures::too_much(text, share_kind, field);
   return Share::millionths(static_cast<std::int64_t>(millionths));
 }
 

@@ -57,7 +57,7 @@ Outcome<Duration> clock_span(std::string_view text, std::string_view field) {
   if (!hours || !minutes || !seconds || !rest.empty())
     return figures::not_a(text, span_kind, field);
   const std::int64_t span = *hours * hour_s + *minutes * minute_s + *seconds;
-  if (span > kind.most) return figures::too_much(text, span_kind, field);
+  if (span > span_kind.most) return figures::too_much(text, span_kind, field);
   return Duration{span};
 }
 

@@ -63,18 +63,18 @@ constexpr std::array<figures::Unit, scales.size()> make_units() {
   }
   return units;
 }
-constexpr std::array<figures::Unit, scales.size()> units = make_units();
+constexpr std::array<figures::Unit, scales.size()> temperature_units = make_units();
 
 constexpr figures::Kind reading_kind = {.noun = "a temperature",
                                         .measure = "temperature",
                                         .example = "802 C or 1475 F",
-                                        .units = units,
+                                        .units = temperature_units,
                                         .most_text = "2000 C",
                                         .sign = figures::Sign::allowed};
 constexpr figures::Kind step_kind = {.noun = "a temperature step",
                                      .measure = "temperature",
                                      .example = "50 F or 28 C",
-                                     .units = units,
+                                     .units = temperature_units,
                                      .most = 2000 * per_kelvin,
                                      .most_text = "2000 C",
                                      .sign = figures::Sign::allowed};
@@ -120,7 +120,7 @@ Outcome<Read> read(std::string_view text, const figures::Kind& kind, Temperature
   if (term->unit == nullptr) {
     return Read{figures::counts(term->figure, {"", counts_per_degree(usual)}), usual};
   }
-  const auto index = static_cast<std::size_t>(term->unit - units.data());
+  const auto index = static_cast<std::size_t>(term->unit - temperature_units.data());
   return Read{figures::counts(term->figure, *term->unit), scales[index].unit};
 }
 

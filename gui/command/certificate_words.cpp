@@ -7,8 +7,8 @@
 #include "db/store/blade_store.h"
 #include "db/store/certificate_store.h"
 #include "db/store/dossier_reader.h"
-#include "domain/certificate/compose.h"
 #include "domain/certificate/certificate_record.h"
+#include "domain/certificate/compose.h"
 #include "gui/command/json_text.h"
 #include "gui/command/shop_of.h"
 #include "gui/command/word_list.h"
@@ -218,8 +218,10 @@ Exit wording_word(const Call& call) {
       for (const auto& lacking : hit.lacking) say("  lacks " + lacking);
       for (const auto& truthful : hit.truthful) say("  true would be: " + truthful);
     }
-    if (call.has("json")) say_json({{"hits", list}});
-    else if (hits.empty()) say("Nothing in this text claims anything.");
+    if (call.has("json"))
+      say_json({{"hits", list}});
+    else if (hits.empty())
+      say("Nothing in this text claims anything.");
     return all_proven ? Exit::done : Exit::answer_is_no;
   });
 }
@@ -273,10 +275,20 @@ std::vector<Word> certificate_words() {
   return {
       {"certificate", "the certificate of a blade, or what stops it", "FILE BLADE", 2, 2, issuing,
        certificate},
-      {"certificates", "every issue and key as a list for the maker's site", "FILE", 1, 1,
-       {{"csv", "OUT", "as a table"}, {"html", "OUT", "as a page"}}, public_list_word},
-      {"revoke", "revoke an issued certificate", "FILE CERTIFICATE", 2, 2,
-       {{"reason", "TEXT", "why"}}, revoke},
+      {"certificates",
+       "every issue and key as a list for the maker's site",
+       "FILE",
+       1,
+       1,
+       {{"csv", "OUT", "as a table"}, {"html", "OUT", "as a page"}},
+       public_list_word},
+      {"revoke",
+       "revoke an issued certificate",
+       "FILE CERTIFICATE",
+       2,
+       2,
+       {{"reason", "TEXT", "why"}},
+       revoke},
       {"wording",
        "words in TEXT whose evidence is missing, and what would be true",
        "FILE BLADE TEXT",

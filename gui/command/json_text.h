@@ -2,7 +2,6 @@
 #pragma once
 
 #include <nlohmann/json.hpp>
-
 #include <string>
 
 #include "gui/command/word.h"
@@ -13,7 +12,9 @@ namespace tangmark::command {
 using Json = nlohmann::ordered_json;
 
 /// Prints one JSON object on standard output and nothing else.
-inline void say_json(const Json& json) { say(json.dump(2)); }
+inline void say_json(const Json& json) {
+  say(json.dump(2));
+}
 
 /// A refusal under --json: the first problem as field, problem and remedy, all of them in problems.
 inline Exit refuse_json(const Problems& problems) {
@@ -25,6 +26,11 @@ inline Exit refuse_json(const Problems& problems) {
   json["problems"] = all;
   say_json(json);
   return refuse(problems);
+}
+
+/// Refuses in the way the call asked for.
+inline Exit refused(const Call& call, const Problems& problems) {
+  return call.has("json") ? refuse_json(problems) : refuse(problems);
 }
 
 }  // namespace tangmark::command

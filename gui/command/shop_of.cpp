@@ -1,13 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "gui/command/shop_of.h"
 
-#include "gui/command/json_text.h"
-
 namespace tangmark::command {
-
-Exit refused(const Call& call, const Problems& problems) {
-  return call.has("json") ? refuse_json(problems) : refuse(problems);
-}
 
 Exit with_shop(const Call& call, const std::function<Exit(db::ShopFile&)>& work) {
   auto shop = db::ShopFile::open(call.words.at(0), call.now);

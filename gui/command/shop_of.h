@@ -2,15 +2,12 @@
 #pragma once
 
 #include "db/shop_file.h"
-#include "gui/command/word.h"
+#include "gui/command/json_text.h"
 
 namespace tangmark::command {
 
 /// Opens the shop file that is the first word, tells its notice, and does the work on it. Under
 /// --json a refusal is one JSON object too.
 Exit with_shop(const Call& call, const std::function<Exit(db::ShopFile&)>& work);
-
-/// Refuses in the way the call asked for.
-Exit refused(const Call& call, const Problems& problems);
 
 }  // namespace tangmark::command

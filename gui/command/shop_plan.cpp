@@ -50,11 +50,16 @@ std::int64_t whole_minutes(Duration span) {
 
 std::string_view one_word(What what) {
   switch (what) {
-    case What::kept: return "kept";
-    case What::reloaded: return "reloaded";
-    case What::moved: return "moved";
-    case What::added: return "added";
-    case What::dropped: return "dropped";
+    case What::kept:
+      return "kept";
+    case What::reloaded:
+      return "reloaded";
+    case What::moved:
+      return "moved";
+    case What::added:
+      return "added";
+    case What::dropped:
+      return "dropped";
   }
   return "";
 }
@@ -82,9 +87,9 @@ Json changes_json(const Planned& p) {
 Json shifts_json(const Planned& p) {
   Json all = Json::array();
   for (const auto& shift : p.difference.shifts) {
-    Json one{{"blade", shift.blade}, {"done_before", nullptr}, {"done_after", nullptr},
-             {"late_before_min", nullptr}, {"late_after_min", nullptr},
-             {"sentence", db::in_words(shift, p.settings.zone)}};
+    Json one{{"blade", shift.blade},      {"done_before", nullptr},
+             {"done_after", nullptr},     {"late_before_min", nullptr},
+             {"late_after_min", nullptr}, {"sentence", db::in_words(shift, p.settings.zone)}};
     if (shift.before) {
       one["done_before"] = to_stored(*shift.before);
       one["late_before_min"] = whole_minutes(shift.late_before);

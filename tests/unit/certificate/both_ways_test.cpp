@@ -20,7 +20,8 @@ const BothWays* case_of(const std::vector<BothWays>& all, Claim claim) {
 
 // Whether a blade states the claim as something proven, not as unknown.
 bool claims(const Dossier& d, Claim claim) {
-  const Statement* made = statement(compose(d), claim);
+  const CertificateDraft draft = compose(d);
+  const Statement* made = statement(draft, claim);
   return made && (claim != Claim::hardness || made->level != Level::e);
 }
 

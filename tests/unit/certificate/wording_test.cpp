@@ -70,6 +70,33 @@ TEST_CASE("an unproven word in any printed text stops the certificate") {
     d.steel.lots[0].grade = "wootz";
     CHECK(missing(compose(d), Claim::wootz));
   }
+  SECTION("what an own test of the bar came to, and what the bar was before") {
+    Dossier d = spring_blade();
+    REQUIRE(compose(d).may_issue());
+    d.steel.lots[0].own_tests.push_back("etched, and found to be wootz");
+    CHECK(missing(compose(d), Claim::wootz));
+    d = spring_blade();
+    d.steel.lots[0].recycled_from = "an old damascus blade";
+    CHECK_FALSE(compose(d).may_issue());
+  }
+  SECTION("the own test of a bar that is not in the blade prints nowhere") {
+    Dossier d = bar_blade();
+    Lot other = d.steel.lots[0];
+    other.tag = {"99"};
+    other.own_tests = {"wootz"};
+    d.steel.lots.push_back(other);
+    CHECK(compose(d).may_issue());
+  }
+  SECTION("what a photo shows") {
+    Dossier d = bar_blade();
+    d.photos = {{1, "the hamon after polish", "00"}};
+    CHECK(missing(compose(d), Claim::hamon));
+  }
+  SECTION("how a handle was treated") {
+    Dossier d = bar_blade();
+    d.handle = {{.part = "scales", .material = "oak", .treatments = {"battle ready oil"}}};
+    CHECK(blocked(d, "in treatment of the scales"));
+  }
   SECTION("a word that no record could show") {
     Dossier d = bar_blade();
     d.title = "Battle ready knife";
