@@ -4,6 +4,7 @@
 #include "reports/block.h"
 #include "reports/build_certificate.h"
 #include "reports/font_book.h"
+#include "reports/paragraph.h"
 #include "reports/type.h"
 
 namespace tangmark::reports {
