@@ -14,10 +14,8 @@ std::size_t printing_order(Claim claim) {
 }
 
 StatementRow row_of(const Statement& statement) {
-  StatementRow row{std::string(claim_id(statement.claim)),
-                   std::string(claim_head(statement.claim)),
-                   statement.text,
-                   std::string(1, letter(statement.level)),
+  StatementRow row{std::string(claim_id(statement.claim)), std::string(claim_head(statement.claim)),
+                   statement.text, std::string(1, letter(statement.level)),
                    evidence_lines(statement.evidence)};
   return row;
 }
@@ -42,14 +40,17 @@ std::vector<StatementRow> statement_rows(const CertificateDraft& draft) {
   return rows;
 }
 
-// The levels that the page uses, each explained once.
-std::vector<std::string> legend_rows(const std::vector<StatementRow>& statements) {
+// The levels that the page uses, in its statements and in its table of heats, each explained once.
+std::vector<std::string> legend_rows(const CertificateSheet& sheet) {
   std::vector<std::string> rows;
-  for (Level level : {Level::a, Level::b, Level::c, Level::d, Level::e})
-    if (std::any_of(statements.begin(), statements.end(), [&](const StatementRow& row) {
-          return row.level == std::string(1, letter(level));
-        }))
+  for (Level level : {Level::a, Level::b, Level::c, Level::d, Level::e}) {
+    const char sign = letter(level);
+    if (std::any_of(sheet.statements.begin(), sheet.statements.end(),
+                    [&](const StatementRow& row) { return row.level == std::string(1, sign); }) ||
+        std::any_of(sheet.heat.begin(), sheet.heat.end(),
+                    [&](const HeatRow& row) { return row.evidence.starts_with(sign); }))
       rows.emplace_back(legend(level));
+  }
   return rows;
 }
 
@@ -111,7 +112,7 @@ CertificateSheet certificate_sheet(const Dossier& dossier, const CertificateDraf
     (text.where == "care" ? sheet.care : sheet.notes).push_back(text.text);
   if (sheet.care.empty()) sheet.care = usual_care();
   sheet.cautions = usual_cautions();
-  sheet.legend = legend_rows(sheet.statements);
+  sheet.legend = legend_rows(sheet);
   return sheet;
 }
 

@@ -15,12 +15,25 @@ Outcome<Instant> the_time(const Call& call) {
   return parse_instant(*given, Zone(), clock, "--now");
 }
 
+// A word's help names what it takes as the list of words does.
+class WordHelp : public CLI::Formatter {
+ public:
+  explicit WordHelp(const Word& word) : takes_(word.takes) {}
+  std::string make_usage(const CLI::App* app, std::string) const override {
+    return "Usage: " + app->get_name() + (takes_.empty() ? "" : " ") + takes_ + " [options]\n";
+  }
+  std::string make_positionals(const CLI::App*) const override { return {}; }
+
+ private:
+  std::string takes_;
+};
+
 // Lets CLI11 read what was typed behind one word.
 std::optional<int> read_call(const Word& word, int count, char** typed, Call& call) {
   CLI::App app{std::string(word.summary), "tangmark " + std::string(word.name)};
   app.positionals_at_end(false);
-  auto* words = app.add_option(std::string(word.takes.empty() ? "words" : "words"), call.words,
-                               std::string(word.takes));
+  app.formatter(std::make_shared<WordHelp>(word));
+  auto* words = app.add_option("words", call.words);
   words->expected(word.least, word.most < 0 ? 100'000 : std::max(word.most, 1));
   if (word.least > 0) words->required();
   std::map<std::string, std::string> values;

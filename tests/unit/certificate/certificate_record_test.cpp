@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "domain/certificate/certificate_record.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "domain/certificate/record_json.h"
@@ -154,4 +155,26 @@ TEST_CASE("an absence stands among the statements, without a level") {
   CHECK(row(sheet, "sub_zero")->level.empty());
   CHECK(row(sheet, "grade")->level == "C");
   CHECK(sheet.legend.size() == 2);
+}
+
+TEST_CASE("every level that stands on the page is explained, and no other") {
+  for (const char* name : {"bar", "hamon", "pattern", "wootz", "spring", "stainless"}) {
+    INFO(name);
+    const CertificateSheet sheet = sheet_of(blade_called(name));
+    for (char level = 'A'; level <= 'E'; ++level) {
+      INFO(level);
+      const auto starts = [&](const std::string& text) { return text.starts_with(level); };
+      const bool stated = std::any_of(sheet.statements.begin(), sheet.statements.end(),
+                                      [&](const StatementRow& one) { return starts(one.level); }) ||
+                          std::any_of(sheet.heat.begin(), sheet.heat.end(),
+                                      [&](const HeatRow& one) { return starts(one.evidence); });
+      CHECK(std::any_of(sheet.legend.begin(), sheet.legend.end(), starts) == stated);
+    }
+  }
+  Dossier set = bar_blade();
+  set.steel.lots[0].document = SupplyDocument::type_3_1;
+  line(set, Operation::temper).heat->record.reset();
+  const std::vector<std::string> legend = sheet_of(set).legend;
+  CHECK(std::count(legend.begin(), legend.end(),
+                   "C: supplier's paper only, as set only, or entered later") == 1);
 }
