@@ -24,6 +24,10 @@ constexpr int quench_min = 4;
 constexpr int after_quench_min = 10;
 // Cold to room temperature between two tempers. Common practice, no source.
 constexpr int between_tempers_min = 30;
+// An oven is warm for tempering within half an hour; one that is full is free again after a temper
+// of two hours, and a blade that waits too long already goes in then at the latest.
+constexpr int oven_warm_up_min = 30;
+constexpr int late_temper_min = 4 * 60;
 constexpr std::int64_t flow_mc_per_min = 1;
 
 struct Step {
@@ -218,13 +222,18 @@ class CaseMaker {
     return std::pair(q.id<blade::RouteStepId>("route_step_id"), std::max(q.instant("ends_at"), made_.origin));
   }
 
-  std::optional<Instant> last_heat(blade::BladeId id) const {
-    Query q(shop_, "SELECT max(coalesce(time_out, ended_at, started_at)) AS at FROM log_entry WHERE blade_id = ? "
+  struct LastHeat {
+    Instant at;
+    bool quench;
+  };
+  std::optional<LastHeat> last_heat(blade::BladeId id) const {
+    Query q(shop_, "SELECT operation, coalesce(time_out, ended_at, started_at) AS at FROM log_entry WHERE blade_id = ? "
                    "AND operation IN('harden','temper','snap temper') AND id NOT IN "
-                   "(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL)");
+                   "(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) "
+                   "ORDER BY at DESC, id DESC LIMIT 1");
     q.bind(id);
-    q.next();
-    return q.maybe_instant("at");
+    if (!q.next()) return std::nullopt;
+    return LastHeat{q.instant("at"), q.text("operation") == "harden"};
   }
 
   // Out of the shop: nothing is fired before it is back, and what is done there is not done here.
@@ -323,9 +332,25 @@ class CaseMaker {
     if (plan.previous_end_min) plan.release_min = std::max(plan.release_min, *plan.previous_end_min);
     const bool temper = step.operation == "temper" || step.operation == "snap temper";
     if (!temper) return;
+    bool quenched = running_before == "harden";
     if (!plan.previous_end_min)
-      if (const auto heat = last_heat(id)) plan.previous_end_min = made_.minute(*heat);
-    if (plan.previous_end_min) op.shortest_gap_min = running_before == "temper" ? between_tempers_min : after_quench_min;
+      if (const auto heat = last_heat(id)) {
+        plan.previous_end_min = made_.minute(heat->at);
+        quenched = heat->quench;
+      }
+    if (!plan.previous_end_min) return;
+    op.shortest_gap_min = running_before == "temper" ? between_tempers_min : after_quench_min;
+    if (quenched) op.longest_gap_min = longest_wait(*plan.previous_end_min, step);
+  }
+
+  // How long a blade that has left its bath already may wait for its first temper: by the limit, or,
+  // where nobody could keep that any more, until soon after somebody is there.
+  int longest_wait(int quenched_min, const Step& step) const {
+    const int limit = std::max(after_quench_min, whole_minutes(step.gap_max.value_or(settings_.temper_limit)));
+    const auto& windows = made_.a_case.windows;
+    const int there = windows.empty() ? 0 : std::max(0, windows.front().first);
+    if (quenched_min + limit >= there + oven_warm_up_min) return limit;
+    return there + late_temper_min - quenched_min;
   }
 
   void set_gap(kiln::PlanOperation& op, const std::string& before, Duration between, const Step& step) const {

@@ -3,6 +3,7 @@
 #include "db/store/kiln_store.h"
 #include "db/store/plan_case.h"
 #include "db/store/plan_difference.h"
+#include "db/store/settings_store.h"
 #include "domain/kiln/plan_check.h"
 #include "domain/kiln/plan_json.h"
 #include "tests/unit/db/kiln_day.h"
@@ -108,4 +109,50 @@ TEST_CASE("the hands are at a running firing's unloading, and nothing else is bo
   const auto answer = FiveBlades::planned(running);
   for (const auto& timed : kiln::check_plan(running.a_case, answer.plan).firings)
     for (const auto& hands : timed.hands) CHECK((hands.second <= from || to <= hands.first));
+}
+
+namespace {
+
+// Where the first temper of a blade stands in the best plan of the shop.
+int first_temper_start(const db::ShopCase& made, const std::string& blade) {
+  const auto answer = FiveBlades::planned(made);
+  REQUIRE(answer.unplaced.empty());
+  for (const kiln::PlanFiring& firing : answer.plan.firings)
+    for (const kiln::PlanMember& member : firing.members)
+      if (member.blade == blade && member.operation == 0) return firing.start_min;
+  return -1;
+}
+
+}  // namespace
+
+TEST_CASE("a quenched blade is tempered within the limit, or soon where that is past") {
+  FiveBlades shop;
+  const std::string first = shop.a_case().a_case.blades[0].id;
+  shop.did("log_quench", {{"blade", first},
+                          {"set", "805 C"},
+                          {"hold", "12 min"},
+                          {"medium", "fast oil"},
+                          {"hands_on", "10 min"}});
+  const int limit = static_cast<int>(
+      std::chrono::floor<std::chrono::minutes>(db::load_settings(shop.shop).temper_limit).count());
+  const Instant quenched = shop.now;
+  SECTION("in time") {
+    shop.now = quenched + std::chrono::minutes(20);
+    const db::ShopCase made = shop.a_case();
+    REQUIRE(made.a_case.blades[0].previous_end_min);
+    CHECK(made.a_case.blades[0].operations[0].longest_gap_min == limit);
+    CHECK(first_temper_start(made, first) - made.minute(quenched) <= limit);
+  }
+  SECTION("too late, and somebody is there") {
+    shop.now = quenched + std::chrono::minutes(limit + 30);
+    const db::ShopCase made = shop.a_case();
+    const int there = std::max(0, made.a_case.windows.front().first);
+    CHECK(first_temper_start(made, first) <= there + 4 * 60);
+  }
+  SECTION("a second temper waits for no limit of the quench") {
+    shop.now = quenched + std::chrono::minutes(60);
+    shop.did("log_temper",
+             {{"blade", first}, {"set", "200 C"}, {"hold", "2h"}, {"hands_on", "5 min"}});
+    CHECK_FALSE(shop.a_case().a_case.blades[0].operations[0].longest_gap_min);
+  }
 }
