@@ -138,7 +138,8 @@ void add_steel(const ShopFile& shop, const std::vector<Waiting>& waiting,
         {grade, text(width) + " x " + text(thickness), text(sum),
          fmt::format("{} {}, the longest {}", missing.size(),
                      missing.size() == 1 ? "blank" : "blanks", text(missing.front())),
-         to_stored(need.by), "items " + need.items});
+         to_stored(need.by),
+         (need.items.find(',') == std::string::npos ? "item " : "items ") + need.items});
   }
 }
 
@@ -180,7 +181,9 @@ Outcome<Answer> answer_36(const ShopFile& shop, const Given&, Instant now) {
   add_steel(shop, waiting, settings, answer);
   add_consumables(shop, waiting, answer);
   answer.sentences.push_back(
-      fmt::format("{} items of the queue have no blade yet.", waiting.size()));
+      waiting.size() == 1
+          ? "1 item of the queue has no blade yet."
+          : fmt::format("{} items of the queue have no blade yet.", waiting.size()));
   answer.sentences.push_back(
       answer.rows.empty() ? "The rack and the shelves hold what they need."
                           : "The day is when work on the first of them should begin by the bench "

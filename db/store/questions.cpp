@@ -49,9 +49,8 @@ Outcome<Answer> ask(const ShopFile& shop, int number, const Given& given, Instan
     if (Problems unknown = unknown_keys(question, given); !unknown.empty()) return unknown;
     return question.answer(shop, given, now);
   }
-  return Problem{
-      "question", "There is no question " + std::to_string(number) + ".",
-      "The questions go from 1 to " + std::to_string(all_questions().back().number) + "."};
+  return Problem{"question", "There is no question " + std::to_string(number) + ".",
+                 "Ask without a number for the list of all."};
 }
 
 std::optional<std::string> given_text(const Given& given, std::string_view key) {

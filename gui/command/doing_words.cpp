@@ -218,7 +218,20 @@ Json next_json(const std::vector<db::NextStep>& next) {
   return steps;
 }
 
+void list_questions() {
+  for (const db::Question& question : db::all_questions()) {
+    std::string keys;
+    for (const db::Field& field : question.fields)
+      keys += field.required ? fmt::format(" {}=", field.name) : fmt::format(" [{}=]", field.name);
+    say(fmt::format("{:>4}  {}{}", question.number, question.words, keys));
+  }
+}
+
 Exit ask(const Call& call) {
+  if (call.words.size() == 1) {
+    list_questions();
+    return Exit::done;
+  }
   int number = 0;
   const std::string& typed = call.words[1];
   const auto [end, wrong] = std::from_chars(typed.data(), typed.data() + typed.size(), number);
@@ -260,9 +273,9 @@ std::vector<Word> doing_words() {
            {},
            begin},
           {"ask",
-           "one of the maker's questions by its number",
-           "FILE NUMBER [key=value ...]",
-           2,
+           "one of the maker's questions by its number; none lists all",
+           "FILE [NUMBER [key=value ...]]",
+           1,
            -1,
            {json},
            ask},

@@ -186,6 +186,12 @@ TEST_CASE("every word has help and every weekly question is known") {
     CHECK(run("ask " + demo.file + " " + std::to_string(i + 1) + " " + given[i] + " --json").exit ==
           0);
   }
+  // Without a number every question is listed with what it must be told.
+  const std::string list = run("ask " + demo.file).out;
+  CHECK(list.find("   6  Which blade has been quenched and not tempered?\n") != std::string::npos);
+  CHECK(list.find("  40  What if a line of a quote took more or less? commission= line=") !=
+        std::string::npos);
+  CHECK(run("ask " + demo.file + " 27").exit == 3);
 }
 
 TEST_CASE("a shop is begun from a terminal, or not at all") {
