@@ -8,8 +8,8 @@
 #include "db/store/bench_time_store.h"
 #include "db/store/kiln_store.h"
 #include "db/store/outside_work_store.h"
+#include "db/store/plan_step.h"
 #include "db/store/settings_store.h"
-#include "domain/blade/operation.h"
 #include "domain/kiln/kiln_fit.h"
 
 namespace tangmark::db {
@@ -18,75 +18,20 @@ namespace {
 using namespace std::chrono_literals;
 using std::chrono::minutes;
 
-// Pulling one blade and letting the kiln recover. Common practice, no source.
-constexpr int quench_min = 4;
 // A blade is cooled by hand and wiped before it goes into the temper oven. Common practice.
 constexpr int after_quench_min = 10;
 // Cold to room temperature between two tempers. Common practice, no source.
 constexpr int between_tempers_min = 30;
 // An oven is warm for tempering within half an hour; one that is full is free again after a temper
-// of two hours, and a blade that waits too long already goes in then at the latest.
+// of two hours, and a blade that waits too long already goes in then at the latest. Common
+// practice, no source.
 constexpr int oven_warm_up_min = 30;
 constexpr int late_temper_min = 4 * 60;
 constexpr std::int64_t flow_mc_per_min = 1;
 
-struct Step {
-  blade::RouteStepId id;
-  std::string operation;
-  blade::Heat heat;
-  Duration bench;    ///< hands-on and attended
-  Duration waiting;  ///< unattended
-  std::optional<Temperature> temperature, low, high, cool_to;
-  std::optional<Duration> soak, soak_max, gap_max;
-  std::optional<TemperatureDifference> cool_per_h;
-  bool unattended_allowed;
-};
-
-std::vector<Step> open_steps(const ShopFile& shop, blade::BladeId id) {
-  Query q(shop, "SELECT * FROM route_step WHERE blade_id = ? AND done_at IS NULL "
-                "AND skipped_why IS NULL ORDER BY position");
-  q.bind(id);
-  std::vector<Step> steps;
-  while (q.next()) {
-    const auto known = blade::trade_operation(q.text("operation"));
-    steps.push_back({q.id<blade::RouteStepId>("id"), q.text("operation"),
-                     known ? known->heat : blade::Heat::none, q.duration("hands_on_s") + q.duration("attended_s"),
-                     q.duration("unattended_s"), q.maybe_temperature("temperature_k1800"),
-                     q.maybe_temperature("low_k1800"), q.maybe_temperature("high_k1800"),
-                     q.maybe_temperature("cool_to_k1800"), q.maybe_duration("soak_s"),
-                     q.maybe_duration("soak_max_s"), q.maybe_duration("gap_max_s"),
-                     q.maybe_difference("cool_k1800_per_h"), q.yes("unattended_allowed")});
-  }
-  return steps;
-}
-
-int whole_minutes(Duration span) { return static_cast<int>(std::chrono::ceil<minutes>(span).count()); }
-
-kiln::PlanOperation operation_of(const Step& step) {
-  kiln::PlanOperation op;
-  const Temperature target = *step.temperature;
-  op.kind = step.heat == blade::Heat::harden   ? kiln::PlanKind::harden
-            : step.heat == blade::Heat::anneal ? kiln::PlanKind::anneal
-                                               : kiln::PlanKind::soak;
-  op.target_c = static_cast<int>(target.whole_celsius());
-  op.lowest_c = static_cast<int>(step.low.value_or(target + TemperatureDifference::celsius(-5)).whole_celsius());
-  op.highest_c = static_cast<int>(step.high.value_or(target + TemperatureDifference::celsius(5)).whole_celsius());
-  op.shortest_soak_min = whole_minutes(step.soak.value_or(step.heat == blade::Heat::soak ? Duration(2h) : Duration(10min)));
-  const Duration longest = step.soak_max.value_or(
-      minutes(op.shortest_soak_min) + (step.heat == blade::Heat::harden ? Duration(20min) : Duration(1h)));
-  op.longest_soak_min = std::max(op.shortest_soak_min, whole_minutes(longest));
-  op.unattended = step.heat != blade::Heat::harden && step.unattended_allowed;
-  if (step.heat == blade::Heat::harden) op.quench_min = quench_min;
-  if (step.heat == blade::Heat::anneal) {
-    // 28 C an hour down to 650 C: the usual published limit for high-carbon grades.
-    op.cool_c_per_h = std::max(1, static_cast<int>(step.cool_per_h.value_or(TemperatureDifference::celsius(28)).kelvins()));
-    op.cool_to_c = static_cast<int>(step.cool_to.value_or(Temperature::celsius(650)).whole_celsius());
-  }
-  return op;
-}
-
 // The instant when so much bench work is done, working whenever somebody is there.
-Instant after_bench_work(const std::vector<std::pair<Instant, Instant>>& spans, Instant from, Duration work) {
+Instant after_bench_work(const std::vector<std::pair<Instant, Instant>>& spans, Instant from,
+                         Duration work) {
   Instant at = from;
   for (const auto& [a, b] : spans) {
     if (work <= 0s) break;
@@ -102,7 +47,9 @@ Instant after_bench_work(const std::vector<std::pair<Instant, Instant>>& spans, 
 class CaseMaker {
  public:
   CaseMaker(const ShopFile& shop, Instant from, Keep keep, int days)
-      : shop_(shop), settings_(load_settings(shop)), keep_(keep),
+      : shop_(shop),
+        settings_(load_settings(shop)),
+        keep_(keep),
         end_(from + date::days(days)),
         spans_(attended_spans(load_bench_time(shop), settings_.zone, from, end_)) {
     made_.origin = std::chrono::floor<minutes>(from);
@@ -117,7 +64,8 @@ class CaseMaker {
   ShopCase make() {
     add_prices();
     for (const auto& [a, b] : spans_)
-      made_.a_case.windows.emplace_back(minute_up(a), static_cast<int>(std::chrono::floor<minutes>(b - made_.origin).count()));
+      made_.a_case.windows.emplace_back(
+          minute_up(a), static_cast<int>(std::chrono::floor<minutes>(b - made_.origin).count()));
     add_kilns();
     add_blades();
     allow_for_loads();
@@ -193,20 +141,24 @@ class CaseMaker {
       for (const kiln::PlanBlade& blade : made_.a_case.blades)
         for (const kiln::PlanOperation& op : blade.operations)
           if (op.target_c <= k.highest_c) hottest = std::max(hottest, op.target_c);
-      const auto effect = kiln::load_effect(made_.models.at(k.id), Temperature::celsius(hottest), k.slots);
+      const auto effect =
+          kiln::load_effect(made_.models.at(k.id), Temperature::celsius(hottest), k.slots);
       k.load_min += whole_minutes(effect.back_at_heat);
       // A joule for each blade over a thousand degrees is a sixtieth of a milliwatt minute for one.
       const auto thousand = Temperature::celsius(made_.a_case.ambient_c + 1000);
-      k.load_mw_min_per_c = kiln::load_effect(made_.models.at(k.id), thousand, 1).energy.joules() / 60;
+      k.load_mw_min_per_c =
+          kiln::load_effect(made_.models.at(k.id), thousand, 1).energy.joules() / 60;
     }
   }
 
   // Switched on for the firing that is next: by now it is so far up the way to its heat.
   std::optional<kiln::PlanKilnState> heating_now(const kiln::KeptKiln& k) const {
     for (const kiln::KeptFiring& firing : booked_firings(shop_)) {
-      if (firing.kiln != k.id || firing.heat_from > made_.origin || firing.starts_at <= made_.origin)
+      if (firing.kiln != k.id || firing.heat_from > made_.origin ||
+          firing.starts_at <= made_.origin)
         continue;
-      const double hours = std::chrono::duration<double, std::ratio<3600>>(firing.starts_at - made_.origin).count();
+      const double hours =
+          std::chrono::duration<double, std::ratio<3600>>(firing.starts_at - made_.origin).count();
       const double celsius = firing.set.in_celsius() - k.heat_per_h.kelvins() * hours;
       return kiln::PlanKilnState{std::max(20, static_cast<int>(std::ceil(celsius))), 0, 0};
     }
@@ -215,11 +167,14 @@ class CaseMaker {
 
   // A blade in a kiln right now: its step counts as done when that firing ends.
   std::optional<std::pair<blade::RouteStepId, Instant>> running_step(blade::BladeId id) const {
-    Query q(shop_, "SELECT b.route_step_id, f.ends_at FROM firing_blade b JOIN firing f ON f.id = b.firing_id "
-                   "WHERE b.blade_id = ? AND f.state = 'running' AND b.route_step_id IS NOT NULL");
+    Query q(
+        shop_,
+        "SELECT b.route_step_id, f.ends_at FROM firing_blade b JOIN firing f ON f.id = b.firing_id "
+        "WHERE b.blade_id = ? AND f.state = 'running' AND b.route_step_id IS NOT NULL");
     q.bind(id);
     if (!q.next()) return std::nullopt;
-    return std::pair(q.id<blade::RouteStepId>("route_step_id"), std::max(q.instant("ends_at"), made_.origin));
+    return std::pair(q.id<blade::RouteStepId>("route_step_id"),
+                     std::max(q.instant("ends_at"), made_.origin));
   }
 
   struct LastHeat {
@@ -227,10 +182,12 @@ class CaseMaker {
     bool quench;
   };
   std::optional<LastHeat> last_heat(blade::BladeId id) const {
-    Query q(shop_, "SELECT operation, coalesce(time_out, ended_at, started_at) AS at FROM log_entry WHERE blade_id = ? "
-                   "AND operation IN('harden','temper','snap temper') AND id NOT IN "
-                   "(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) "
-                   "ORDER BY at DESC, id DESC LIMIT 1");
+    Query q(shop_,
+            "SELECT operation, coalesce(time_out, ended_at, started_at) AS at FROM log_entry WHERE "
+            "blade_id = ? "
+            "AND operation IN('harden','temper','snap temper') AND id NOT IN "
+            "(SELECT supersedes_id FROM log_entry WHERE supersedes_id IS NOT NULL) "
+            "ORDER BY at DESC, id DESC LIMIT 1");
     q.bind(id);
     if (!q.next()) return std::nullopt;
     return LastHeat{q.instant("at"), q.text("operation") == "harden"};
@@ -252,12 +209,14 @@ class CaseMaker {
   }
 
   void add_blades() {
-    Query q(shop_, "SELECT b.id, b.number, b.length_nm, coalesce((SELECT p.day FROM promise p "
-                   "JOIN item i ON i.commission_id = p.commission_id WHERE i.id = b.item_id "
-                   "ORDER BY p.id DESC LIMIT 1), b.due) AS due FROM blade b WHERE b.scrapped_at IS NULL "
-                   "AND b.finished_at IS NULL AND b.delivered_at IS NULL ORDER BY b.number");
+    Query q(shop_,
+            "SELECT b.id, b.number, b.length_nm, coalesce((SELECT p.day FROM promise p "
+            "JOIN item i ON i.commission_id = p.commission_id WHERE i.id = b.item_id "
+            "ORDER BY p.id DESC LIMIT 1), b.due) AS due FROM blade b WHERE b.scrapped_at IS NULL "
+            "AND b.finished_at IS NULL AND b.delivered_at IS NULL ORDER BY b.number");
     while (q.next())
-      add_blade(q.id<blade::BladeId>("id"), std::to_string(q.integer("number")), q.length("length_nm"), q.maybe_date("due"));
+      add_blade(q.id<blade::BladeId>("id"), std::to_string(q.integer("number")),
+                q.length("length_nm"), q.maybe_date("due"));
   }
 
   /// What lies between one heat of a blade and the next.
@@ -267,7 +226,8 @@ class CaseMaker {
     void begin(const std::string& operation) { *this = {{}, {}, operation}; }
   };
 
-  void add_blade(blade::BladeId id, const std::string& number, Length length, std::optional<CalendarDate> due) {
+  void add_blade(blade::BladeId id, const std::string& number, Length length,
+                 std::optional<CalendarDate> due) {
     const auto out = outside(id);
     if (out && !out->back) {
       made_.left_aside.push_back("Blade " + number + " is out at " + out->who +
@@ -282,19 +242,21 @@ class CaseMaker {
     if (plan.operations.empty()) return;
     if (out) plan.release_min = std::max(plan.release_min, minute_up(*out->back));
     const Instant day_end = due ? settings_.zone.at(*due, 24h) : end_;
-    // What is left after the last firing must fit before the day: bench work takes about three times
-    // as long by the calendar as by the clock (8 h of 24; common practice, no source).
+    // What is left after the last firing must fit before the day: bench work takes about three
+    // times as long by the calendar as by the clock (8 h of 24; common practice, no source).
     plan.due_min = std::max(plan.release_min, minute_up(day_end - 3 * after.bench - after.waiting));
-    plan.late_mc_per_min = std::max<std::int64_t>(1, settings_.shop_cost_of_late_day.minor() * 1000 / (24 * 60));
+    plan.late_mc_per_min =
+        std::max<std::int64_t>(1, settings_.shop_cost_of_late_day.minor() * 1000 / (24 * 60));
     made_.chains.emplace(number, std::move(chain));
     made_.a_case.blades.push_back(std::move(plan));
   }
 
-  /// The heats ahead of a blade; `elsewhere` is the operation it is out for. What comes after the last.
+  /// The heats ahead of a blade; `elsewhere` is the operation it is out for. What comes after the
+  /// last.
   Between add_chain(kiln::PlanBlade& plan, ShopCase::Chain& chain, const std::string& elsewhere) {
     const auto running = running_step(chain.blade);
     Between between;
-    for (const Step& step : open_steps(shop_, chain.blade)) {
+    for (const PlanStep& step : open_steps(shop_, chain.blade)) {
       if (!elsewhere.empty() && step.operation == elsewhere && plan.operations.empty()) {
         between.begin(step.operation);
       } else if (running && step.id == running->first) {
@@ -315,8 +277,9 @@ class CaseMaker {
     return between;
   }
 
-  void add_heat(kiln::PlanBlade& plan, ShopCase::Chain& chain, const Step& step, const Between& between) {
-    kiln::PlanOperation op = operation_of(step);
+  void add_heat(kiln::PlanBlade& plan, ShopCase::Chain& chain, const PlanStep& step,
+                const Between& between) {
+    kiln::PlanOperation op = plan_operation(step);
     if (plan.operations.empty())
       set_release(plan, chain.blade, between.bench, between.waiting, between.before, op, step);
     else
@@ -327,9 +290,12 @@ class CaseMaker {
   }
 
   void set_release(kiln::PlanBlade& plan, blade::BladeId id, Duration bench, Duration waiting,
-                   const std::string& running_before, kiln::PlanOperation& op, const Step& step) {
-    plan.release_min = std::max(0, minute_up(after_bench_work(spans_, made_.origin, bench) + waiting));
-    if (plan.previous_end_min) plan.release_min = std::max(plan.release_min, *plan.previous_end_min);
+                   const std::string& running_before, kiln::PlanOperation& op,
+                   const PlanStep& step) {
+    plan.release_min =
+        std::max(0, minute_up(after_bench_work(spans_, made_.origin, bench) + waiting));
+    if (plan.previous_end_min)
+      plan.release_min = std::max(plan.release_min, *plan.previous_end_min);
     const bool temper = step.operation == "temper" || step.operation == "snap temper";
     if (!temper) return;
     bool quenched = running_before == "harden";
@@ -343,25 +309,29 @@ class CaseMaker {
     if (quenched) op.longest_gap_min = longest_wait(*plan.previous_end_min, step);
   }
 
-  // How long a blade that has left its bath already may wait for its first temper: by the limit, or,
-  // where nobody could keep that any more, until soon after somebody is there.
-  int longest_wait(int quenched_min, const Step& step) const {
-    const int limit = std::max(after_quench_min, whole_minutes(step.gap_max.value_or(settings_.temper_limit)));
+  // How long a blade that has left its bath already may wait for its first temper: by the limit,
+  // or, where nobody could keep that any more, until soon after somebody is there.
+  int longest_wait(int quenched_min, const PlanStep& step) const {
+    const int limit =
+        std::max(after_quench_min, whole_minutes(step.gap_max.value_or(settings_.temper_limit)));
     const auto& windows = made_.a_case.windows;
     const int there = windows.empty() ? 0 : std::max(0, windows.front().first);
     if (quenched_min + limit >= there + oven_warm_up_min) return limit;
     return there + late_temper_min - quenched_min;
   }
 
-  void set_gap(kiln::PlanOperation& op, const std::string& before, Duration between, const Step& step) const {
+  void set_gap(kiln::PlanOperation& op, const std::string& before, Duration between,
+               const PlanStep& step) const {
     op.shortest_gap_min = whole_minutes(between);
     const bool temper = step.operation == "temper" || step.operation == "snap temper";
     if (temper && before == "harden") {
       op.shortest_gap_min = std::max(op.shortest_gap_min, after_quench_min);
-      op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(step.gap_max.value_or(settings_.temper_limit)));
+      op.longest_gap_min = std::max(op.shortest_gap_min,
+                                    whole_minutes(step.gap_max.value_or(settings_.temper_limit)));
     } else if (temper) {
       op.shortest_gap_min = std::max(op.shortest_gap_min, between_tempers_min);
-      if (step.gap_max) op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(*step.gap_max));
+      if (step.gap_max)
+        op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(*step.gap_max));
     } else if (step.gap_max) {
       op.longest_gap_min = std::max(op.shortest_gap_min, whole_minutes(*step.gap_max));
     }

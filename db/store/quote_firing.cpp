@@ -14,7 +14,7 @@ constexpr auto quench_each =
     std::chrono::minutes(4);                    // 1 to 4 min recovery; common practice, no source
 constexpr auto usual_blade = Mass::grams(250);  // its own heat is small beside the brick's
 
-std::chrono::minutes whole_minutes(Duration time) {
+std::chrono::minutes in_minutes(Duration time) {
   return std::chrono::ceil<std::chrono::minutes>(time);
 }
 
@@ -61,8 +61,8 @@ std::optional<KilnValues> kiln_for(const ShopFile& shop, Temperature at) {
   values.heating.load_mc_per_h = query.maybe_integer("load_k1800_per_h").value_or(0) * 10 / 18;
   values.name = query.text("name");
   values.by_plate = query.text("values_from") == "plate";
-  values.load = whole_minutes(query.duration("load_s"));
-  values.unload = whole_minutes(query.duration("unload_s"));
+  values.load = in_minutes(query.duration("load_s"));
+  values.unload = in_minutes(query.duration("unload_s"));
   return values;
 }
 
@@ -84,7 +84,7 @@ std::optional<costing::FiringPart> firing_of_step(const ShopFile& shop, const Mo
   firing.kind = kind_of(operation->heat);
   firing.at = *step.temperature;
   firing.load = kiln->load;
-  firing.soak = whole_minutes(step.soak.value_or(Duration{}));
+  firing.soak = in_minutes(step.soak.value_or(Duration{}));
   firing.unload = kiln->unload;
   firing.quench_each = quench_each;
   if (step.cool_per_h && step.cool_to)

@@ -12,19 +12,10 @@
 namespace tangmark::window {
 namespace {
 
-constexpr int inset_px = 8;        // keeps words off the frame that shows the focus
 constexpr int names_px = 132;      // the column of kiln names
 constexpr int hours_head_px = 40;  // the row of hours
-constexpr int foot_px = 32;        // the key of colours
 constexpr int low_lane_px = 56;
 constexpr auto step = std::chrono::minutes{5};
-
-Pen note_pen() {
-  return {look().sizes.note(), false, look().palette.ink};
-}
-Pen text_pen(bool strong) {
-  return {look().sizes.text(), strong, look().palette.ink};
-}
 
 }  // namespace
 
@@ -371,31 +362,6 @@ void KilnCanvas::draw_tags(wxGraphicsContext& gc, Hit of, double room_to, Taken&
   tag_places_.push_back(
       {of, {from, foot - rows * (tag_height() + 2.0), x - from, rows * (tag_height() + 2.0)}});
   taken.tags = x;
-}
-
-void KilnCanvas::draw_key(wxGraphicsContext& gc) {
-  const Sizes& sizes = look().sizes;
-  const double y = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height(),
-                                    GetClientSize().y - sizes.of(foot_px) + sizes.of(4));
-  const std::string marks =
-      "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.";
-  draw_text(gc, marks, sizes.of(inset_px), y, note_pen());
-  double x = GetClientSize().x - sizes.of(inset_px);
-  for (auto key = board_.key.rbegin(); key != board_.key.rend(); ++key) {
-    x -= text_width(gc, key->figure, note_pen());
-    draw_text(gc, key->figure, x, y, note_pen());
-    x -= sizes.of(25);
-    gc.SetPen(wxPen(colour(look().palette.ink), 1));
-    gc.SetBrush(wxBrush(colour(desk::tint(key->celsius, look().ground))));
-    gc.DrawRectangle(x, y + 2, sizes.of(19), sizes.of(13));
-    x -= sizes.gap(1);
-  }
-  // Where both do not fit beside each other the unit alone stays: "°F:" of "Colour of ..., °F:".
-  const double room = x - sizes.of(inset_px) - text_width(gc, marks, note_pen()) - sizes.gap(2);
-  const std::string& title = board_.key_title;
-  const std::string words =
-      text_width(gc, title, note_pen()) <= room ? title : title.substr(title.rfind(' ') + 1);
-  draw_text(gc, words, x - sizes.of(4), y, note_pen(), Anchor::end);
 }
 
 }  // namespace tangmark::window

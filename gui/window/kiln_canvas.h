@@ -73,6 +73,10 @@ class KilnCanvas final : public Canvas {
   double lane_gap() const;
   double curve_height() const;
   static constexpr int caption_px = 20;  ///< above each curve
+  static constexpr int inset_px = 8;     ///< keeps words off the frame that shows the focus
+  static constexpr int foot_px = 32;     ///< the key of colours
+  static Pen note_pen();
+  static Pen text_pen(bool strong);
   double lanes_room() const;
   double left() const;
   std::optional<Hit> hit(wxPoint at) const;
@@ -120,7 +124,7 @@ class KilnCanvas final : public Canvas {
   std::optional<Held> held_;
   std::optional<desk::MoveTrial> trial_;
   std::size_t trial_lane_ = 0;
-  double scrolled_ = 0;      ///< lanes above the board, in pixels
+  double scrolled_ = 0;  ///< lanes above the board, in pixels
   FiringReason* reason_;
 };
 

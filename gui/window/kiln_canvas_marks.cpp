@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What stands over the curves of the kiln board: conflicts, and a firing held at another place.
+// What stands over and under the curves of the kiln board: conflicts, a firing held at another
+// place, and the key.
 #include <wx/graphics.h>
 
 #include <algorithm>
@@ -8,11 +9,14 @@
 #include "gui/window/kiln_canvas.h"
 
 namespace tangmark::window {
-namespace {
 
-Pen text_pen(bool strong) { return {look().sizes.text(), strong, look().palette.ink}; }
+Pen KilnCanvas::note_pen() {
+  return {look().sizes.note(), false, look().palette.ink};
+}
 
-}  // namespace
+Pen KilnCanvas::text_pen(bool strong) {
+  return {look().sizes.text(), strong, look().palette.ink};
+}
 
 // Hatched where the rule breaks, with the words of the first: no meaning hangs on a colour. The
 // sheet below has all the sentences.
@@ -91,6 +95,31 @@ void KilnCanvas::draw_trial(wxGraphicsContext& gc) {
     draw_text(gc, lines[i], x + sizes.gap(2),
               y + sizes.gap(1) + static_cast<double>(i) * sizes.of(21), text_pen(i == 0));
   }
+}
+
+void KilnCanvas::draw_key(wxGraphicsContext& gc) {
+  const Sizes& sizes = look().sizes;
+  const double y = std::min<double>(lane_top(board_.lanes.size() - 1) + lane_height(),
+                                    GetClientSize().y - sizes.of(foot_px) + sizes.of(4));
+  const std::string marks =
+      "White: you at the bench. Thick: recorded. Dashed: old place. Hatched: does not fit.";
+  draw_text(gc, marks, sizes.of(inset_px), y, note_pen());
+  double x = GetClientSize().x - sizes.of(inset_px);
+  for (auto key = board_.key.rbegin(); key != board_.key.rend(); ++key) {
+    x -= text_width(gc, key->figure, note_pen());
+    draw_text(gc, key->figure, x, y, note_pen());
+    x -= sizes.of(25);
+    gc.SetPen(wxPen(colour(look().palette.ink), 1));
+    gc.SetBrush(wxBrush(colour(desk::tint(key->celsius, look().ground))));
+    gc.DrawRectangle(x, y + 2, sizes.of(19), sizes.of(13));
+    x -= sizes.gap(1);
+  }
+  // Where both do not fit beside each other the unit alone stays: "°F:" of "Colour of ..., °F:".
+  const double room = x - sizes.of(inset_px) - text_width(gc, marks, note_pen()) - sizes.gap(2);
+  const std::string& title = board_.key_title;
+  const std::string words =
+      text_width(gc, title, note_pen()) <= room ? title : title.substr(title.rfind(' ') + 1);
+  draw_text(gc, words, x - sizes.of(4), y, note_pen(), Anchor::end);
 }
 
 }  // namespace tangmark::window
